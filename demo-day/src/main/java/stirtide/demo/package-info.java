@@ -1,0 +1,5 @@
+/** placeholder */
+@NullMarked
+package stirtide.demo;
+
+import org.jspecify.annotations.NullMarked;

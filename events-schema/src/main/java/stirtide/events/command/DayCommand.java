@@ -1,0 +1,90 @@
+package stirtide.events.command;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.day.Booking;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.day.OverMixCause;
+import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.Span;
+
+/** Something somebody asks for. The answer is a list of events or a refusal, never both. */
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "type")
+@JsonSubTypes({
+    @JsonSubTypes.Type(value = DayCommand.OpenDay.class, name = "OpenDay"),
+    @JsonSubTypes.Type(value = DayCommand.BookService.class, name = "BookService"),
+    @JsonSubTypes.Type(value = DayCommand.MoveService.class, name = "MoveService"),
+    @JsonSubTypes.Type(value = DayCommand.CancelService.class, name = "CancelService"),
+    @JsonSubTypes.Type(value = DayCommand.StartService.class, name = "StartService"),
+    @JsonSubTypes.Type(value = DayCommand.FinishZone.class, name = "FinishZone"),
+    @JsonSubTypes.Type(value = DayCommand.BeginBowl.class, name = "BeginBowl"),
+    @JsonSubTypes.Type(value = DayCommand.WeighBowl.class, name = "WeighBowl"),
+    @JsonSubTypes.Type(value = DayCommand.HandOverBowl.class, name = "HandOverBowl"),
+    @JsonSubTypes.Type(value = DayCommand.FinishBowl.class, name = "FinishBowl"),
+    @JsonSubTypes.Type(value = DayCommand.BinBowl.class, name = "BinBowl"),
+    @JsonSubTypes.Type(value = DayCommand.ChangeShift.class, name = "ChangeShift"),
+    @JsonSubTypes.Type(value = DayCommand.TakeBack.class, name = "TakeBack"),
+    @JsonSubTypes.Type(value = DayCommand.AcknowledgeAlarm.class, name = "AcknowledgeAlarm"),
+    @JsonSubTypes.Type(value = DayCommand.CloseDay.class, name = "CloseDay"),
+})
+public sealed interface DayCommand {
+    /** Opens a day and books all its services at once: all of it or nothing. */
+    record OpenDay(DaySetup setup, List<Booking> bookings) implements DayCommand {
+        public OpenDay {
+            bookings = List.copyOf(bookings);
+        }
+    }
+
+    /** Books one more service, a walk-in for instance. */
+    record BookService(Booking booking) implements DayCommand {}
+
+    /** Gives a service that has not started another start, and another chair if one is named. */
+    record MoveService(int service, Instant start, Optional<Integer> chair, String reason) implements DayCommand {}
+
+    /** Takes a service off the day, or ends it because the client left. */
+    record CancelService(int service, String reason) implements DayCommand {}
+
+    /** Says that the client is in the chair. */
+    record StartService(int service) implements DayCommand {}
+
+    /** Says that a zone is applied. */
+    record FinishZone(int service, String zone) implements DayCommand {}
+
+    /** Begins to mix a bowl of the plan on show. */
+    record BeginBowl(String bowl, String personId) implements DayCommand {}
+
+    /** Records what was weighed into a bowl. */
+    record WeighBowl(String bowl, int lightenerMilligrams, List<DeveloperPart> developerParts) implements DayCommand {
+        public WeighBowl {
+            developerParts = List.copyOf(developerParts);
+        }
+    }
+
+    /** Hands a weighed bowl over to its chair. */
+    record HandOverBowl(String bowl) implements DayCommand {}
+
+    /** Says that a bowl is empty but for its residue. */
+    record FinishBowl(String bowl) implements DayCommand {}
+
+    /** Throws away what is left in a bowl. */
+    record BinBowl(String bowl, int leftMilligrams, OverMixCause cause) implements DayCommand {}
+
+    /** Replaces somebody's hours on this day. */
+    record ChangeShift(String personId, List<Span> onDuty) implements DayCommand {
+        public ChangeShift {
+            onDuty = List.copyOf(onDuty);
+        }
+    }
+
+    /** Takes back an earlier action of the same person. */
+    record TakeBack(long revision) implements DayCommand {}
+
+    /** Says that an alarm was seen. */
+    record AcknowledgeAlarm(String alarmId) implements DayCommand {}
+
+    /** Ends the day. */
+    record CloseDay() implements DayCommand {}
+}

@@ -1,0 +1,129 @@
+package stirtide.events.day;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.time.Instant;
+import java.util.List;
+import stirtide.events.plan.Plan;
+import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.Span;
+
+/**
+ * Something that happened on a day. The events of one day form one stream with revisions 1, 2, 3 and so on; the state
+ * of the day is their replay. Who did it and when stands in the {@link StoredEvent} around it.
+ *
+ * <p>Services are numbered 1, 2, 3 in the order of booking. A bowl's id is its service's number and a letter:
+ * {@code "7b"} is the second bowl of service 7.
+ */
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "type")
+@JsonSubTypes({
+    @JsonSubTypes.Type(value = DayEvent.DayOpened.class, name = "DayOpened"),
+    @JsonSubTypes.Type(value = DayEvent.ServiceBooked.class, name = "ServiceBooked"),
+    @JsonSubTypes.Type(value = DayEvent.ServiceMoved.class, name = "ServiceMoved"),
+    @JsonSubTypes.Type(value = DayEvent.ServiceCancelled.class, name = "ServiceCancelled"),
+    @JsonSubTypes.Type(value = DayEvent.ServiceStarted.class, name = "ServiceStarted"),
+    @JsonSubTypes.Type(value = DayEvent.ZoneFinished.class, name = "ZoneFinished"),
+    @JsonSubTypes.Type(value = DayEvent.BowlBegun.class, name = "BowlBegun"),
+    @JsonSubTypes.Type(value = DayEvent.BowlWeighed.class, name = "BowlWeighed"),
+    @JsonSubTypes.Type(value = DayEvent.BowlHandedOver.class, name = "BowlHandedOver"),
+    @JsonSubTypes.Type(value = DayEvent.BowlFinished.class, name = "BowlFinished"),
+    @JsonSubTypes.Type(value = DayEvent.BowlBinned.class, name = "BowlBinned"),
+    @JsonSubTypes.Type(value = DayEvent.ShiftChanged.class, name = "ShiftChanged"),
+    @JsonSubTypes.Type(value = DayEvent.ActionTakenBack.class, name = "ActionTakenBack"),
+    @JsonSubTypes.Type(value = DayEvent.AlarmAcknowledged.class, name = "AlarmAcknowledged"),
+    @JsonSubTypes.Type(value = DayEvent.DayClosed.class, name = "DayClosed"),
+    @JsonSubTypes.Type(value = DayEvent.PlanDrawn.class, name = "PlanDrawn"),
+    @JsonSubTypes.Type(value = DayEvent.BowlDue.class, name = "BowlDue"),
+    @JsonSubTypes.Type(value = DayEvent.BowlLate.class, name = "BowlLate"),
+    @JsonSubTypes.Type(value = DayEvent.LifeEnding.class, name = "LifeEnding"),
+    @JsonSubTypes.Type(value = DayEvent.LifeEnded.class, name = "LifeEnded"),
+})
+public sealed interface DayEvent {
+    /** The day was opened with the directions, people and menu in force. Always the first event. */
+    record DayOpened(DaySetup setup) implements DayEvent {}
+
+    /** A service was booked and got its number. */
+    record ServiceBooked(int service, Booking booking) implements DayEvent {}
+
+    /** A service that has not started got another start or chair. */
+    record ServiceMoved(int service, Instant start, int chair, String reason) implements DayEvent {}
+
+    /** A service will not take place, or ends before its time because the client left. */
+    record ServiceCancelled(int service, String reason) implements DayEvent {}
+
+    /** The client is in the chair and the stylist is ready to apply. */
+    record ServiceStarted(int service) implements DayEvent {}
+
+    /** All of a zone is applied. */
+    record ZoneFinished(int service, String zone) implements DayEvent {}
+
+    /** Somebody began to mix a bowl: lightener and developer meet, the working life runs from here. */
+    record BowlBegun(
+            String bowl,
+            int service,
+            int run,
+            String personId,
+            String scaleId,
+            String bowlSizeId,
+            BowlFormula planned,
+            Instant lifeEnds)
+            implements DayEvent {}
+
+    /**
+     * What is really in the bowl. A later weighing of the same bowl replaces an earlier one.
+     *
+     * @param ratioThousandths developer per lightener, in thousandths, rounded to nearest
+     * @param insideDirections whether the ratio is inside the window of the directions
+     */
+    record BowlWeighed(
+            String bowl,
+            int lightenerMilligrams,
+            List<DeveloperPart> developerParts,
+            int ratioThousandths,
+            boolean insideDirections)
+            implements DayEvent {
+        public BowlWeighed {
+            developerParts = List.copyOf(developerParts);
+        }
+    }
+
+    /** The bowl is at its chair. */
+    record BowlHandedOver(String bowl) implements DayEvent {}
+
+    /** The bowl is empty but for its residue. */
+    record BowlFinished(String bowl) implements DayEvent {}
+
+    /** What was left in the bowl was thrown away. */
+    record BowlBinned(String bowl, int leftMilligrams, OverMixCause cause) implements DayEvent {}
+
+    /** Somebody's hours on this day changed; the list replaces the one before. */
+    record ShiftChanged(String personId, List<Span> onDuty) implements DayEvent {
+        public ShiftChanged {
+            onDuty = List.copyOf(onDuty);
+        }
+    }
+
+    /** An earlier action was a mistake; the day is what it would be without that event. */
+    record ActionTakenBack(long takenBackRevision) implements DayEvent {}
+
+    /** Somebody has seen an alarm. */
+    record AlarmAcknowledged(String alarmId) implements DayEvent {}
+
+    /** The day is over: nothing more may happen on it. */
+    record DayClosed() implements DayEvent {}
+
+    /** The service drew a plan that stands on all events up to {@link Plan#basedOnRevision()}. */
+    record PlanDrawn(Plan plan) implements DayEvent {}
+
+    /** The time to begin a planned bowl has come. */
+    record BowlDue(String bowl, Instant dueAt) implements DayEvent {}
+
+    /** A planned bowl was not begun in time; the day is planned anew. */
+    record BowlLate(String bowl, Instant dueAt) implements DayEvent {}
+
+    /** A live bowl has only few minutes of working life left. */
+    record LifeEnding(String bowl, Instant lifeEnds) implements DayEvent {}
+
+    /** A live bowl must no longer be applied. */
+    record LifeEnded(String bowl, Instant lifeEnds) implements DayEvent {}
+}

@@ -1,0 +1,76 @@
+package stirtide.events.json;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+
+/** The one way records of the contract become JSON and come back. */
+public final class ContractJson {
+    private static final int MAX_NESTING = 64;
+    private static final int MAX_STRING = 64 * 1024;
+    private static final int MAX_NUMBER = 40;
+    private static final long MAX_DOCUMENT = 8L * 1024 * 1024;
+
+    private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxNestingDepth(MAX_NESTING)
+                            .maxStringLength(MAX_STRING)
+                            .maxNumberLength(MAX_NUMBER)
+                            .maxDocumentLength(MAX_DOCUMENT)
+                            .build())
+                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .build())
+            .addModule(new Jdk8Module())
+            .addModule(new JavaTimeModule())
+            .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
+            .disable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS.mappedFeature())
+            .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+            .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+            .build();
+
+    private ContractJson() {}
+
+    /** The mapper itself, for callers that stream or need trees. Do not reconfigure it. */
+    public static ObjectMapper mapper() {
+        return MAPPER;
+    }
+
+    /**
+     * Writes a record of the contract as compact JSON.
+     *
+     * @throws IllegalArgumentException when the value is not of the contract
+     */
+    public static String write(Object value) {
+        try {
+            return MAPPER.writeValueAsString(value);
+        } catch (JsonProcessingException notOfTheContract) {
+            throw new IllegalArgumentException("cannot be written as JSON: " + value.getClass(), notOfTheContract);
+        }
+    }
+
+    /**
+     * Reads a record of the contract.
+     *
+     * @throws IllegalArgumentException with the place and reason when the text is not such a record
+     */
+    public static <T> T read(String json, Class<T> type) {
+        try {
+            return MAPPER.readValue(json, type);
+        } catch (JsonProcessingException unreadable) {
+            throw new IllegalArgumentException(unreadable.getOriginalMessage(), unreadable);
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package stirtide.events.plan;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The plan of a day from one instant on. What has happened already is not in it.
+ *
+ * @param basedOnRevision newest event the plan knows
+ * @param asOf time of that event; nothing in the plan starts before it
+ * @param rounds rounds of improvement the planner was granted
+ * @param bowls bowls still to be mixed, by start of mixing, then bowl id
+ * @param services what the clients can expect, by service number
+ * @param waits why clients wait, where they do
+ * @param notes things that could not be planned as wished, each with its reason
+ * @param totals the plan in figures
+ * @param changes what differs from the plan on show before, in words
+ */
+public record Plan(
+        long basedOnRevision,
+        Instant asOf,
+        int rounds,
+        List<PlannedBowl> bowls,
+        List<PlannedService> services,
+        List<WaitReason> waits,
+        List<PlanNote> notes,
+        PlanTotals totals,
+        List<String> changes) {
+    public Plan {
+        bowls = List.copyOf(bowls);
+        services = List.copyOf(services);
+        waits = List.copyOf(waits);
+        notes = List.copyOf(notes);
+        changes = List.copyOf(changes);
+    }
+
+    /**
+     * Why clients wait in a stretch of time.
+     *
+     * @param from start of the stretch
+     * @param to end of the stretch
+     * @param neededMinutes minutes of mixing the stretch needs
+     * @param availableMinutes minutes of mixing the people on duty can give in it
+     * @param services services that wait
+     * @param sentence the same in words
+     */
+    public record WaitReason(
+            Instant from,
+            Instant to,
+            int neededMinutes,
+            int availableMinutes,
+            List<Integer> services,
+            String sentence) {
+        public WaitReason {
+            services = List.copyOf(services);
+        }
+    }
+
+    /**
+     * Something that could not be planned as wished.
+     *
+     * @param kind stable code such as {@code "STYLIST_MIXES"}, {@code "NO_FORMULA"}, {@code "RINSE_EARLY"}
+     * @param service service it concerns
+     * @param sentence what and why, and what would help
+     */
+    public record PlanNote(String kind, int service, String sentence) {}
+
+    /**
+     * The plan in figures.
+     *
+     * @param waitMinutes minutes clients wait, all together
+     * @param bowlCount bowls still to be mixed
+     * @param mixedMilligrams grams of those bowls
+     * @param overMixMilligrams grams of those bowls beyond need and residue
+     * @param ageMinutes minutes from start of mixing to first use, all bowls together
+     * @param waitBound proven least wait, if known
+     * @param bowlBound proven least number of bowls, if known
+     */
+    public record PlanTotals(
+            int waitMinutes,
+            int bowlCount,
+            int mixedMilligrams,
+            int overMixMilligrams,
+            int ageMinutes,
+            Optional<Integer> waitBound,
+            Optional<Integer> bowlBound) {}
+}

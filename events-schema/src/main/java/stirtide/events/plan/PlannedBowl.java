@@ -1,0 +1,50 @@
+package stirtide.events.plan;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.day.BowlFormula;
+
+/**
+ * One bowl still to be mixed.
+ *
+ * @param bowl id, service number and letter: {@code "7b"}
+ * @param service service number
+ * @param run number of the run within the service, from 1
+ * @param chair chair number
+ * @param zones zones it feeds, in order
+ * @param mixStart when mixing starts; the working life runs from here
+ * @param mixEnd when mixing ends
+ * @param neededFrom first use at the chair
+ * @param neededTo last use at the chair, never after {@code lifeEnds}
+ * @param lifeEnds when the mix must no longer be applied
+ * @param personId assistant who mixes; empty when the stylist mixes at the chair's turn
+ * @param scaleId scale to use
+ * @param bowlSizeId bowl to use
+ * @param neededMilligrams grams the zones need from this bowl
+ * @param residueMilligrams grams that stay on bowl and brush
+ * @param formula what to weigh
+ * @param waitMinutes minutes the client waits for this bowl
+ */
+public record PlannedBowl(
+        String bowl,
+        int service,
+        int run,
+        int chair,
+        List<String> zones,
+        Instant mixStart,
+        Instant mixEnd,
+        Instant neededFrom,
+        Instant neededTo,
+        Instant lifeEnds,
+        Optional<String> personId,
+        String scaleId,
+        String bowlSizeId,
+        int neededMilligrams,
+        int residueMilligrams,
+        BowlFormula formula,
+        int waitMinutes) {
+    public PlannedBowl {
+        zones = List.copyOf(zones);
+    }
+}

@@ -1,0 +1,35 @@
+package stirtide.events.setup;
+
+import java.util.List;
+
+/**
+ * A salon as it is on one day.
+ *
+ * @param salonId short id
+ * @param name name shown on screens
+ * @param zone IANA time zone id, such as {@code "Europe/Lisbon"}
+ * @param currency ISO 4217 code of all prices
+ * @param chairs number of chairs, numbered from 1
+ * @param handOverMinutes minutes from the end of mixing until the bowl is at the chair
+ * @param washMinutes minutes until an emptied bowl can be used again
+ * @param people everybody at work on the day
+ * @param scales scales at the bar, at least one
+ * @param bowls bowl sizes the bar owns, at least one
+ */
+public record Salon(
+        String salonId,
+        String name,
+        String zone,
+        String currency,
+        int chairs,
+        int handOverMinutes,
+        int washMinutes,
+        List<Person> people,
+        List<Scale> scales,
+        List<BowlSize> bowls) {
+    public Salon {
+        people = List.copyOf(people);
+        scales = List.copyOf(scales);
+        bowls = List.copyOf(bowls);
+    }
+}

@@ -1,0 +1,148 @@
+package stirtide.events.view;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlannedBowl;
+import stirtide.events.plan.PlannedService.PlannedZone;
+
+/**
+ * A whole day as a terminal shows it.
+ *
+ * @param salonId salon
+ * @param salonName salon's name
+ * @param date day
+ * @param zone IANA time zone of all times on screen
+ * @param currency ISO 4217 code
+ * @param revision newest event the view knows
+ * @param time the salon's clock when the view was made
+ * @param clockRatePermille how fast the salon's clock runs against real time, in thousandths: 1000 is real, 0 stands
+ * @param closed whether the day is over
+ * @param planRevision newest event the plan on show knows, 0 when none is drawn yet
+ * @param people everybody at work
+ * @param services all services of the day by number
+ * @param queue bowls to mix, next first
+ * @param live bowls being mixed or at a chair, by start of mixing
+ * @param done bowls finished or binned, newest first
+ * @param alarms what needs attention: high first, then oldest
+ * @param waits why clients wait
+ * @param notes what could not be planned as wished
+ * @param planTotals plan in figures
+ * @param totals the day so far in figures
+ * @param actions newest actions of people that can be taken back, newest first
+ * @param changes what the newest plan changed, in words
+ */
+public record DayView(
+        String salonId,
+        String salonName,
+        LocalDate date,
+        String zone,
+        String currency,
+        long revision,
+        Instant time,
+        int clockRatePermille,
+        boolean closed,
+        long planRevision,
+        List<PersonCard> people,
+        List<ServiceCard> services,
+        List<QueuedBowl> queue,
+        List<LiveBowl> live,
+        List<DoneBowl> done,
+        List<AlarmCard> alarms,
+        List<Plan.WaitReason> waits,
+        List<Plan.PlanNote> notes,
+        Optional<Plan.PlanTotals> planTotals,
+        DayTotals totals,
+        List<ActionCard> actions,
+        List<String> changes) {
+
+    /** Somebody at work; {@code onDutyNow} by the salon's clock, {@code mixing} when a bowl of theirs is being mixed. */
+    public record PersonCard(String personId, String name, String role, boolean onDutyNow, boolean mixing) {}
+
+    /** One service. {@code state} is BOOKED, STARTED, APPLIED, RINSED or CANCELLED. */
+    public record ServiceCard(
+            int service,
+            int chair,
+            String clientRef,
+            String menuName,
+            Instant bookedStart,
+            Instant plannedStart,
+            Instant plannedEnd,
+            String state,
+            int waitMinutes,
+            List<String> zonesDone,
+            List<PlannedZone> zones) {}
+
+    /** A bowl to mix, with the names a screen needs. {@code cautions} stand on the first bowl of a product only. */
+    public record QueuedBowl(
+            PlannedBowl bowl,
+            String clientRef,
+            String lightenerName,
+            List<String> partNames,
+            List<Integer> partStrengthsHundredths,
+            List<String> cautions) {}
+
+    /** A bowl being mixed (MIXING), weighed (WEIGHED) or at its chair (AT_CHAIR). */
+    public record LiveBowl(
+            String bowl,
+            int service,
+            int chair,
+            String clientRef,
+            List<String> zones,
+            String stage,
+            Instant mixStart,
+            Instant lifeEnds,
+            int lifeMinutes,
+            Optional<Instant> neededUntil,
+            PlannedBowlCard planned,
+            Optional<WeighedCard> weighed,
+            String personName) {}
+
+    /** What was to be weighed into a live bowl. */
+    public record PlannedBowlCard(
+            String lightenerName,
+            int lightenerMilligrams,
+            List<PartCard> parts,
+            int strengthHundredths,
+            int wantedRatioThousandths,
+            int lowestRatioThousandths,
+            int highestRatioThousandths,
+            int usableMilligrams) {}
+
+    /** One liquid. */
+    public record PartCard(String developerId, String name, int strengthHundredths, int milligrams) {}
+
+    /** What was weighed. */
+    public record WeighedCard(
+            int lightenerMilligrams, int developerMilligrams, int ratioThousandths, boolean insideDirections) {}
+
+    /** A closed bowl. {@code cause} is empty text for a bowl that was used up. */
+    public record DoneBowl(
+            String bowl, int service, int chair, Instant at, int mixedMilligrams, int leftMilligrams, String cause) {}
+
+    /** An alarm. {@code priority} is HIGH, MEDIUM or LOW; {@code id} is what is acknowledged. */
+    public record AlarmCard(
+            String id,
+            String priority,
+            String kind,
+            String bowl,
+            int chair,
+            String sentence,
+            Instant raisedAt,
+            Optional<String> acknowledgedBy) {}
+
+    /** Mixed = applied + residue + left by cause, all in milligrams. */
+    public record DayTotals(
+            int bowlsMixed,
+            int mixedMilligrams,
+            int appliedMilligrams,
+            int residueMilligrams,
+            int overMixedMilligrams,
+            SortedMap<String, Integer> overMixedByCause) {}
+
+    /** An action that can be taken back. */
+    public record ActionCard(long revision, Instant time, String actor, String sentence) {}
+}

@@ -1,0 +1,5 @@
+/** placeholder */
+@NullMarked
+package stirtide.bar;
+
+import org.jspecify.annotations.NullMarked;
