@@ -34,6 +34,8 @@ import stirtide.events.plan.PlannedService.PlannedZone;
  * @param totals the day so far in figures
  * @param actions newest actions of people that can be taken back, newest first
  * @param changes what the newest plan changed, in words
+ * @param planSettled whether the plan on show knows everything that matters to it
+ * @param choices what a walk-in may be booked as
  */
 public record DayView(
         String salonId,
@@ -57,7 +59,15 @@ public record DayView(
         Optional<Plan.PlanTotals> planTotals,
         DayTotals totals,
         List<ActionCard> actions,
-        List<String> changes) {
+        List<String> changes,
+        boolean planSettled,
+        BookingChoices choices) {
+
+    /** What a walk-in may be booked as: menu entries, hair lengths, hair densities, and chairs numbered from 1. */
+    public record BookingChoices(List<MenuChoice> menu, List<String> lengths, List<String> densities, int chairs) {}
+
+    /** One bookable service. */
+    public record MenuChoice(String menuId, String name) {}
 
     /** Somebody at work; {@code onDutyNow} by the salon's clock, {@code mixing} when a bowl of theirs is being mixed. */
     public record PersonCard(String personId, String name, String role, boolean onDutyNow, boolean mixing) {}
@@ -101,7 +111,7 @@ public record DayView(
             Optional<WeighedCard> weighed,
             String personName) {}
 
-    /** What was to be weighed into a live bowl. */
+    /** What was to be weighed into a live bowl; {@code divisionMilligrams} is the smallest step of its scale. */
     public record PlannedBowlCard(
             String lightenerName,
             int lightenerMilligrams,
@@ -110,7 +120,8 @@ public record DayView(
             int wantedRatioThousandths,
             int lowestRatioThousandths,
             int highestRatioThousandths,
-            int usableMilligrams) {}
+            int usableMilligrams,
+            int divisionMilligrams) {}
 
     /** One liquid. */
     public record PartCard(String developerId, String name, int strengthHundredths, int milligrams) {}
