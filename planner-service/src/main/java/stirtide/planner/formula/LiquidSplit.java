@@ -1,0 +1,101 @@
+package stirtide.planner.formula;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Ways to split a weight of developer between liquids. One liquid has one way. Two are split by alligation by weight,
+ * stronger : weaker = (wanted - weaker) : (stronger - wanted), to the weighable split nearest to it that holds in the
+ * worst case. With three, the liquid nearest to the wanted strength gives as much as it can in sixteenths of its
+ * greatest share, and the other two are split as above; such an answer always holds, but a slightly smaller mix may
+ * exist.
+ */
+final class LiquidSplit {
+    private final MixCheck check;
+    private final List<Liquid> liquids;
+    private final int wanted;
+
+    /** @param liquids one, or two from strong to weak, or three: nearest to the wanted strength, then strong, then weak */
+    LiquidSplit(MixCheck check, List<Liquid> liquids, int wantedStrengthHundredths) {
+        this.check = check;
+        this.liquids = liquids;
+        this.wanted = wantedStrengthHundredths;
+    }
+
+    List<Liquid> liquids() {
+        return liquids;
+    }
+
+    /** Weights of the liquids, in their order, that hold with this weight of lightener and sum to the developer. */
+    Optional<int[]> of(int lightener, long developer) {
+        return switch (liquids.size()) {
+            case 1 -> checked(lightener, (int) developer);
+            case 2 -> two(lightener, developer, 0, new int[2]);
+            default -> three(lightener, developer);
+        };
+    }
+
+    private Optional<int[]> checked(int lightener, int... parts) {
+        return check.holds(lightener, parts, liquids) ? Optional.of(parts) : Optional.empty();
+    }
+
+    private Optional<int[]> three(int lightener, long developer) {
+        int step = check.errors().stepMilligrams();
+        long share = Math.min(liquids.get(0).mostMilligrams(), developer - 2L * check.leastPartMilligrams());
+        for (int sixteenths = 16; sixteenths > 0; sixteenths--) {
+            long part = share * sixteenths / 16 / step * step;
+            if (part < check.leastPartMilligrams()) continue;
+            Optional<int[]> found = two(lightener, developer - part, 1, new int[] {(int) part, 0, 0});
+            if (found.isPresent()) return found;
+        }
+        return Optional.empty();
+    }
+
+    /** Splits {@code rest} between the last two liquids; {@code parts} holds what stands before them. */
+    private Optional<int[]> two(int lightener, long rest, int first, int[] parts) {
+        int step = check.errors().stepMilligrams();
+        Liquid strong = liquids.get(first);
+        Liquid weak = liquids.get(first + 1);
+        long before = first == 0
+                ? 0
+                : (long) parts[0] * (liquids.get(0).strengthHundredths() - wanted); // excess the third part brings
+        long gap = strong.strengthHundredths() - weak.strengthHundredths();
+        long ideal = Math.floorDiv((rest * (wanted - weak.strengthHundredths()) - before), gap * step) * step;
+        long reach = slack(rest + (first == 0 ? 0 : parts[0]), gap);
+        long least = Math.max(ideal - reach, check.leastPartMilligrams());
+        long most =
+                Math.min(Math.min(ideal + step + reach, strong.mostMilligrams()), rest - check.leastPartMilligrams());
+        least = Math.max(least, roundUp(rest - weak.mostMilligrams(), step));
+        if (least > most) return Optional.empty();
+        for (long away = 0; away <= Math.max(most - ideal, ideal - least); away += step) {
+            if (tries(ideal - away, least, most)) {
+                fill(parts, first, ideal - away, rest);
+                if (check.holds(lightener, parts, liquids)) return Optional.of(parts.clone());
+            }
+            if (tries(ideal + step + away, least, most)) {
+                fill(parts, first, ideal + step + away, rest);
+                if (check.holds(lightener, parts, liquids)) return Optional.of(parts.clone());
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Farthest a split may be from the ideal one before the blend itself is outside the strengths accepted. */
+    private long slack(long developer, long gap) {
+        long span = Math.max(check.highestStrength() - wanted, wanted - check.lowestStrength());
+        return developer * span / gap + check.errors().stepMilligrams();
+    }
+
+    private static boolean tries(long strong, long least, long most) {
+        return strong >= least && strong <= most;
+    }
+
+    private static void fill(int[] parts, int first, long strong, long rest) {
+        parts[first] = (int) strong;
+        parts[first + 1] = (int) (rest - strong);
+    }
+
+    private static long roundUp(long value, int step) {
+        return -Math.floorDiv(-value, step) * step;
+    }
+}

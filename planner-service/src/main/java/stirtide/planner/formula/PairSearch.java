@@ -1,0 +1,100 @@
+package stirtide.planner.formula;
+
+import java.util.Optional;
+
+/**
+ * Finds the weights with the smallest surplus and, among those, the ratio closest to the wanted one. Walks over the
+ * weights of lightener outward from the one a perfect scale would give; for each, the first developer weight that holds
+ * is the smallest. The walk ends on either side as soon as nothing further out can be better, and never leaves the
+ * weights the window allows.
+ */
+final class PairSearch {
+    private final MixCheck check;
+    private final LiquidSplit split;
+    private final int wantedRatio;
+    private final long least;
+    private final long usable;
+    private final int step;
+    private Optional<Found> best = Optional.empty();
+
+    private PairSearch(MixCheck check, LiquidSplit split, int wantedRatio, long least, long usable) {
+        this.check = check;
+        this.split = split;
+        this.wantedRatio = wantedRatio;
+        this.least = least;
+        this.usable = Math.min(usable, check.errors().maximumMilligrams());
+        this.step = check.errors().stepMilligrams();
+    }
+
+    /** Weights that hold: lightener, each liquid, and the sum of all. */
+    record Found(int lightener, int[] parts, long total) {
+        long developer() {
+            return total - lightener;
+        }
+    }
+
+    /**
+     * Searches.
+     *
+     * @param least smallest sum of all weights, in milligrams
+     * @param usable largest sum of all weights, in milligrams
+     */
+    static Optional<Found> search(MixCheck check, LiquidSplit split, int wantedRatio, long least, long usable) {
+        PairSearch search = new PairSearch(check, split, wantedRatio, least, usable);
+        long ideal = least * 1000 / (1000 + wantedRatio) / search.step * search.step;
+        search.walk(ideal, -1);
+        search.walk(ideal + search.step, 1);
+        return search.best;
+    }
+
+    private void walk(long from, int direction) {
+        long lowest = Math.max(check.leastPartMilligrams(), least * 1000 / (1000 + check.highestRatio()));
+        long start = direction > 0 ? Math.max(from, -Math.floorDiv(-lowest, step) * step) : from;
+        for (long lightener = start; lightener >= lowest; lightener += (long) direction * step) {
+            long most = best.map(Found::total).orElse(usable);
+            if (lightener * (1000 + check.lowestRatio()) > most * 1000) {
+                if (direction > 0) return;
+                continue;
+            }
+            Optional<Found> found = smallest((int) lightener, most);
+            if (found.isPresent()) {
+                keepBetter(found.get());
+                if (endsWalk(found.get(), direction)) return;
+            }
+        }
+    }
+
+    private Optional<Found> smallest(int lightener, long mostTotal) {
+        long developer = Math.max(least - lightener, ratioTimes(lightener, check.lowestRatio()));
+        developer = -Math.floorDiv(-developer, step) * step;
+        long most = Math.min(mostTotal - lightener, ratioTimes(lightener, check.highestRatio()));
+        for (; developer <= most; developer += step) {
+            Optional<int[]> parts = split.of(lightener, developer);
+            if (parts.isPresent()) return Optional.of(new Found(lightener, parts.get(), lightener + developer));
+        }
+        return Optional.empty();
+    }
+
+    private static long ratioTimes(long lightener, int ratio) {
+        return lightener * ratio / 1000;
+    }
+
+    private void keepBetter(Found found) {
+        if (best.isEmpty() || better(found, best.get(), wantedRatio)) best = Optional.of(found);
+    }
+
+    /** Smaller mix first, then the closer ratio, then less lightener. */
+    static boolean better(Found a, Found b, int wantedRatio) {
+        if (a.total() != b.total()) return a.total() < b.total();
+        int closeness =
+                Figures.compareCloseness(a.lightener(), a.developer(), b.lightener(), b.developer(), wantedRatio);
+        return closeness != 0 ? closeness < 0 : a.lightener() < b.lightener();
+    }
+
+    /** No smaller mix exists, and further out the ratio only gets farther from the wanted one. */
+    private boolean endsWalk(Found found, int direction) {
+        if (found.total() - least >= step) return false;
+        long beyond = 1000 * found.developer() - (long) wantedRatio * found.lightener();
+        return direction > 0 ? beyond <= 0 : beyond >= 0;
+    }
+}

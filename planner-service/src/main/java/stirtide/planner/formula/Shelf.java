@@ -1,0 +1,83 @@
+package stirtide.planner.formula;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What the shelf offers for a strength, as a ladder: the first rung is a developer of exactly that strength, then pairs
+ * of developers, then a developer with water where the directions permit, then three liquids. Within a rung the liquids
+ * closest in strength come first, because a weighing error changes their blend least. A developer above the legal
+ * ceiling is never part of a blend.
+ */
+final class Shelf {
+    private static final Comparator<Liquid> BY_STRENGTH =
+            Comparator.comparingInt(Liquid::strengthHundredths).thenComparing(Liquid::id);
+
+    private Shelf() {}
+
+    static List<List<List<Liquid>>> ladder(FormulaQuestion question) {
+        List<Liquid> liquids = question.shelf().stream()
+                .map(Liquid::of)
+                .filter(liquid -> liquid.strengthHundredths() <= Strengths.LEGAL_ON_HAIR_HUNDREDTHS)
+                .sorted(BY_STRENGTH)
+                .toList();
+        int wanted = question.strengthHundredths();
+        List<List<List<Liquid>>> ladder = new ArrayList<>();
+        add(ladder, exact(liquids, wanted));
+        add(ladder, pairs(liquids, wanted));
+        if (question.directions().waterPermitted()) {
+            List<Liquid> withWater = new ArrayList<>(liquids);
+            withWater.add(0, Liquid.WATER);
+            add(
+                    ladder,
+                    pairs(withWater, wanted).stream()
+                            .filter(pair -> pair.contains(Liquid.WATER))
+                            .toList());
+            add(ladder, triples(withWater, wanted));
+        } else add(ladder, triples(liquids, wanted));
+        return ladder;
+    }
+
+    private static void add(List<List<List<Liquid>>> ladder, List<List<Liquid>> rung) {
+        if (!rung.isEmpty()) ladder.add(rung);
+    }
+
+    private static List<List<Liquid>> exact(List<Liquid> liquids, int wanted) {
+        return liquids.stream()
+                .filter(liquid -> liquid.strengthHundredths() == wanted)
+                .map(List::of)
+                .toList();
+    }
+
+    /** Pairs with one liquid stronger and one weaker than wanted, the stronger first. */
+    private static List<List<Liquid>> pairs(List<Liquid> liquids, int wanted) {
+        List<List<Liquid>> pairs = new ArrayList<>();
+        for (Liquid strong : liquids)
+            for (Liquid weak : liquids)
+                if (strong.strengthHundredths() > wanted && weak.strengthHundredths() < wanted)
+                    pairs.add(List.of(strong, weak));
+        pairs.sort(Comparator.comparingInt(Shelf::gap));
+        return pairs;
+    }
+
+    /** Every pair with one more liquid, the one more first. */
+    private static List<List<Liquid>> triples(List<Liquid> liquids, int wanted) {
+        List<List<Liquid>> triples = new ArrayList<>();
+        for (List<Liquid> pair : pairs(liquids, wanted))
+            for (Liquid more : liquids)
+                if (isMore(more, pair, wanted)) triples.add(List.of(more, pair.get(0), pair.get(1)));
+        return triples;
+    }
+
+    /** Of three liquids, the one nearest to the wanted strength is the one more; ties by order of strength. */
+    private static boolean isMore(Liquid more, List<Liquid> pair, int wanted) {
+        int distance = Math.abs(more.strengthHundredths() - wanted);
+        return !pair.contains(more)
+                && pair.stream().allMatch(other -> Math.abs(other.strengthHundredths() - wanted) >= distance);
+    }
+
+    private static int gap(List<Liquid> pair) {
+        return pair.get(0).strengthHundredths() - pair.get(1).strengthHundredths();
+    }
+}
