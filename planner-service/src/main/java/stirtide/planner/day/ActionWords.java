@@ -1,0 +1,67 @@
+package stirtide.planner.day;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.DayEvent;
+import stirtide.events.day.StoredEvent;
+
+/** Actions of people in words, and as the commands that asked for them. */
+public final class ActionWords {
+    private ActionWords() {}
+
+    /** What was done, for a list: {@code "weighed bowl 7b"}. */
+    public static String of(DayEvent event) {
+        if (event instanceof DayEvent.ServiceBooked e) return "booked service " + e.service();
+        if (event instanceof DayEvent.ServiceMoved e) return "moved service " + e.service();
+        if (event instanceof DayEvent.ServiceCancelled e) return "cancelled service " + e.service();
+        if (event instanceof DayEvent.ServiceStarted e) return "started service " + e.service();
+        if (event instanceof DayEvent.ZoneFinished e) return "finished " + e.zone() + " of service " + e.service();
+        if (event instanceof DayEvent.BowlBegun e) return "began bowl " + e.bowl();
+        if (event instanceof DayEvent.BowlWeighed e) return "weighed bowl " + e.bowl();
+        if (event instanceof DayEvent.BowlHandedOver e) return "handed over bowl " + e.bowl();
+        if (event instanceof DayEvent.BowlFinished e) return "finished bowl " + e.bowl();
+        if (event instanceof DayEvent.BowlBinned e) return "binned bowl " + e.bowl();
+        if (event instanceof DayEvent.ShiftChanged e) return "changed the shift of " + e.personId();
+        if (event instanceof DayEvent.AlarmAcknowledged) return "acknowledged an alarm";
+        if (event instanceof DayEvent.ActionTakenBack) return "took an action back";
+        if (event instanceof DayEvent.DayOpened) return "opened the day";
+        if (event instanceof DayEvent.DayClosed) return "closed the day";
+        if (event instanceof DayEvent.LifeEnding e) return "the life of bowl " + e.bowl() + " is ending";
+        if (event instanceof DayEvent.LifeEnded e) return "the life of bowl " + e.bowl() + " ended";
+        if (event instanceof DayEvent.BowlDue e) return "bowl " + e.bowl() + " was due";
+        if (event instanceof DayEvent.BowlLate e) return "bowl " + e.bowl() + " was late";
+        if (event instanceof DayEvent.PlanDrawn) return "a plan was drawn";
+        throw new IllegalStateException("no words for " + event.getClass().getSimpleName());
+    }
+
+    /** Who did what when: {@code "weighed bowl 7b (Ora, 10:05)"}. */
+    static String of(Day day, StoredEvent stored) {
+        return of(stored.event()) + " (" + People.name(day, stored.actor()) + ", "
+                + SalonTime.of(day.opened()).clock(stored.time()) + ")";
+    }
+
+    /** The command that asks for an event, empty for events that are judged otherwise when the past changes. */
+    static Optional<DayCommand> commandOf(DayEvent event) {
+        return Optional.ofNullable(orNull(event));
+    }
+
+    private static @Nullable DayCommand orNull(DayEvent event) {
+        if (event instanceof DayEvent.ServiceBooked e) return new DayCommand.BookService(e.booking());
+        if (event instanceof DayEvent.ServiceMoved e)
+            return new DayCommand.MoveService(e.service(), e.start(), Optional.of(e.chair()), e.reason());
+        if (event instanceof DayEvent.ServiceCancelled e) return new DayCommand.CancelService(e.service(), e.reason());
+        if (event instanceof DayEvent.ServiceStarted e) return new DayCommand.StartService(e.service());
+        if (event instanceof DayEvent.ZoneFinished e) return new DayCommand.FinishZone(e.service(), e.zone());
+        if (event instanceof DayEvent.BowlBegun e) return new DayCommand.BeginBowl(e.bowl(), e.personId());
+        if (event instanceof DayEvent.BowlWeighed e)
+            return new DayCommand.WeighBowl(e.bowl(), e.lightenerMilligrams(), e.developerParts());
+        if (event instanceof DayEvent.BowlHandedOver e) return new DayCommand.HandOverBowl(e.bowl());
+        if (event instanceof DayEvent.BowlFinished e) return new DayCommand.FinishBowl(e.bowl());
+        if (event instanceof DayEvent.BowlBinned e)
+            return new DayCommand.BinBowl(e.bowl(), e.leftMilligrams(), e.cause());
+        if (event instanceof DayEvent.ShiftChanged e) return new DayCommand.ChangeShift(e.personId(), e.onDuty());
+        if (event instanceof DayEvent.DayClosed) return new DayCommand.CloseDay();
+        return null;
+    }
+}

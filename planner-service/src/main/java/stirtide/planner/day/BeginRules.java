@@ -1,0 +1,141 @@
+package stirtide.planner.day;
+
+import java.time.Duration;
+import java.util.Optional;
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.DayEvent;
+import stirtide.events.plan.PlannedBowl;
+import stirtide.events.setup.Directions;
+import stirtide.events.setup.Person;
+
+/**
+ * Beginning a bowl. Only a bowl of the plan on show may be begun: its formula has been proven to stay inside the
+ * directions. The working life runs from this instant.
+ */
+final class BeginRules {
+    private BeginRules() {}
+
+    static Decision begin(Day day, DayCommand.BeginBowl command, Facts facts) {
+        if (day.bowl(command.bowl()).isPresent())
+            return Decision.refuse(
+                    "BOWL_ALREADY_BEGUN",
+                    "Bowl " + command.bowl() + " was begun already. Begin a bowl of the queue: " + queue(day) + ".");
+        var planned = day.plan().stream()
+                .flatMap(plan -> plan.bowls().stream())
+                .filter(bowl -> bowl.bowl().equals(command.bowl()))
+                .findFirst();
+        var service = planned.flatMap(bowl -> day.service(bowl.service())).filter(ServiceState::standing);
+        if (planned.isEmpty() || service.isEmpty())
+            return Decision.refuse(
+                    "BOWL_NOT_PLANNED",
+                    "Bowl \"" + command.bowl() + "\" is not in the plan on show. Accepted: " + queue(day) + ".");
+        if (!service.get().nextBowl().equals(command.bowl()))
+            return Decision.refuse(
+                    "BOWL_OUT_OF_ORDER",
+                    "Bowl " + service.get().nextBowl() + " of this service comes before " + command.bowl() + ". Begin "
+                            + service.get().nextBowl() + " first.");
+        return mixerObjection(day, command, facts)
+                .or(() -> thingsObjection(day, planned.get(), facts))
+                .<Decision>map(Decision.Refused::new)
+                .orElseGet(() -> accept(day, planned.get(), command.personId(), facts));
+    }
+
+    private static Decision accept(Day day, PlannedBowl planned, String personId, Facts facts) {
+        return Decision.accept(new DayEvent.BowlBegun(
+                planned.bowl(),
+                planned.service(),
+                planned.run(),
+                personId,
+                planned.scaleId(),
+                planned.bowlSizeId(),
+                planned.formula(),
+                facts.now().plus(workingLife(day, planned))));
+    }
+
+    private static Optional<Refusal> mixerObjection(Day day, DayCommand.BeginBowl command, Facts facts) {
+        var person = day.opened().salon().people().stream()
+                .filter(one -> one.personId().equals(command.personId()))
+                .findFirst();
+        if (person.isEmpty())
+            return refusal(
+                    "PERSON_UNKNOWN",
+                    "\"" + command.personId() + "\" does not work here on this day. Accepted: "
+                            + BookingRules.listed(day.opened().salon().people().stream()
+                                    .map(Person::personId)
+                                    .toList())
+                            + ".");
+        if (!People.onDuty(day, person.get(), facts.now()))
+            return refusal(
+                    "PERSON_OFF_DUTY",
+                    person.get().name() + " is not on duty at "
+                            + SalonTime.of(day.opened()).clock(facts.now())
+                            + ". Name somebody on duty, or change the shift first.");
+        return day.liveBowls()
+                .filter(bowl -> bowl.mixing() && bowl.personId().equals(command.personId()))
+                .findFirst()
+                .map(bowl -> new Refusal(
+                        "PERSON_MIXING",
+                        person.get().name() + " is mixing bowl " + bowl.bowl()
+                                + ". Weigh it in or bin it first, or name somebody else."));
+    }
+
+    private static Optional<Refusal> thingsObjection(Day day, PlannedBowl planned, Facts facts) {
+        var onScale = day.liveBowls()
+                .filter(bowl -> bowl.mixing() && bowl.scaleId().equals(planned.scaleId()))
+                .findFirst();
+        if (onScale.isPresent())
+            return refusal(
+                    "SCALE_BUSY",
+                    "Scale " + planned.scaleId() + " is taken by bowl "
+                            + onScale.get().bowl() + ". Weigh that one in or bin it first.");
+        long out = day.liveBowls()
+                .filter(bowl -> bowl.bowlSizeId().equals(planned.bowlSizeId()))
+                .count();
+        long owned = day.opened().salon().bowls().stream()
+                .filter(size -> size.bowlSizeId().equals(planned.bowlSizeId()))
+                .mapToLong(size -> size.count())
+                .sum();
+        if (out >= owned)
+            return refusal(
+                    "NO_BOWL_FREE",
+                    "All " + owned + " bowls of size " + planned.bowlSizeId()
+                            + " are in use. Finish or bin one of them first.");
+        return tooEarly(day, planned, facts);
+    }
+
+    private static Optional<Refusal> tooEarly(Day day, PlannedBowl planned, Facts facts) {
+        var life = workingLife(day, planned);
+        if (facts.now().plus(life).isAfter(planned.neededFrom())) return Optional.empty();
+        var time = SalonTime.of(day.opened());
+        return refusal(
+                "BOWL_TOO_EARLY",
+                "Bowl " + planned.bowl() + " would be past its life before its first use at "
+                        + time.clock(planned.neededFrom()) + ". The plan begins it at "
+                        + time.clock(planned.mixStart()) + ".");
+    }
+
+    private static Duration workingLife(Day day, PlannedBowl planned) {
+        return day.opened().directions().stream()
+                .filter(one -> one.lightenerId().equals(planned.formula().lightenerId()))
+                .map(Directions::workingLifeMinutes)
+                .map(Duration::ofMinutes)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(
+                        "no directions for lightener " + planned.formula().lightenerId()));
+    }
+
+    private static String queue(Day day) {
+        return BookingRules.listed(day.plan().stream()
+                .flatMap(plan -> plan.bowls().stream())
+                .filter(bowl -> day.service(bowl.service())
+                        .filter(service ->
+                                service.standing() && service.nextBowl().equals(bowl.bowl()))
+                        .isPresent())
+                .map(PlannedBowl::bowl)
+                .toList());
+    }
+
+    private static Optional<Refusal> refusal(String code, String sentence) {
+        return Optional.of(new Refusal(code, sentence));
+    }
+}

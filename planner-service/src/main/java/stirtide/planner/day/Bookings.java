@@ -1,0 +1,45 @@
+package stirtide.planner.day;
+
+import java.util.Comparator;
+import java.util.Optional;
+import stirtide.events.day.Booking;
+import stirtide.events.day.DayEvent;
+import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.Menu.MenuEntry;
+
+/** What a booking means on the day's menu. */
+public final class Bookings {
+    /** Order in which the bookings of a new day get their numbers. */
+    static final Comparator<Booking> BY_START =
+            Comparator.comparing(Booking::start).thenComparing(Booking::chair).thenComparing(Booking::bookingUid);
+
+    private Bookings() {}
+
+    static Booking moved(Booking old, DayEvent.ServiceMoved to) {
+        return new Booking(
+                old.bookingUid(),
+                old.menuId(),
+                to.chair(),
+                to.start(),
+                old.clientRef(),
+                old.length(),
+                old.density(),
+                old.stylistId(),
+                old.earlierMinutes(),
+                old.laterMinutes());
+    }
+
+    static Optional<MenuEntry> entry(DaySetup setup, String menuId) {
+        return setup.menu().entries().stream()
+                .filter(entry -> entry.menuId().equals(menuId))
+                .findFirst();
+    }
+
+    /** Menu entry of a service that was accepted, so it is on the menu. */
+    public static MenuEntry entry(Day day, ServiceState service) {
+        var menuId = service.booking().menuId();
+        return entry(day.opened(), menuId)
+                .orElseThrow(() -> new IllegalStateException(
+                        "service " + service.service() + " is booked as \"" + menuId + "\", which is not on the menu"));
+    }
+}

@@ -1,0 +1,136 @@
+package stirtide.planner.day;
+
+import java.time.Instant;
+import java.util.Optional;
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.DayEvent;
+import stirtide.events.day.OverMixCause;
+
+/**
+ * What becomes of a bowl after it was weighed in. A bowl past its life, or outside the directions, is never handed over:
+ * it can only be binned.
+ */
+final class BowlRules {
+    private BowlRules() {}
+
+    static Decision handOver(Day day, DayCommand.HandOverBowl command, Facts facts) {
+        var found = day.bowl(command.bowl());
+        if (found.isEmpty()) return noBowl(day, command.bowl());
+        var bowl = found.get();
+        if (!bowl.live()) return closed(day, bowl);
+        if (bowl.handedOverAt().isPresent())
+            return Decision.refuse(
+                    "BOWL_AT_CHAIR",
+                    "Bowl " + bowl.bowl() + " is at its chair since "
+                            + SalonTime.of(day.opened())
+                                    .clock(bowl.handedOverAt().get())
+                            + ". Finish it or bin it.");
+        if (!day.service(bowl.service()).orElseThrow().standing())
+            return Decision.refuse(
+                    "SERVICE_CANCELLED",
+                    "Service " + bowl.service() + " is cancelled. Bin bowl " + bowl.bowl()
+                            + " with the cause CLIENT_GONE; never use it for another client.");
+        return protection(day, bowl, facts.now())
+                .<Decision>map(Decision.Refused::new)
+                .orElseGet(() -> Decision.accept(new DayEvent.BowlHandedOver(bowl.bowl())));
+    }
+
+    /** Why a bowl must not go to a chair, if so. There is no way round these. */
+    private static Optional<Refusal> protection(Day day, BowlState bowl, Instant now) {
+        if (!now.isBefore(bowl.lifeEnds()))
+            return refusal(
+                    "PAST_LIFE",
+                    "Bowl " + bowl.bowl() + " is past its life since "
+                            + SalonTime.of(day.opened()).clock(bowl.lifeEnds())
+                            + " and must not be applied. Bin it and begin a fresh one.");
+        if (bowl.weighed().isEmpty())
+            return refusal(
+                    "NOT_WEIGHED", "Bowl " + bowl.bowl() + " is not weighed in yet. Weigh it in, then hand it over.");
+        var weighed = bowl.weighed().get();
+        if (weighed.insideDirections()) return Optional.empty();
+        var why = WeighRules.complaint(day, bowl, weighed.lightenerMilligrams(), weighed.developerParts())
+                .orElse("not permitted");
+        return refusal(
+                "OUTSIDE_DIRECTIONS",
+                "Bowl " + bowl.bowl() + " is outside the directions (" + why
+                        + "). Correct the mix and weigh it in anew, or bin it with the cause WRONG_RATIO.");
+    }
+
+    /** The end of a bowl is recorded even after its life: what was applied before is a fact. */
+    static Decision finish(Day day, DayCommand.FinishBowl command) {
+        var found = day.bowl(command.bowl());
+        if (found.isEmpty()) return noBowl(day, command.bowl());
+        var bowl = found.get();
+        if (!bowl.live()) return closed(day, bowl);
+        if (bowl.handedOverAt().isEmpty())
+            return Decision.refuse(
+                    "NOT_AT_CHAIR",
+                    "Bowl " + bowl.bowl()
+                            + " was never at its chair, so it cannot be used up. Hand it over or bin it.");
+        return Decision.accept(new DayEvent.BowlFinished(bowl.bowl()));
+    }
+
+    /** A bowl that was never at its chair goes whole: all that was mixed is left. */
+    static Decision bin(Day day, DayCommand.BinBowl command, Facts facts) {
+        var found = day.bowl(command.bowl());
+        if (found.isEmpty()) return noBowl(day, command.bowl());
+        var bowl = found.get();
+        if (!bowl.live()) return closed(day, bowl);
+        int mixed = bowl.mixedMilligrams();
+        if (command.leftMilligrams() < 0 || command.leftMilligrams() > mixed)
+            return Decision.refuse(
+                    "LEFT_TOO_MUCH",
+                    "Bowl " + bowl.bowl() + " held " + Grams.text(mixed) + ". Accepted: 0 g to " + Grams.text(mixed)
+                            + " left.");
+        var wrong = causeObjection(day, bowl, command.cause(), facts.now());
+        if (wrong.isPresent()) return new Decision.Refused(wrong.get());
+        int left = bowl.handedOverAt().isPresent() ? command.leftMilligrams() : mixed;
+        return Decision.accept(new DayEvent.BowlBinned(bowl.bowl(), left, command.cause()));
+    }
+
+    private static Optional<Refusal> causeObjection(Day day, BowlState bowl, OverMixCause cause, Instant now) {
+        if (cause == OverMixCause.PAST_LIFE && now.isBefore(bowl.lifeEnds()))
+            return misfit(
+                    bowl,
+                    "its life ends at " + SalonTime.of(day.opened()).clock(bowl.lifeEnds()),
+                    "LEFT_OVER or SPILLED");
+        boolean right =
+                bowl.weighed().filter(BowlState.Weighed::insideDirections).isPresent();
+        if (cause == OverMixCause.WRONG_RATIO && right)
+            return misfit(bowl, "its weights are inside the directions", "LEFT_OVER or SPILLED");
+        var service = day.service(bowl.service()).orElseThrow();
+        boolean here = service.standing() && service.startedAt().isPresent();
+        if (cause == OverMixCause.CLIENT_GONE && here)
+            return misfit(
+                    bowl,
+                    "service " + bowl.service() + " is under way",
+                    "LEFT_OVER or SPILLED, or CLIENT_GONE once the service is cancelled");
+        return Optional.empty();
+    }
+
+    private static Optional<Refusal> misfit(BowlState bowl, String why, String accepted) {
+        return refusal(
+                "CAUSE_DOES_NOT_FIT",
+                "That cause does not fit bowl " + bowl.bowl() + ": " + why + ". Accepted: " + accepted + ".");
+    }
+
+    static Decision noBowl(Day day, String bowl) {
+        var live = day.liveBowls().map(BowlState::bowl).toList();
+        return Decision.refuse(
+                "BOWL_UNKNOWN",
+                "There is no bowl \"" + bowl + "\" in use. Accepted: " + BookingRules.listed(live) + ".");
+    }
+
+    static Decision closed(Day day, BowlState bowl) {
+        var end = bowl.closed().orElseThrow();
+        var how = end.cause().isPresent() ? "binned" : "finished";
+        return Decision.refuse(
+                "BOWL_CLOSED",
+                "Bowl " + bowl.bowl() + " was " + how + " at "
+                        + SalonTime.of(day.opened()).clock(end.at()) + ". Name a bowl that is in use.");
+    }
+
+    private static Optional<Refusal> refusal(String code, String sentence) {
+        return Optional.of(new Refusal(code, sentence));
+    }
+}

@@ -1,0 +1,50 @@
+package stirtide.planner.day;
+
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.StoredEvent;
+
+/**
+ * Answers a command with events or with a refusal. The rules stand in the classes named below, one for each part of the
+ * work. A refusal that protects (a life that has ended, weights outside the directions) has no exception.
+ *
+ * <p>Time never runs backwards: should the clock be behind the newest event, the time of that event counts as now.
+ */
+public final class Decider {
+    private static final int LONGEST_ACTOR = 64;
+
+    private Decider() {}
+
+    /** What a command brings about on a day as it stands. */
+    public static Decision decide(Day day, DayCommand command, Facts facts) {
+        var actor = facts.actor();
+        if (actor.isBlank() || actor.length() > LONGEST_ACTOR || actor.equals(StoredEvent.SERVICE))
+            return Decision.refuse(
+                    "ACTOR_UNKNOWN",
+                    "A command names the person who asks, in 1 to 64 characters, and nobody may be called \"service\".");
+        var now = facts.now().isBefore(day.time()) ? day.time() : facts.now();
+        return decideNow(day, command, new Facts(now, actor));
+    }
+
+    private static Decision decideNow(Day day, DayCommand command, Facts facts) {
+        if (command instanceof DayCommand.OpenDay open) return OpeningRules.open(day, open);
+        if (day.setup().isEmpty())
+            return Decision.refuse("DAY_NOT_OPEN", "The day is not open yet. Open it with its setup first.");
+        if (day.closed())
+            return Decision.refuse("DAY_CLOSED", "The day is closed; nothing more can happen on it. Use another day.");
+        if (command instanceof DayCommand.BookService book) return BookingRules.book(day, book);
+        if (command instanceof DayCommand.MoveService move) return BookingRules.move(day, move);
+        if (command instanceof DayCommand.CancelService cancel) return BookingRules.cancel(day, cancel);
+        if (command instanceof DayCommand.StartService start) return ChairRules.start(day, start);
+        if (command instanceof DayCommand.FinishZone finish) return ChairRules.finishZone(day, finish);
+        if (command instanceof DayCommand.BeginBowl begin) return BeginRules.begin(day, begin, facts);
+        if (command instanceof DayCommand.WeighBowl weigh) return WeighRules.weigh(day, weigh);
+        if (command instanceof DayCommand.HandOverBowl over) return BowlRules.handOver(day, over, facts);
+        if (command instanceof DayCommand.FinishBowl finish) return BowlRules.finish(day, finish);
+        if (command instanceof DayCommand.BinBowl bin) return BowlRules.bin(day, bin, facts);
+        if (command instanceof DayCommand.ChangeShift change) return DayRules.changeShift(day, change);
+        if (command instanceof DayCommand.TakeBack back) return TakeBackRules.takeBack(day, back, facts);
+        if (command instanceof DayCommand.AcknowledgeAlarm seen) return DayRules.acknowledge(day, seen, facts);
+        if (command instanceof DayCommand.CloseDay) return DayRules.close(day);
+        throw new IllegalStateException("no rule for " + command.getClass().getSimpleName());
+    }
+}

@@ -1,0 +1,65 @@
+package stirtide.planner.day;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.Optional;
+import stirtide.events.setup.Directions;
+import stirtide.planner.day.Progress.DoneZone;
+
+/**
+ * When sections are rinsed. Nobody records a rinse; a section counts as rinsed when the wanted minutes of its last zone
+ * are over, and at the latest when the directions' longest time of its first zone is.
+ */
+public final class Rinses {
+    private Rinses() {}
+
+    /** When a section is or was to be rinsed, empty while a zone of it is still to be applied. */
+    public static Optional<Instant> rinseAt(Day day, ServiceState service, Progress progress, int section) {
+        long zones = Bookings.entry(day, service).zones().stream()
+                .filter(zone -> zone.section() == section)
+                .count();
+        var done = progress.done().stream()
+                .filter(zone -> zone.zone().section() == section)
+                .toList();
+        if (done.size() < zones || done.isEmpty()) return Optional.empty();
+        var wanted = Instant.EPOCH;
+        var latest = Instant.MAX;
+        for (var zone : done) {
+            var wish = zone.end().plus(Duration.ofMinutes(zone.zone().processMinutes()));
+            var bound = rinseBy(day, zone);
+            if (wish.isAfter(wanted)) wanted = wish;
+            if (bound.isBefore(latest)) latest = bound;
+        }
+        return Optional.of(wanted.isBefore(latest) ? wanted : latest);
+    }
+
+    /** When the directions want a zone rinsed at the latest. */
+    public static Instant rinseBy(Day day, DoneZone zone) {
+        return zone.begin()
+                .plus(Duration.ofMinutes(day.opened().directions().stream()
+                        .filter(one -> one.lightenerId().equals(zone.zone().lightenerId()))
+                        .flatMap(one -> one.techniques().stream())
+                        .filter(rule -> rule.technique().equals(zone.zone().technique()))
+                        .mapToInt(Directions.TechniqueRule::longestProcessingMinutes)
+                        .findFirst()
+                        .orElse(0)));
+    }
+
+    static boolean rinsed(Day day, ServiceState service, Progress progress, int section, Instant at) {
+        return rinseAt(day, service, progress, section)
+                .filter(rinse -> !rinse.isAfter(at))
+                .isPresent();
+    }
+
+    /** When the last section of a service is or was to be rinsed, empty while a zone is still to be applied. */
+    public static Optional<Instant> lastRinse(Day day, ServiceState service) {
+        var zones = Bookings.entry(day, service).zones();
+        if (service.zonesDone().size() < zones.size()) return Optional.empty();
+        var progress = Progress.of(
+                day, service, service.zonesDone().get(zones.size() - 1).at());
+        return zones.stream()
+                .map(zone -> rinseAt(day, service, progress, zone.section()).orElseThrow())
+                .max(Comparator.naturalOrder());
+    }
+}

@@ -1,0 +1,98 @@
+package stirtide.planner.day;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.setup.Menu.MenuZone;
+import stirtide.planner.plan.PlanQuestion.AppliedZone;
+import stirtide.planner.plan.PlanQuestion.RunTask;
+import stirtide.planner.plan.PlanQuestion.ServiceTask;
+import stirtide.planner.plan.PlanQuestion.ZoneTask;
+
+/** What is left of one service for the planner. */
+final class ServiceTasks {
+    private ServiceTasks() {}
+
+    /** Empty when everything is applied and rinsed. */
+    static Optional<ServiceTask> of(Day day, ServiceState service, Supplies supplies) {
+        var progress = Progress.of(day, service, day.time());
+        var runs = runs(day, service, supplies, progress);
+        var processing = processing(day, service, supplies, progress);
+        if (runs.isEmpty() && processing.isEmpty()) return Optional.empty();
+        return Optional.of(new ServiceTask(
+                service.service(),
+                service.booking().chair(),
+                service.startedAt().isPresent(),
+                startMinute(service, supplies),
+                service.bowls().size(),
+                runs,
+                processing));
+    }
+
+    /** The last zone finished is where a started service goes on from. */
+    private static int startMinute(ServiceState service, Supplies supplies) {
+        var time = supplies.time();
+        if (service.startedAt().isEmpty())
+            return Math.max(time.minuteUp(service.booking().start()), supplies.nowMinute());
+        int done = service.zonesDone().size();
+        return time.minuteUp(
+                done == 0
+                        ? service.startedAt().get()
+                        : service.zonesDone().get(done - 1).at());
+    }
+
+    private static List<RunTask> runs(Day day, ServiceState service, Supplies supplies, Progress progress) {
+        var tasks = new ArrayList<RunTask>();
+        int done = progress.done().size();
+        for (var run : Run.of(Bookings.entry(day, service))) {
+            var zones = new ArrayList<ZoneTask>();
+            for (int i = Math.max(0, done - run.firstZone()); i < run.zones().size(); i++)
+                zones.add(zone(day, service, run.zones().get(i), run.firstZone() + i == done, supplies, progress));
+            if (zones.isEmpty()) continue;
+            var first = run.zones().get(0);
+            tasks.add(new RunTask(
+                    run.number(),
+                    first.lightenerId(),
+                    first.strengthHundredths(),
+                    first.ratioThousandths(),
+                    zones,
+                    supplies.of(service, run.number(), progress)));
+        }
+        return tasks;
+    }
+
+    private static ZoneTask zone(
+            Day day, ServiceState service, MenuZone zone, boolean atHand, Supplies supplies, Progress progress) {
+        int need = Allowance.milligrams(day.opened(), service.booking(), zone);
+        int elapsed = atHand ? progress.elapsedMinutes() : 0;
+        var begun = atHand ? progress.begunAt() : Optional.<Instant>empty();
+        int used = (int) ((long) need * elapsed / zone.applyMinutes());
+        return new ZoneTask(
+                zone.zone(),
+                zone.technique(),
+                begun.isPresent() ? 0 : zone.gapMinutes(),
+                zone.applyMinutes() - elapsed,
+                need - used,
+                zone.processMinutes(),
+                zone.section(),
+                begun.map(supplies.time()::minuteDown));
+    }
+
+    private static List<AppliedZone> processing(Day day, ServiceState service, Supplies supplies, Progress progress) {
+        var time = supplies.time();
+        var zones = new ArrayList<AppliedZone>();
+        for (var done : progress.done()) {
+            if (Rinses.rinsed(day, service, progress, done.zone().section(), day.time())) continue;
+            zones.add(new AppliedZone(
+                    done.zone().zone(),
+                    done.zone().technique(),
+                    done.zone().lightenerId(),
+                    time.minuteDown(done.begin()),
+                    time.minuteUp(done.end()),
+                    done.zone().processMinutes(),
+                    done.zone().section()));
+        }
+        return zones;
+    }
+}

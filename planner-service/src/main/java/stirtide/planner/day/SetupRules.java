@@ -1,0 +1,169 @@
+package stirtide.planner.day;
+
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.day.StoredEvent;
+import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.Directions;
+import stirtide.events.setup.Menu.MenuEntry;
+import stirtide.events.setup.Menu.MenuZone;
+import stirtide.events.setup.Salon;
+
+/**
+ * What a setup must hold so that everything later may rely on it: known names, positive weights and times, and no menu
+ * entry outside the directions. Gives the first thing that is wrong, with what would be accepted.
+ */
+final class SetupRules {
+    /** Strongest developer the law of the European Union permits on hair: 12 per cent, 40 vol. */
+    private static final int LEGAL_STRENGTH_HUNDREDTHS = 1200;
+
+    private static final int MOST_CHAIRS = 500;
+
+    private SetupRules() {}
+
+    static Optional<String> objection(DaySetup setup) {
+        return salon(setup.salon())
+                .or(() -> shelf(setup))
+                .or(() -> first(setup.directions().stream().map(SetupRules::directions)))
+                .or(() -> menu(setup));
+    }
+
+    private static Optional<String> salon(Salon salon) {
+        if (salon.salonId().isBlank()) return Optional.of("A salon needs an id.");
+        if (!knownZone(salon.zone()))
+            return Optional.of(
+                    "\"" + salon.zone() + "\" is no time zone. Accepted: an IANA name such as Europe/Lisbon.");
+        if (salon.chairs() < 1 || salon.chairs() > MOST_CHAIRS)
+            return Optional.of("A salon has 1 to " + MOST_CHAIRS + " chairs, not " + salon.chairs() + ".");
+        if (salon.handOverMinutes() < 0 || salon.washMinutes() < 0)
+            return Optional.of("Minutes of hand-over and washing are 0 or more.");
+        if (salon.scales().isEmpty() || salon.bowls().isEmpty())
+            return Optional.of("A bar needs at least one scale and one size of bowl.");
+        for (var size : salon.bowls())
+            if (size.residueMilligrams() < 0 || size.usableMilligrams() <= size.residueMilligrams() || size.count() < 1)
+                return Optional.of("Bowl size \"" + size.bowlSizeId()
+                        + "\" needs a count of 1 or more and a usable fill above its residue.");
+        return unique(
+                        "person",
+                        salon.people().stream().map(person -> person.personId()).toList())
+                .or(() -> unique(
+                        "scale",
+                        salon.scales().stream().map(scale -> scale.scaleId()).toList()))
+                .or(() -> unique(
+                        "bowl size",
+                        salon.bowls().stream().map(size -> size.bowlSizeId()).toList()))
+                .or(() -> salon.people().stream()
+                        .filter(person -> person.personId().equals(StoredEvent.SERVICE))
+                        .map(person -> "Nobody may have the id \"service\"; choose another.")
+                        .findFirst());
+    }
+
+    private static Optional<String> shelf(DaySetup setup) {
+        if (setup.developers().isEmpty()) return Optional.of("At least one developer must be on the shelf.");
+        for (var developer : setup.developers()) {
+            if (developer.developerId().equals(DeveloperPart.WATER))
+                return Optional.of("\"water\" stands for water; give the developer another id.");
+            if (developer.strengthHundredths() < 1 || developer.strengthHundredths() > LEGAL_STRENGTH_HUNDREDTHS)
+                return Optional.of("Developer \"" + developer.developerId() + "\" has "
+                        + Grams.strength(developer.strengthHundredths()) + ". Accepted: above 0 % up to "
+                        + Grams.strength(LEGAL_STRENGTH_HUNDREDTHS) + ".");
+        }
+        return unique(
+                        "developer",
+                        setup.developers().stream()
+                                .map(one -> one.developerId())
+                                .toList())
+                .or(() -> unique(
+                        "lightener",
+                        setup.directions().stream().map(Directions::lightenerId).toList()));
+    }
+
+    private static Optional<String> directions(Directions directions) {
+        var of = "The directions of \"" + directions.lightenerId() + "\" ";
+        if (directions.workingLifeMinutes() < 1 || directions.mixMinutes() < 1)
+            return Optional.of(of + "need a working life and mixing time of 1 minute or more.");
+        if (directions.techniques().isEmpty()) return Optional.of(of + "need at least one technique.");
+        for (var rule : directions.techniques()) {
+            if (rule.lowestRatioThousandths() < 1 || rule.highestRatioThousandths() < rule.lowestRatioThousandths())
+                return Optional.of(of + "need a ratio window for " + rule.technique()
+                        + " that rises: lowest above 0, highest not below lowest.");
+            if (rule.highestStrengthHundredths() < 1 || rule.highestStrengthHundredths() > LEGAL_STRENGTH_HUNDREDTHS)
+                return Optional.of(of + "permit " + Grams.strength(rule.highestStrengthHundredths())
+                        + ". Accepted: above 0 % up to " + Grams.strength(LEGAL_STRENGTH_HUNDREDTHS) + ".");
+            if (rule.longestProcessingMinutes() < 1)
+                return Optional.of(of + "need a longest processing time of 1 minute or more.");
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> menu(DaySetup setup) {
+        var menu = setup.menu();
+        if (menu.entries().isEmpty()) return Optional.of("The menu needs at least one entry.");
+        if (Stream.concat(menu.lengthPermille().values().stream(), menu.densityPermille().values().stream())
+                .anyMatch(factor -> factor < 1))
+            return Optional.of("Factors of length and density are above 0; 1000 changes nothing.");
+        return unique(
+                        "menu entry",
+                        menu.entries().stream().map(MenuEntry::menuId).toList())
+                .or(() -> first(menu.entries().stream().map(entry -> entry(setup, entry))));
+    }
+
+    private static Optional<String> entry(DaySetup setup, MenuEntry entry) {
+        if (entry.zones().isEmpty()) return Optional.of("Menu entry \"" + entry.menuId() + "\" needs a zone.");
+        return unique(
+                        "zone of " + entry.menuId(),
+                        entry.zones().stream().map(MenuZone::zone).toList())
+                .or(() -> first(entry.zones().stream().map(zone -> zone(setup, entry, zone))));
+    }
+
+    private static Optional<String> zone(DaySetup setup, MenuEntry entry, MenuZone zone) {
+        var of = "Zone \"" + zone.zone() + "\" of menu entry \"" + entry.menuId() + "\" ";
+        var rule = setup.directions().stream()
+                .filter(directions -> directions.lightenerId().equals(zone.lightenerId()))
+                .flatMap(directions -> directions.techniques().stream())
+                .filter(one -> one.technique().equals(zone.technique()))
+                .findFirst();
+        if (rule.isEmpty())
+            return Optional.of(of + "uses lightener \"" + zone.lightenerId() + "\" for " + zone.technique()
+                    + ", which no directions permit.");
+        int low = rule.get().lowestRatioThousandths();
+        int high = rule.get().highestRatioThousandths();
+        if (zone.ratioThousandths() < low || zone.ratioThousandths() > high)
+            return Optional.of(of + "wants 1:" + Grams.ratio(zone.ratioThousandths()) + ". The directions permit 1:"
+                    + Grams.ratio(low) + " to 1:" + Grams.ratio(high) + ".");
+        int strongest = rule.get().highestStrengthHundredths();
+        if (zone.strengthHundredths() < 1 || zone.strengthHundredths() > strongest)
+            return Optional.of(of + "wants " + Grams.strength(zone.strengthHundredths())
+                    + ". The directions permit up to " + Grams.strength(strongest) + ".");
+        if (zone.baseMilligrams() < 1 || zone.applyMinutes() < 1 || zone.gapMinutes() < 0 || zone.processMinutes() < 0)
+            return Optional.of(of + "needs base grams and minutes of application above 0, other minutes 0 or more.");
+        return Optional.empty();
+    }
+
+    private static boolean knownZone(String zone) {
+        try {
+            return !ZoneId.of(zone).getId().isBlank();
+        } catch (DateTimeException unknown) {
+            return false;
+        }
+    }
+
+    private static Optional<String> unique(String what, List<String> ids) {
+        var seen = new HashSet<String>();
+        for (var id : ids) {
+            if (id.isBlank()) return Optional.of("A " + what + " has no name. Each needs its own.");
+            if (!seen.add(id))
+                return Optional.of("The " + what + " \"" + id + "\" stands twice. Each needs its own name.");
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> first(Stream<Optional<String>> objections) {
+        return objections.flatMap(Optional::stream).findFirst();
+    }
+}

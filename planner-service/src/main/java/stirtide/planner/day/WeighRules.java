@@ -1,0 +1,142 @@
+package stirtide.planner.day;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.DayEvent;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.setup.BowlSize;
+import stirtide.events.setup.Directions;
+
+/**
+ * Weighing a bowl in. What was weighed is recorded as it is, right or wrong; whether the directions permit it is judged
+ * exactly, in whole numbers, and a bowl they do not permit can only be weighed anew or binned.
+ */
+final class WeighRules {
+    private static final int MOST_PARTS = 3;
+    /** Weights beyond this many times the usable fill are a slip of the finger: no such bowl holds them. */
+    private static final int HIGHEST_FILL = 2;
+
+    private WeighRules() {}
+
+    static Decision weigh(Day day, DayCommand.WeighBowl command) {
+        var found = day.bowl(command.bowl());
+        if (found.isEmpty()) return BowlRules.noBowl(day, command.bowl());
+        var bowl = found.get();
+        if (!bowl.live()) return BowlRules.closed(day, bowl);
+        if (bowl.handedOverAt().isPresent())
+            return Decision.refuse(
+                    "BOWL_AT_CHAIR",
+                    "Bowl " + bowl.bowl() + " is at its chair and cannot be weighed in any more. Finish it or bin it.");
+        var wrong = weightsObjection(day, bowl, command);
+        if (wrong.isPresent()) return new Decision.Refused(wrong.get());
+        long lightener = command.lightenerMilligrams();
+        long developer = sum(command.developerParts());
+        // Rounded to nearest, half up; used on screens only. The judgement below is exact.
+        int ratio = (int) Math.min(Integer.MAX_VALUE, (2000 * developer + lightener) / (2 * lightener));
+        return Decision.accept(new DayEvent.BowlWeighed(
+                bowl.bowl(),
+                command.lightenerMilligrams(),
+                command.developerParts(),
+                ratio,
+                complaint(day, bowl, command.lightenerMilligrams(), command.developerParts())
+                        .isEmpty()));
+    }
+
+    private static Optional<Refusal> weightsObjection(Day day, BowlState bowl, DayCommand.WeighBowl command) {
+        var parts = command.developerParts();
+        if (command.lightenerMilligrams() <= 0)
+            return refusal("WEIGHT_NOT_POSITIVE", "The weight of lightener is more than 0 milligrams.");
+        if (parts.isEmpty() || parts.size() > MOST_PARTS)
+            return refusal("PARTS_COUNT", "A bowl has 1 to " + MOST_PARTS + " liquids.");
+        var known = new TreeSet<String>();
+        day.opened().developers().forEach(developer -> known.add(developer.developerId()));
+        known.add(DeveloperPart.WATER);
+        var seen = new HashSet<String>();
+        for (var part : parts) {
+            if (part.milligrams() < 0)
+                return refusal("WEIGHT_NOT_POSITIVE", "The weight of a liquid is 0 milligrams or more.");
+            if (!known.contains(part.developerId()))
+                return refusal(
+                        "DEVELOPER_UNKNOWN",
+                        "\"" + part.developerId() + "\" is not on the shelf. Accepted: " + BookingRules.listed(known)
+                                + ".");
+            if (!seen.add(part.developerId()))
+                return refusal("DEVELOPER_TWICE", "Name each liquid once, with all of its weight.");
+        }
+        return sizeObjection(day, bowl, command.lightenerMilligrams() + sum(parts), sum(parts));
+    }
+
+    private static Optional<Refusal> sizeObjection(Day day, BowlState bowl, long total, long liquid) {
+        if (liquid == 0) return refusal("WEIGHT_NOT_POSITIVE", "The liquids together weigh more than 0 milligrams.");
+        long most = (long) HIGHEST_FILL * size(day, bowl).usableMilligrams();
+        if (total <= most) return Optional.empty();
+        return refusal(
+                "WEIGHT_BEYOND_BOWL",
+                Grams.text(total) + " cannot be in a bowl of size " + bowl.bowlSizeId() + ". Accepted: "
+                        + Grams.text(most) + " at most, all parts together.");
+    }
+
+    /** Why the directions do not permit a mix, empty when they do. Exact: no rounding decides. */
+    static Optional<String> complaint(Day day, BowlState bowl, int lightenerMilligrams, List<DeveloperPart> parts) {
+        long thousandfold = 1000 * sum(parts);
+        var planned = bowl.planned();
+        if (thousandfold < (long) planned.lowestRatioThousandths() * lightenerMilligrams)
+            return Optional.of("too little developer: at least 1:" + Grams.ratio(planned.lowestRatioThousandths()));
+        if (thousandfold > (long) planned.highestRatioThousandths() * lightenerMilligrams)
+            return Optional.of("too much developer: at most 1:" + Grams.ratio(planned.highestRatioThousandths()));
+        var directions = directions(day, bowl);
+        boolean water = parts.stream()
+                .anyMatch(part -> part.developerId().equals(DeveloperPart.WATER) && part.milligrams() > 0);
+        if (water && !directions.waterPermitted()) return Optional.of("water is not permitted");
+        int ceiling = strengthCeiling(day, bowl, directions);
+        long strength = 0;
+        for (var part : parts) strength += (long) part.milligrams() * strength(day, part);
+        if (strength > ceiling * sum(parts)) return Optional.of("too strong: at most " + Grams.strength(ceiling));
+        return Optional.empty();
+    }
+
+    private static int strength(Day day, DeveloperPart part) {
+        return day.opened().developers().stream()
+                .filter(developer -> developer.developerId().equals(part.developerId()))
+                .mapToInt(developer -> developer.strengthHundredths())
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** The lowest ceiling among the techniques of the bowl's run. */
+    private static int strengthCeiling(Day day, BowlState bowl, Directions directions) {
+        var service = day.service(bowl.service()).orElseThrow();
+        var run = Run.of(Bookings.entry(day, service)).get(bowl.run() - 1);
+        return run.zones().stream()
+                .flatMap(zone -> directions.techniques().stream()
+                        .filter(rule -> rule.technique().equals(zone.technique())))
+                .mapToInt(Directions.TechniqueRule::highestStrengthHundredths)
+                .min()
+                .orElse(0);
+    }
+
+    private static Directions directions(Day day, BowlState bowl) {
+        return day.opened().directions().stream()
+                .filter(one -> one.lightenerId().equals(bowl.planned().lightenerId()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static BowlSize size(Day day, BowlState bowl) {
+        return day.opened().salon().bowls().stream()
+                .filter(size -> size.bowlSizeId().equals(bowl.bowlSizeId()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static long sum(List<DeveloperPart> parts) {
+        return parts.stream().mapToLong(DeveloperPart::milligrams).sum();
+    }
+
+    private static Optional<Refusal> refusal(String code, String sentence) {
+        return Optional.of(new Refusal(code, sentence));
+    }
+}

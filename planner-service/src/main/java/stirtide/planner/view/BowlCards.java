@@ -1,0 +1,137 @@
+package stirtide.planner.view;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.plan.PlannedService.PlannedZone;
+import stirtide.events.setup.BowlSize;
+import stirtide.events.setup.Directions;
+import stirtide.events.setup.Menu.MenuZone;
+import stirtide.events.view.DayView.DoneBowl;
+import stirtide.events.view.DayView.LiveBowl;
+import stirtide.events.view.DayView.PartCard;
+import stirtide.events.view.DayView.PlannedBowlCard;
+import stirtide.events.view.DayView.WeighedCard;
+import stirtide.planner.day.Bookings;
+import stirtide.planner.day.BowlState;
+import stirtide.planner.day.Day;
+import stirtide.planner.day.People;
+import stirtide.planner.day.Run;
+import stirtide.planner.day.ServiceState;
+
+/** Cards of bowls in use and of bowls that are done. */
+final class BowlCards {
+    private BowlCards() {}
+
+    static List<LiveBowl> live(Day day) {
+        return day.liveBowls()
+                .sorted(Comparator.comparing(BowlState::begunAt))
+                .map(bowl -> live(day, bowl))
+                .toList();
+    }
+
+    private static LiveBowl live(Day day, BowlState bowl) {
+        var service = day.service(bowl.service()).orElseThrow();
+        var zones = zones(day, service, bowl);
+        return new LiveBowl(
+                bowl.bowl(),
+                bowl.service(),
+                service.booking().chair(),
+                service.booking().clientRef(),
+                zones,
+                bowl.stage().name(),
+                bowl.begunAt(),
+                bowl.lifeEnds(),
+                lifeMinutes(day, bowl),
+                neededUntil(day, bowl, zones),
+                planned(day, bowl),
+                bowl.weighed().map(BowlCards::weighed),
+                People.name(day, bowl.personId()));
+    }
+
+    /** Zones of the bowl's run that are still to be applied; all of them once none is. */
+    private static List<String> zones(Day day, ServiceState service, BowlState bowl) {
+        var run = Run.of(Bookings.entry(day, service)).get(bowl.run() - 1);
+        var all = run.zones().stream().map(MenuZone::zone).toList();
+        int done = Math.max(0, service.zonesDone().size() - run.firstZone());
+        return done >= all.size() ? all : all.subList(done, all.size());
+    }
+
+    private static int lifeMinutes(Day day, BowlState bowl) {
+        return day.opened().directions().stream()
+                .filter(one -> one.lightenerId().equals(bowl.planned().lightenerId()))
+                .mapToInt(Directions::workingLifeMinutes)
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** Last application of its zones by the plan on show, but never later than the bowl lives. */
+    private static Optional<Instant> neededUntil(Day day, BowlState bowl, List<String> zones) {
+        return day.plan().stream()
+                .flatMap(plan -> plan.services().stream())
+                .filter(service -> service.service() == bowl.service())
+                .flatMap(service -> service.zones().stream())
+                .filter(zone -> zones.contains(zone.zone()))
+                .map(PlannedZone::applyEnd)
+                .max(Comparator.naturalOrder())
+                .map(end -> end.isBefore(bowl.lifeEnds()) ? end : bowl.lifeEnds());
+    }
+
+    private static PlannedBowlCard planned(Day day, BowlState bowl) {
+        var formula = bowl.planned();
+        return new PlannedBowlCard(
+                Products.lightener(day, formula.lightenerId()),
+                formula.lightenerMilligrams(),
+                formula.developerParts().stream()
+                        .map(part -> new PartCard(
+                                part.developerId(),
+                                Products.liquid(day, part.developerId()),
+                                Products.strength(day, part.developerId()),
+                                part.milligrams()))
+                        .toList(),
+                formula.strengthHundredths(),
+                formula.wantedRatioThousandths(),
+                formula.lowestRatioThousandths(),
+                formula.highestRatioThousandths(),
+                day.opened().salon().bowls().stream()
+                        .filter(size -> size.bowlSizeId().equals(bowl.bowlSizeId()))
+                        .mapToInt(BowlSize::usableMilligrams)
+                        .findFirst()
+                        .orElse(0),
+                day.opened().salon().scales().stream()
+                        .filter(scale -> scale.scaleId().equals(bowl.scaleId()))
+                        .mapToInt(scale -> scale.ranges().get(0).divisionMilligrams())
+                        .findFirst()
+                        .orElse(1));
+    }
+
+    private static WeighedCard weighed(BowlState.Weighed weighed) {
+        return new WeighedCard(
+                weighed.lightenerMilligrams(),
+                weighed.developerMilligrams(),
+                weighed.ratioThousandths(),
+                weighed.insideDirections());
+    }
+
+    static List<DoneBowl> done(Day day) {
+        return day.services().stream()
+                .flatMap(service -> service.bowls().stream())
+                .filter(bowl -> !bowl.live())
+                .map(bowl -> done(day, bowl))
+                .sorted(Comparator.comparing(DoneBowl::at).reversed().thenComparing(DoneBowl::service))
+                .toList();
+    }
+
+    private static DoneBowl done(Day day, BowlState bowl) {
+        var end = bowl.closed().orElseThrow();
+        return new DoneBowl(
+                bowl.bowl(),
+                bowl.service(),
+                day.service(bowl.service()).orElseThrow().booking().chair(),
+                end.at(),
+                bowl.mixedMilligrams(),
+                end.leftMilligrams(),
+                end.cause().map(Enum::name).orElse(""));
+    }
+}
