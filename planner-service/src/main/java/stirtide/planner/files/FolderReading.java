@@ -1,0 +1,161 @@
+package stirtide.planner.files;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stirtide.events.day.Booking;
+import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.Developer;
+import stirtide.events.setup.Directions;
+import stirtide.events.setup.Salon;
+
+/** One reading of a folder: each file on its own first, then all of them together. */
+final class FolderReading {
+    private static final String BOOKINGS_JSON = "bookings.json";
+    private static final String BOOKINGS_ICS = "bookings.ics";
+    private static final int MOST_DIRECTIONS = 100;
+
+    private final Path folder;
+    private final Optional<LocalDate> asked;
+    private final Problems problems = new Problems();
+    private int rank;
+
+    FolderReading(Path folder, Optional<LocalDate> asked) {
+        this.folder = folder;
+        this.asked = asked;
+    }
+
+    FolderAnswer read() {
+        if (!Files.isDirectory(folder)) {
+            source(".").refuse(folder.toString(), "a folder that exists");
+            return problems.refusal();
+        }
+        Optional<SalonReader> salon = json("salon.json", SchemaCheck.SALON).map(SalonReader::new);
+        ProductReader products = new ProductReader(salon.flatMap(SalonReader::currency));
+        Optional<List<Developer>> developers =
+                json("developers.json", SchemaCheck.DEVELOPERS).map(products::developers);
+        List<Directions> directions = directions(products, salon);
+        boolean shelfKnown = problems.none();
+        Optional<MenuReader> menu = json("menu.json", SchemaCheck.MENU).map(MenuReader::new);
+        if (shelfKnown) {
+            menu.ifPresent(each -> new MenuCheck(directions, developers.orElse(List.of())).check(each));
+        }
+        Optional<FolderAnswer> answer = day(salon, developers, directions, menu);
+        return problems.none() && answer.isPresent() ? answer.get() : problems.refusal();
+    }
+
+    private Optional<FolderAnswer> day(
+            Optional<SalonReader> salon,
+            Optional<List<Developer>> developers,
+            List<Directions> directions,
+            Optional<MenuReader> menu) {
+        Source source = source(bookingsName());
+        Optional<BookingsRead> read = bookings(source, salon.flatMap(SalonReader::zone), menu);
+        if (read.isEmpty() || salon.isEmpty() || menu.isEmpty()) return Optional.empty();
+        Optional<LocalDate> date = DayChoice.date(asked, read.get(), source);
+        if (date.isEmpty()) return Optional.empty();
+        Salon onDay = salon.get().on(date.get());
+        List<Booking> bookings = checked(
+                DayChoice.on(date.get(), read.get()),
+                new BookingCheck(onDay, menu.get().menu()));
+        DaySetup setup = new DaySetup(
+                date.get(),
+                onDay,
+                developers.orElse(List.of()),
+                directions,
+                menu.get().menu());
+        return Optional.of(new FolderAnswer.Read(setup, bookings, DayChoice.notes(date.get(), read.get())));
+    }
+
+    private static List<Booking> checked(List<Candidate> candidates, BookingCheck check) {
+        List<Booking> bookings = new ArrayList<>();
+        for (Candidate candidate : candidates) {
+            Optional<Booking> booking = candidate.booking().get();
+            booking.ifPresent(each -> check.check(each, candidate.spot()));
+            booking.ifPresent(bookings::add);
+        }
+        bookings.sort(Comparator.comparing(Booking::start)
+                .thenComparing(Booking::chair)
+                .thenComparing(Booking::bookingUid));
+        return bookings;
+    }
+
+    private Optional<BookingsRead> bookings(Source source, Optional<ZoneId> zone, Optional<MenuReader> menu) {
+        boolean calendar = Files.exists(folder.resolve(BOOKINGS_ICS));
+        boolean list = Files.exists(folder.resolve(BOOKINGS_JSON));
+        if (calendar == list) {
+            source.refuse(
+                    calendar ? "both files of bookings" : "no file of bookings",
+                    "exactly one of " + BOOKINGS_ICS + " and " + BOOKINGS_JSON);
+            return Optional.empty();
+        }
+        Optional<String> text = FileText.read(folder.resolve(source.name()), source);
+        if (list) {
+            return text.flatMap(each -> JsonText.parse(each, source))
+                    .filter(SchemaCheck.BOOKINGS::fits)
+                    .flatMap(each -> zone.map(known -> JsonBookings.read(each, known)));
+        }
+        return text.flatMap(each -> IcsBookings.read(each, source, zone, menu, asked));
+    }
+
+    private String bookingsName() {
+        if (Files.exists(folder.resolve(BOOKINGS_ICS))) return BOOKINGS_ICS;
+        return Files.exists(folder.resolve(BOOKINGS_JSON)) ? BOOKINGS_JSON : ".";
+    }
+
+    private List<Directions> directions(ProductReader products, Optional<SalonReader> salon) {
+        List<Directions> read = new ArrayList<>();
+        int handOver = salon.map(SalonReader::handOverMinutes).orElse(0);
+        for (String name : directionsNames()) {
+            json("directions/" + name, SchemaCheck.DIRECTIONS)
+                    .map(each -> products.directions(each, handOver))
+                    .ifPresent(read::add);
+        }
+        return read;
+    }
+
+    /** Files of the folder of directions in the order of their names; hidden files are none of ours. */
+    private List<String> directionsNames() {
+        Path inside = folder.resolve("directions");
+        Source source = source("directions");
+        List<String> names = List.of();
+        try (Stream<Path> files = Files.list(inside)) {
+            names = files.map(file -> file.getFileName().toString())
+                    .filter(name -> !name.startsWith("."))
+                    .limit(MOST_DIRECTIONS + 1L)
+                    .sorted()
+                    .toList();
+        } catch (IOException | UncheckedIOException unreadable) {
+            source.refuse("(no such folder)", "a folder with one file of directions for each lightener");
+            return List.of();
+        }
+        if (names.isEmpty()) source.refuse("(empty)", "one file of directions for each lightener");
+        if (names.size() > MOST_DIRECTIONS) source.refuse("(too many files)", "at most " + MOST_DIRECTIONS + " files");
+        names.stream()
+                .filter(name -> !name.endsWith(".json"))
+                .forEach(name -> source.refuse(name, "only files whose names end in .json"));
+        return names.stream()
+                .filter(name -> name.endsWith(".json"))
+                .limit(MOST_DIRECTIONS)
+                .toList();
+    }
+
+    private Optional<LocatedJson> json(String name, SchemaCheck schema) {
+        Source source = source(name);
+        return FileText.read(folder.resolve(name), source)
+                .flatMap(text -> JsonText.parse(text, source))
+                .filter(schema::fits);
+    }
+
+    private Source source(String name) {
+        return new Source(name, rank++, problems);
+    }
+}

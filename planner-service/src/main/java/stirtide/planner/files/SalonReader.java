@@ -1,0 +1,102 @@
+package stirtide.planner.files;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.setup.BowlSize;
+import stirtide.events.setup.Person;
+import stirtide.events.setup.Salon;
+import stirtide.events.setup.Scale;
+
+/** What {@code salon.json} says. People's hours wait until the date is known. */
+final class SalonReader {
+    private final Item top;
+    private final Optional<ZoneId> zone;
+    private final Optional<Currency> currency;
+    private final List<Scale> scales;
+    private final List<BowlSize> bowls;
+
+    /** Reads a document that fits its schema and reports what it finds. */
+    SalonReader(LocatedJson json) {
+        top = json.top();
+        zone = readZone(top.at("zone"));
+        currency = Prices.currency(top.text("currency"));
+        if (currency.isEmpty()) top.at("currency").refuse("an ISO 4217 code of a currency in use, such as \"EUR\"");
+        scales = readScales();
+        bowls = readBowls();
+        Ids ids = new Ids("person");
+        top.items("people").forEach(person -> ids.take(person.at("personId")));
+        top.items("people").forEach(PeopleReader::check);
+    }
+
+    Optional<ZoneId> zone() {
+        return zone;
+    }
+
+    Optional<Currency> currency() {
+        return currency;
+    }
+
+    int chairs() {
+        return top.whole("chairs");
+    }
+
+    int handOverMinutes() {
+        return top.whole("handOverMinutes");
+    }
+
+    /** The salon as it is on a date; hours that cannot be are reported. */
+    Salon on(LocalDate date) {
+        List<Person> people = PeopleReader.atWork(top.items("people"), date, zone.orElseThrow());
+        if (people.stream().noneMatch(person -> person.role() == Person.Role.ASSISTANT)) {
+            top.at("people").refuse("nobody who mixes on " + date, "an assistant with a shift on that weekday");
+        }
+        return new Salon(
+                top.text("salonId"),
+                top.text("name"),
+                top.text("zone"),
+                top.text("currency"),
+                chairs(),
+                handOverMinutes(),
+                top.whole("washMinutes"),
+                people,
+                scales,
+                bowls);
+    }
+
+    private static Optional<ZoneId> readZone(Item item) {
+        String id = item.node().textValue();
+        if (ZoneId.getAvailableZoneIds().contains(id)) return Optional.of(ZoneId.of(id));
+        item.refuse("an IANA time zone id, such as \"Europe/Lisbon\"");
+        return Optional.empty();
+    }
+
+    private List<Scale> readScales() {
+        Ids ids = new Ids("scale");
+        List<Scale> read = new ArrayList<>();
+        for (Item item : top.items("scales")) {
+            ids.take(item.at("scaleId"));
+            read.add(ScaleReader.read(item));
+        }
+        return read;
+    }
+
+    private List<BowlSize> readBowls() {
+        Ids ids = new Ids("bowl size");
+        List<BowlSize> read = new ArrayList<>();
+        for (Item item : top.items("bowls")) {
+            ids.take(item.at("bowlSizeId"));
+            int usable = item.thousandths("usableGrams");
+            int residue = item.thousandths("residueGrams");
+            if (residue >= usable) {
+                item.at("residueGrams")
+                        .refuse("less than the usable " + item.at("usableGrams").shown() + " g");
+            }
+            read.add(new BowlSize(item.text("bowlSizeId"), usable, residue, item.whole("count")));
+        }
+        return read;
+    }
+}
