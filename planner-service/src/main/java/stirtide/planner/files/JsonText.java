@@ -10,6 +10,7 @@ import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -22,7 +23,7 @@ final class JsonText {
     private static final int MAX_NESTING = 16;
     private static final int MAX_STRING = 4096;
     private static final int MAX_NUMBER = 20;
-    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final JsonFactory PARSERS = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
                     .maxNestingDepth(MAX_NESTING)
@@ -99,7 +100,7 @@ final class JsonText {
             refuseHere(pointer, text, "a number without exponent, such as 32.5");
             return NODES.numberNode(0);
         }
-        return NODES.numberNode(parser.getDecimalValue());
+        return DecimalNode.valueOf(parser.getDecimalValue());
     }
 
     private String clean(String pointer, String text) {
