@@ -1,0 +1,188 @@
+package stirtide.planner.stagger;
+
+import org.jspecify.annotations.Nullable;
+
+/** A plan in the making: the paths of the runs, how many mixes each minute holds, and where the next run fits best. */
+final class Board {
+    private static final int SPLITS = 12;
+    static final int NOISE = 1024;
+
+    final Grid grid;
+    final @Nullable Path[] paths;
+    final int[] use;
+
+    private final Tariff tariff;
+    private final PathSearch search;
+    private final long[] prefix;
+    private final int[] noise = new int[NOISE];
+    private int noiseAt;
+    private long crowding;
+    private int splitsLeft;
+    private @Nullable Path best;
+    private long bestCost;
+
+    Board(Grid grid, Weights weights) {
+        this.grid = grid;
+        this.paths = new Path[grid.runs.length];
+        this.use = new int[grid.horizon];
+        this.tariff = new Tariff(grid, weights, 0);
+        this.search = new PathSearch(grid);
+        this.prefix = new long[grid.horizon + 1];
+    }
+
+    void weights(Weights weights) {
+        tariff.weights = weights;
+    }
+
+    /** Small amounts that break ties between starts, and where in them to begin. */
+    void noise(int[] amounts) {
+        System.arraycopy(amounts, 0, noise, 0, NOISE);
+    }
+
+    void shiftNoise(int to) {
+        noiseAt = to;
+    }
+
+    /** Prices per minute that lead insertion away from dear minutes, in parts of their value; null for none. */
+    void guide(int @Nullable [] minutePrice, long numerator, long denominator) {
+        for (int t = 0; t < grid.horizon; t++) {
+            prefix[t + 1] = prefix[t] + (minutePrice == null ? 0 : minutePrice[t] * numerator / denominator);
+        }
+    }
+
+    void put(int r, Path path) {
+        paths[r] = path;
+        count(grid.runs[r], path, 1);
+    }
+
+    Path remove(int r) {
+        Path path = java.util.Objects.requireNonNull(paths[r]);
+        paths[r] = null;
+        count(grid.runs[r], path, -1);
+        return path;
+    }
+
+    void clear() {
+        for (int r = 0; r < paths.length; r++) {
+            if (paths[r] != null) {
+                remove(r);
+            }
+        }
+    }
+
+    void load(Path[] from) {
+        clear();
+        for (int r = 0; r < from.length; r++) {
+            put(r, from[r]);
+        }
+    }
+
+    private void count(RunGrid run, Path path, int by) {
+        for (int s : path.start) {
+            if (s != Path.STYLIST) {
+                for (int t = s; t < s + run.mix; t++) {
+                    use[t] += by;
+                }
+            }
+        }
+    }
+
+    /**
+     * Puts a run where the others leave it cheapest.
+     *
+     * @param crowdingPrice what a full minute costs, 0 if it is closed
+     * @return false if the run has no path at all
+     */
+    boolean insert(int r, long crowdingPrice) {
+        RunGrid run = grid.runs[r];
+        crowding = crowdingPrice;
+        price(run);
+        Path path = cheapest(run, 0, PathSearch.NEVER);
+        if (path == null) {
+            path = cheapest(run, grid.problem.maxWaitMinutes(), tariff.weights.lastResort());
+        }
+        if (path != null) {
+            put(r, path);
+        }
+        return path != null;
+    }
+
+    private @Nullable Path cheapest(RunGrid run, int maxWait, long lastResort) {
+        Weights weights = tariff.weights;
+        tariff.maxWait = maxWait;
+        tariff.weights = new Weights(lastResort, weights.delay(), weights.mix(), weights.age());
+        splitsLeft = SPLITS;
+        best = null;
+        bestCost = PathSearch.NEVER;
+        settle(run, null);
+        tariff.weights = weights;
+        return best;
+    }
+
+    /**
+     * The shortest path may mix two bowls of the run at once where one pair of hands is free. Then either the later one
+     * starts after the earlier has ended, or the earlier ends before the later starts: both are tried, a few times deep.
+     */
+    private void settle(RunGrid run, @Nullable Limits limits) {
+        long cost = search.cost(run, tariff, limits);
+        if (cost >= bestCost) {
+            return;
+        }
+        Path path = search.path(run);
+        int k = clash(run, path);
+        if (k < 0) {
+            best = path;
+            bestCost = cost;
+        } else if (--splitsLeft >= 0) {
+            Limits later = limits == null ? new Limits(run) : limits.copy();
+            Limits earlier = limits == null ? new Limits(run) : limits.copy();
+            int next = path.from[k + 1];
+            later.low[next] = Math.max(later.low[next], path.start[k] + run.mix);
+            earlier.high[path.from[k]] = Math.min(earlier.high[path.from[k]], path.start[k + 1] - run.mix);
+            settle(run, later);
+            settle(run, earlier);
+        }
+    }
+
+    /** Place of a bowl that overfills a minute together with the next one, or -1. */
+    private int clash(RunGrid run, Path path) {
+        for (int k = 0; k + 1 < path.start.length; k++) {
+            int a = path.start[k];
+            int b = path.start[k + 1];
+            if (a == Path.STYLIST || b == Path.STYLIST) {
+                continue;
+            }
+            for (int t = Math.max(a, b); t < Math.min(a, b) + run.mix; t++) {
+                if (overfills(t)) {
+                    return k;
+                }
+            }
+        }
+        return -1;
+    }
+
+    private boolean overfills(int t) {
+        int room = crowding == 0 ? grid.capacity[t] - use[t] : grid.capacity[t];
+        return room < 2;
+    }
+
+    private void price(RunGrid run) {
+        long[] price = tariff.start[run.mix];
+        boolean[] may = grid.mayStart[run.mix];
+        int from = Math.max(0, run.start - run.life);
+        int to = Math.min(grid.horizon - run.mix, run.start + run.minutes + grid.problem.maxWaitMinutes());
+        int full = 0;
+        for (int t = from; t < from + run.mix - 1; t++) {
+            full += use[t] >= grid.capacity[t] ? 1 : 0;
+        }
+        for (int s = from; s <= to; s++) {
+            int t = s + run.mix - 1;
+            full += use[t] >= grid.capacity[t] ? 1 : 0;
+            boolean closed = !may[s] || full > 0 && crowding == 0;
+            price[s] = closed
+                    ? PathSearch.NEVER
+                    : prefix[t + 1] - prefix[s] + full * crowding + noise[s + noiseAt & NOISE - 1];
+            full -= use[s] >= grid.capacity[s] ? 1 : 0;
+        }
+    }
+}

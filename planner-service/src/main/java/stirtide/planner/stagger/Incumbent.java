@@ -1,0 +1,57 @@
+package stirtide.planner.stagger;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The best plan so far that real people can carry out. */
+final class Incumbent {
+    private final Grid grid;
+    private Path @Nullable [] paths;
+    private int[][] people = new int[0][];
+    private @Nullable Score score;
+
+    Incumbent(Grid grid) {
+        this.grid = grid;
+    }
+
+    @Nullable
+    Score score() {
+        return score;
+    }
+
+    Path @Nullable [] paths() {
+        return paths == null ? null : paths.clone();
+    }
+
+    /** Keeps the paths if they beat the best so far and people can be found for them. */
+    boolean offer(Path[] offered) {
+        Score offeredScore = Path.sum(offered);
+        if (score != null && offeredScore.compareTo(score) >= 0) {
+            return false;
+        }
+        int[][] found = Roster.assign(grid, offered);
+        if (found == null) {
+            return false;
+        }
+        paths = offered.clone();
+        people = found;
+        score = offeredScore;
+        return true;
+    }
+
+    List<Mix> mixes() {
+        List<Mix> mixes = new ArrayList<>();
+        for (int r = 0; paths != null && r < paths.length; r++) {
+            RunGrid run = grid.runs[r];
+            int start = run.start + grid.origin;
+            Path path = paths[r];
+            for (int k = 0; k < path.start.length; k++) {
+                int from = start + path.from[k];
+                int mixStart = path.start[k] == Path.STYLIST ? from - run.mix : path.start[k] + grid.origin;
+                mixes.add(new Mix(r, from, start + path.to[k], mixStart, people[r][k]));
+            }
+        }
+        return mixes;
+    }
+}

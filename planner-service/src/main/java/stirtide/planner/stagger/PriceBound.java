@@ -1,0 +1,149 @@
+package stirtide.planner.stagger;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The bound that prices on minutes of mixing give (Lagrangian relaxation of "no more mixes than hands", Held and Karp
+ * 1971): the cheapest paths of all runs, less the price of all hands. Only runs whose prices or limits changed are searched
+ * again.
+ */
+final class PriceBound {
+    /** Price units of one unit of the objective. */
+    static final long SCALE = 4096;
+
+    final Grid grid;
+    final Tariff tariff;
+    final int[] price;
+    final int[] use;
+    final Path[] paths;
+    final long[] cost;
+    final @Nullable Limits[] limits;
+    long waitMinutes;
+    long mixCost;
+    /** The bound, {@link PathSearch#NEVER} if some run has no path left. */
+    long value;
+
+    private final PathSearch search;
+    private final boolean[] stale;
+    private final long[] minutePrice;
+    private final int[] changedBefore;
+    private boolean changed = true;
+
+    PriceBound(Grid grid) {
+        this.grid = grid;
+        this.tariff = new Tariff(grid, new Weights(PathSearch.NEVER, 0, 0, 0), 0);
+        this.price = new int[grid.horizon];
+        this.use = new int[grid.horizon];
+        this.paths = new Path[grid.runs.length];
+        this.cost = new long[grid.runs.length];
+        this.limits = new Limits[grid.runs.length];
+        this.search = new PathSearch(grid);
+        this.stale = new boolean[grid.runs.length];
+        this.minutePrice = new long[grid.horizon];
+        this.changedBefore = new int[grid.horizon + 1];
+        Arrays.fill(stale, true);
+    }
+
+    /** Sets weights and the longest wait of one bowl. */
+    void terms(Weights weights, int maxWait) {
+        if (!weights.equals(tariff.weights) || maxWait != tariff.maxWait) {
+            tariff.weights = weights;
+            tariff.maxWait = maxWait;
+            Arrays.fill(stale, true);
+        }
+    }
+
+    void prices(int[] prices) {
+        System.arraycopy(prices, 0, price, 0, price.length);
+        changed = true;
+    }
+
+    void price(int minute, long to) {
+        price[minute] = (int) Math.min(to, Integer.MAX_VALUE / 4);
+        changed = true;
+    }
+
+    void limit(int run, @Nullable Limits to) {
+        if (limits[run] != to) {
+            limits[run] = to;
+            stale[run] = true;
+        }
+    }
+
+    long evaluate() {
+        if (changed) {
+            spread();
+        }
+        value = 0;
+        waitMinutes = 0;
+        mixCost = 0;
+        for (RunGrid run : grid.runs) {
+            int r = run.index;
+            if (stale[r] && !search(run)) {
+                value = PathSearch.NEVER;
+                return value;
+            }
+            value += cost[r];
+            waitMinutes += paths[r].score.waitMinutes();
+            mixCost += paths[r].score.mixCost();
+        }
+        for (int t = 0; t < grid.horizon; t++) {
+            value -= (long) price[t] * grid.capacity[t];
+        }
+        return value;
+    }
+
+    private boolean search(RunGrid run) {
+        int r = run.index;
+        long found = search.cost(run, tariff, limits[r]);
+        if (found >= PathSearch.NEVER) {
+            return false;
+        }
+        if (paths[r] != null) {
+            count(run, paths[r], -1);
+        }
+        paths[r] = search.path(run);
+        cost[r] = found;
+        stale[r] = false;
+        count(run, paths[r], 1);
+        return true;
+    }
+
+    private void count(RunGrid run, Path path, int by) {
+        for (int s : path.start) {
+            for (int t = s; t < s + run.mix; t++) {
+                use[t] += by;
+            }
+        }
+    }
+
+    /** Brings the start prices up to date and marks the runs that a changed minute concerns. */
+    private void spread() {
+        for (int t = 0; t < grid.horizon; t++) {
+            changedBefore[t + 1] = changedBefore[t] + (minutePrice[t] != price[t] ? 1 : 0);
+            minutePrice[t] = price[t];
+        }
+        if (changedBefore[grid.horizon] > 0 || !tariff.loaded) {
+            tariff.load(minutePrice);
+        }
+        for (RunGrid run : grid.runs) {
+            int from = Math.max(0, run.start - run.life);
+            int to = Math.min(grid.horizon, run.start + run.minutes + tariff.maxWait + run.mix);
+            if (changedBefore[to] > changedBefore[from]) {
+                stale[run.index] = true;
+            }
+        }
+        changed = false;
+    }
+
+    /** Whether the present paths keep within the hands of every minute. */
+    boolean fits() {
+        for (int t = 0; t < grid.horizon; t++) {
+            if (use[t] > grid.capacity[t]) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

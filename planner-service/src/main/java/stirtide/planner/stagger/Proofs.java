@@ -1,0 +1,169 @@
+package stirtide.planner.stagger;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is proved about the best plan so far, level by level: the claim "as good on the levels before and one unit better
+ * on this one" is refuted by prices, or, where they stand still short of it, by a tree.
+ */
+final class Proofs {
+    private static final int ROOT_ROUNDS = 600;
+    private static final int NODE_ROUNDS = 24;
+
+    private final Grid grid;
+    private final PriceBound bound;
+    private final Incumbent incumbent;
+    private final int[][] prices = new int[4][];
+    private final @Nullable Weights[] weights = new Weights[4];
+    private final @Nullable Certificate[] certificates = new Certificate[4];
+    private final long[] least = new long[4];
+    private int level = 1;
+    private Score score;
+    private @Nullable PriceAscent ascent;
+    private @Nullable ProofTree tree;
+    private int rootRounds;
+    private boolean hopeless;
+
+    Proofs(Grid grid, Incumbent incumbent, Score score) {
+        this.grid = grid;
+        this.bound = new PriceBound(grid);
+        this.incumbent = incumbent;
+        this.score = score;
+        begin(score);
+    }
+
+    /** Starts over for a better plan; prices found so far are kept as a beginning. */
+    void begin(Score better) {
+        boolean sameWait = better.waitMinutes() == score.waitMinutes();
+        boolean sameMix = sameWait && better.mixCost() == score.mixCost();
+        score = better;
+        if (!sameWait) {
+            forget(2);
+        }
+        if (!sameMix) {
+            forget(3);
+        }
+        level = 1;
+        ascent = null;
+        tree = null;
+        hopeless = better.lastResorts() > 0;
+        skipProven();
+    }
+
+    private void forget(int from) {
+        least[from] = 0;
+        certificates[from] = null;
+    }
+
+    private void skipProven() {
+        while (level <= 3 && least[level] >= figure(level)) {
+            level++;
+        }
+    }
+
+    private long figure(int at) {
+        return at == 1 ? score.waitMinutes() : at == 2 ? score.mixCost() : score.ageMinutes();
+    }
+
+    int provenLevels() {
+        return score.lastResorts() > 0 ? 0 : level - 1;
+    }
+
+    boolean working() {
+        return level <= 3 && !hopeless;
+    }
+
+    int @Nullable [] agePrices() {
+        return prices[3];
+    }
+
+    Score bound() {
+        return new Score(0, least[1], least[2], least[3]);
+    }
+
+    List<Certificate> certificates() {
+        List<Certificate> found = new ArrayList<>();
+        for (int i = 1; i <= 3; i++) {
+            if (certificates[i] != null) {
+                found.add(certificates[i]);
+            }
+        }
+        return found;
+    }
+
+    private Claim claim(long figure) {
+        return switch (level) {
+            case 1 -> new Claim(figure, Claim.ANY, Claim.ANY);
+            case 2 -> new Claim(score.waitMinutes(), figure, Claim.ANY);
+            default -> new Claim(score.waitMinutes(), score.mixCost(), figure);
+        };
+    }
+
+    /** One round: a step of the prices or one node of a tree. */
+    void round() {
+        if (tree != null) {
+            treeRound(tree);
+        } else {
+            priceRound();
+        }
+    }
+
+    private void priceRound() {
+        if (ascent == null) {
+            Claim claim = claim(figure(level) - 1);
+            int[] start = prices[level] == null ? new int[grid.horizon] : prices[level];
+            Weights first = weights[level] == null ? PriceAscent.weights(claim) : weights[level];
+            for (int r = 0; r < grid.runs.length; r++) {
+                bound.limit(r, null);
+            }
+            ascent = new PriceAscent(bound, claim, start, first);
+            rootRounds = 0;
+        }
+        PriceAscent climbing = ascent;
+        climbing.round();
+        if (bound.value < PathSearch.NEVER && bound.fits()) {
+            incumbent.offer(bound.paths);
+        }
+        if (climbing.closed() || climbing.stalled() || ++rootRounds >= ROOT_ROUNDS) {
+            keep(climbing);
+            ascent = null;
+            skipProven();
+            if (!climbing.closed()) {
+                tree = new ProofTree(
+                        bound, climbing.claim, climbing.bestPrice, climbing.bestWeights, incumbent, NODE_ROUNDS);
+            }
+        }
+    }
+
+    /** Keeps prices and what they prove at the root. */
+    private void keep(PriceAscent done) {
+        prices[level] = done.bestPrice;
+        weights[level] = done.bestWeights;
+        long unit =
+                level == 1 ? done.bestWeights.delay() : level == 2 ? done.bestWeights.mix() : done.bestWeights.age();
+        long missing = -done.bestMargin;
+        long lower = done.closed() ? figure(level) : figure(level) - 1 - Math.floorDiv(missing, unit);
+        if (lower > least[level]) {
+            least[level] = lower;
+            certificates[level] = new Certificate(claim(lower - 1), ProofTree.priced(grid, done));
+        }
+    }
+
+    private void treeRound(ProofTree growing) {
+        growing.advance();
+        if (growing.done()) {
+            least[level] = figure(level);
+            certificates[level] = growing.certificate();
+            tree = null;
+            skipProven();
+        } else if (growing.stuck()) {
+            hopeless = true;
+        }
+    }
+
+    long nodes() {
+        return tree == null ? 0 : tree.nodes;
+    }
+}

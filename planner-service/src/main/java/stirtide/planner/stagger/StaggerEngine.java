@@ -1,0 +1,92 @@
+package stirtide.planner.stagger;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.random.RandomGenerator;
+
+/**
+ * Plans a day of the stagger problem and proves how good the plan is. Work comes in rounds: the same problem, random numbers
+ * and count of rounds give the same plan; a caller that watches a clock only decides after which round to stop.
+ */
+public final class StaggerEngine {
+    /** Decides between rounds whether to go on. */
+    @FunctionalInterface
+    public interface Gate {
+        /**
+         * Called after each round.
+         *
+         * @param roundsDone rounds done so far
+         * @return false to stop and take the best plan so far
+         */
+        boolean mayGoOn(long roundsDone);
+    }
+
+    private static final int MOVES_PER_ROUND = 64;
+    private static final int PROOF_ROUNDS_PER_ROUND = 8;
+
+    private final Grid grid;
+    private final Incumbent incumbent;
+    private final Improver improver;
+    private final Proofs proofs;
+    private long rounds;
+
+    /**
+     * Makes a first complete plan.
+     *
+     * @param problem the day
+     * @param random numbers for the search
+     */
+    public StaggerEngine(Problem problem, RandomGenerator random) {
+        this.grid = new Grid(problem);
+        this.incumbent = new Incumbent(grid);
+        this.improver = new Improver(grid, Improver.strict(), incumbent, random);
+        List<Comparator<RunGrid>> orders = List.of(
+                Comparator.comparingInt(run -> run.start),
+                Comparator.comparingInt(run -> run.start + run.minutes),
+                Comparator.comparingInt(run -> -run.minutes));
+        for (Comparator<RunGrid> order : orders) {
+            improver.build(order);
+        }
+        if (incumbent.score() == null) {
+            throw new IllegalArgumentException("some run cannot be fed at all: one minute of it overfills a bowl");
+        }
+        improver.restart();
+        this.proofs = new Proofs(grid, incumbent, Objects.requireNonNull(incumbent.score()));
+    }
+
+    /** The best plan so far. */
+    public Plan plan() {
+        Score score = Objects.requireNonNull(incumbent.score());
+        return new Plan(score, incumbent.mixes(), proofs.bound(), proofs.provenLevels(), proofs.certificates(), rounds);
+    }
+
+    /** Works until everything is proven or the gate closes. */
+    public Plan improve(Gate gate) {
+        Score known = Objects.requireNonNull(incumbent.score());
+        while (proofs.provenLevels() < 3 && gate.mayGoOn(rounds)) {
+            rounds++;
+            improver.round(MOVES_PER_ROUND);
+            known = follow(known);
+            for (int i = 0; i < PROOF_ROUNDS_PER_ROUND && proofs.working(); i++) {
+                proofs.round();
+                known = follow(known);
+            }
+        }
+        return plan();
+    }
+
+    private Score follow(Score known) {
+        Score now = Objects.requireNonNull(incumbent.score());
+        if (now.equals(known)) {
+            return known;
+        }
+        proofs.begin(now);
+        improver.restart();
+        return now;
+    }
+
+    String state() {
+        return "rounds " + rounds + " nodes " + proofs.nodes() + " bound " + proofs.bound();
+    }
+}

@@ -1,0 +1,21 @@
+package stirtide.planner.stagger;
+
+/**
+ * A stretch on duty, half open.
+ *
+ * @param fromMinute first minute of the day on duty
+ * @param toMinute first minute of the day off duty again
+ */
+public record Window(int fromMinute, int toMinute) {
+    /** Refuses an empty window. */
+    public Window {
+        if (toMinute <= fromMinute) {
+            throw new IllegalArgumentException("window must end after it begins, at " + fromMinute);
+        }
+    }
+
+    /** Whether the whole of {@code [from, to)} lies inside. */
+    public boolean covers(int from, int to) {
+        return fromMinute <= from && to <= toMinute;
+    }
+}

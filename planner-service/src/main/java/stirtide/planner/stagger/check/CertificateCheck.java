@@ -1,0 +1,147 @@
+package stirtide.planner.stagger.check;
+
+import java.util.Map;
+import stirtide.planner.stagger.Assistant;
+import stirtide.planner.stagger.Certificate;
+import stirtide.planner.stagger.Claim;
+import stirtide.planner.stagger.Plan;
+import stirtide.planner.stagger.Problem;
+import stirtide.planner.stagger.Run;
+import stirtide.planner.stagger.Score;
+import stirtide.planner.stagger.Window;
+
+/** Follows a certificate step by step from the problem alone and says whether it refutes its claim. */
+public final class CertificateCheck {
+    private final Problem problem;
+    private final int from;
+    private final int to;
+    private final Map<Integer, boolean[]> allowed;
+
+    private CertificateCheck(Problem problem) {
+        this.problem = problem;
+        int first = 0;
+        int last = 0;
+        for (Run run : problem.runs()) {
+            first = Math.min(first, run.startMinute() - run.workingLifeMinutes());
+            last = Math.max(last, run.endMinute() + problem.maxWaitMinutes() + run.mixMinutes());
+        }
+        this.from = first;
+        this.to = last + 1;
+        this.allowed = Prices.allowedStarts(problem, from, to);
+    }
+
+    /** Whether the certificate shows that no plan of the problem keeps its claim. */
+    public static boolean refutes(Problem problem, Certificate certificate) {
+        CertificateCheck check = new CertificateCheck(problem);
+        RunCase[] cases = new RunCase[problem.runs().size()];
+        for (int r = 0; r < cases.length; r++) {
+            cases[r] = new RunCase(problem, problem.runs().get(r));
+        }
+        return check.follow(certificate.claim(), certificate.root(), cases);
+    }
+
+    /** How many levels of a valid plan's score, from the first, its certificates prove best. */
+    public static int provenLevels(Problem problem, Plan plan) {
+        Score score = plan.score();
+        if (score.lastResorts() > 0) {
+            return 0;
+        }
+        long wait = score.waitMinutes();
+        long mix = score.mixCost();
+        if (wait > 0 && !refuted(problem, plan, new Claim(wait - 1, Claim.ANY, Claim.ANY))) {
+            return 0;
+        }
+        if (mix > 0 && !refuted(problem, plan, new Claim(wait, mix - 1, Claim.ANY))) {
+            return 1;
+        }
+        boolean ageIsBest =
+                score.ageMinutes() == 0 || refuted(problem, plan, new Claim(wait, mix, score.ageMinutes() - 1));
+        return ageIsBest ? 3 : 2;
+    }
+
+    private static boolean refuted(Problem problem, Plan plan, Claim claim) {
+        for (Certificate certificate : plan.certificates()) {
+            if (certificate.claim().equals(claim) && refutes(problem, certificate)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean follow(Claim claim, Certificate.Step step, RunCase[] cases) {
+        if (step instanceof Certificate.Split split) {
+            RunCase[] atMost = cases.clone();
+            RunCase[] later = cases.clone();
+            int r = split.runIndex();
+            atMost[r] = cases[r].atMost(split.minute(), split.mixStartMinute());
+            later[r] = cases[r].later(split.minute(), split.mixStartMinute());
+            return follow(claim, split.atMost(), atMost) && follow(claim, split.later(), later);
+        }
+        return priced(claim, (Certificate.Priced) step, cases);
+    }
+
+    private boolean priced(Claim claim, Certificate.Priced step, RunCase[] cases) {
+        if (!lawful(claim, step)) {
+            return false;
+        }
+        Prices prices = new Prices(problem, claim, step, allowed, from, to);
+        long[][] ahead = new long[cases.length][];
+        long bound = -hands(step);
+        for (int r = 0; r < cases.length; r++) {
+            ahead[r] = cases[r].ahead(prices);
+            if (ahead[r][0] >= RunCase.NONE) {
+                return true;
+            }
+            bound += ahead[r][0];
+        }
+        long slack = allowance(claim, step) - bound;
+        if (slack < 0) {
+            return true;
+        }
+        if (step.next() == null) {
+            return false;
+        }
+        RunCase[] rest = new RunCase[cases.length];
+        for (int r = 0; r < cases.length; r++) {
+            rest[r] = cases[r].without(ahead[r][0] + slack, ahead[r], prices);
+        }
+        return follow(claim, step.next(), rest);
+    }
+
+    /** Weights and prices of 0 or more, and no weight on what the claim leaves open. */
+    private static boolean lawful(Claim claim, Certificate.Priced step) {
+        boolean signs = step.delayWeight() >= 0 && step.mixWeight() >= 0 && step.ageWeight() >= 0;
+        boolean open = (claim.waitMinutes() == Claim.ANY && step.delayWeight() > 0)
+                || (claim.mixCost() == Claim.ANY && step.mixWeight() > 0)
+                || (claim.ageMinutes() == Claim.ANY && step.ageWeight() > 0);
+        for (int t = step.prices().fromMinute(); t < step.prices().toMinute(); t++) {
+            signs &= step.prices().at(t) >= 0;
+        }
+        return signs && !open;
+    }
+
+    private static long allowance(Claim claim, Certificate.Priced step) {
+        long wait = step.delayWeight() == 0 ? 0 : Math.multiplyExact(step.delayWeight(), claim.waitMinutes());
+        long mix = step.mixWeight() == 0 ? 0 : Math.multiplyExact(step.mixWeight(), claim.mixCost());
+        long age = step.ageWeight() == 0 ? 0 : Math.multiplyExact(step.ageWeight(), claim.ageMinutes());
+        return Math.addExact(wait, Math.addExact(mix, age));
+    }
+
+    /** Price of all the mixing that the bar can do. */
+    private long hands(Certificate.Priced step) {
+        long sum = 0;
+        for (int t = step.prices().fromMinute(); t < step.prices().toMinute(); t++) {
+            int onDuty = 0;
+            for (Assistant assistant : problem.assistants()) {
+                boolean here = false;
+                for (Window window : assistant.onDuty()) {
+                    here |= window.covers(t, t + 1);
+                }
+                onDuty += here ? 1 : 0;
+            }
+            sum += (long) Math.min(onDuty, problem.mixesAtOnce())
+                    * step.prices().at(t);
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,144 @@
+package stirtide.planner.stagger.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import stirtide.planner.stagger.BowlRule;
+import stirtide.planner.stagger.Mix;
+import stirtide.planner.stagger.Plan;
+import stirtide.planner.stagger.Problem;
+import stirtide.planner.stagger.Run;
+import stirtide.planner.stagger.Score;
+
+/** Holds a plan against the rules of its problem, one by one. */
+public final class PlanCheck {
+    private final Problem problem;
+    private final List<String> faults = new ArrayList<>();
+
+    private PlanCheck(Problem problem) {
+        this.problem = problem;
+    }
+
+    /** Every rule that the plan breaks, in words; empty if it keeps them all and its score is the one it states. */
+    public static List<String> faults(Problem problem, Plan plan) {
+        PlanCheck check = new PlanCheck(problem);
+        for (int r = 0; r < problem.runs().size(); r++) {
+            check.run(r, plan.mixes());
+        }
+        for (int a = 0; a < problem.assistants().size(); a++) {
+            check.person(a, plan.mixes());
+        }
+        check.scales(plan.mixes());
+        Score is = score(problem, plan.mixes());
+        if (!is.equals(plan.score())) {
+            check.faults.add("the plan states " + plan.score() + " but is " + is);
+        }
+        return List.copyOf(check.faults);
+    }
+
+    /** What the bowls add up to on each level. */
+    public static Score score(Problem problem, List<Mix> mixes) {
+        long lastResorts = 0;
+        long wait = 0;
+        long cost = 0;
+        long age = 0;
+        for (Mix mix : mixes) {
+            Run run = problem.runs().get(mix.runIndex());
+            cost += run.bowls().cost(mix.fromMinute() - run.startMinute(), mix.toMinute() - run.startMinute());
+            if (mix.assistant() == Mix.STYLIST) {
+                lastResorts++;
+                age += mix.fromMinute() - mix.mixStartMinute();
+            } else {
+                int ready = mix.mixStartMinute() + run.mixMinutes() + problem.handOverMinutes();
+                wait += Math.max(0, ready - mix.fromMinute());
+                age += Math.max(ready, mix.fromMinute()) - mix.mixStartMinute();
+            }
+        }
+        return new Score(lastResorts, wait, cost, age);
+    }
+
+    private void run(int r, List<Mix> mixes) {
+        Run run = problem.runs().get(r);
+        List<Mix> own = mixes.stream()
+                .filter(mix -> mix.runIndex() == r)
+                .sorted(Comparator.comparingInt(Mix::fromMinute))
+                .toList();
+        int reached = run.startMinute();
+        for (Mix mix : own) {
+            expect(mix.fromMinute() == reached, run, "gap or overlap at minute " + reached);
+            reached = mix.toMinute();
+            bowl(run, mix);
+        }
+        expect(reached == run.endMinute(), run, "fed only up to minute " + reached);
+    }
+
+    private void bowl(Run run, Mix mix) {
+        boolean inside = run.startMinute() <= mix.fromMinute()
+                && mix.fromMinute() < mix.toMinute()
+                && mix.toMinute() <= run.endMinute();
+        expect(inside, run, "bowl outside the run at minute " + mix.fromMinute());
+        if (!inside) {
+            return;
+        }
+        int life = mix.toMinute() - mix.mixStartMinute();
+        expect(life <= run.workingLifeMinutes(), run, "bowl used up to minute " + life + " of its life");
+        int cost = run.bowls().cost(mix.fromMinute() - run.startMinute(), mix.toMinute() - run.startMinute());
+        expect(cost != BowlRule.NO_BOWL, run, "no bowl can feed from minute " + mix.fromMinute());
+        if (mix.assistant() == Mix.STYLIST) {
+            expect(
+                    mix.mixStartMinute() == mix.fromMinute() - run.mixMinutes(),
+                    run,
+                    "the stylist mixes at the chair's turn only");
+            return;
+        }
+        int wait = mix.mixStartMinute() + run.mixMinutes() + problem.handOverMinutes() - mix.fromMinute();
+        expect(wait <= problem.maxWaitMinutes(), run, "wait of " + wait + " minutes");
+        boolean known =
+                mix.assistant() >= 0 && mix.assistant() < problem.assistants().size();
+        expect(known, run, "no assistant " + mix.assistant());
+        expect(
+                known
+                        && problem.assistants()
+                                .get(mix.assistant())
+                                .onDuty(mix.mixStartMinute(), mix.mixStartMinute() + run.mixMinutes()),
+                run,
+                "assistant off duty at minute " + mix.mixStartMinute());
+    }
+
+    private void person(int assistant, List<Mix> mixes) {
+        List<Mix> own = mixes.stream()
+                .filter(mix -> mix.assistant() == assistant)
+                .sorted(Comparator.comparingInt(Mix::mixStartMinute))
+                .toList();
+        for (int i = 1; i < own.size(); i++) {
+            Mix before = own.get(i - 1);
+            int end = before.mixStartMinute()
+                    + problem.runs().get(before.runIndex()).mixMinutes();
+            if (own.get(i).mixStartMinute() < end) {
+                faults.add("assistant " + assistant + " mixes twice at minute "
+                        + own.get(i).mixStartMinute());
+            }
+        }
+    }
+
+    private void scales(List<Mix> mixes) {
+        for (Mix mix : mixes) {
+            int t = mix.mixStartMinute();
+            long atOnce = mixes.stream()
+                    .filter(other -> other.assistant() != Mix.STYLIST && other.mixStartMinute() <= t)
+                    .filter(other -> t
+                            < other.mixStartMinute()
+                                    + problem.runs().get(other.runIndex()).mixMinutes())
+                    .count();
+            if (mix.assistant() != Mix.STYLIST && atOnce > problem.mixesAtOnce()) {
+                faults.add(atOnce + " mixes at minute " + t + ", at most " + problem.mixesAtOnce());
+            }
+        }
+    }
+
+    private void expect(boolean holds, Run run, String fault) {
+        if (!holds) {
+            faults.add("run " + run.id() + ": " + fault);
+        }
+    }
+}

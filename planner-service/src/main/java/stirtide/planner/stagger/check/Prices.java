@@ -1,0 +1,73 @@
+package stirtide.planner.stagger.check;
+
+import java.util.HashMap;
+import java.util.Map;
+import stirtide.planner.stagger.Assistant;
+import stirtide.planner.stagger.Certificate;
+import stirtide.planner.stagger.Claim;
+import stirtide.planner.stagger.Problem;
+import stirtide.planner.stagger.Run;
+
+/** The prices of one step of a proof, summed for mixes. */
+final class Prices {
+    private final Certificate.Priced step;
+    private final int longestWait;
+    private final int from;
+    private final long[] before;
+    private final Map<Integer, boolean[]> allowed;
+
+    Prices(Problem problem, Claim claim, Certificate.Priced step, Map<Integer, boolean[]> allowed, int from, int to) {
+        this.step = step;
+        this.longestWait = (int) Math.min(problem.maxWaitMinutes(), claim.waitMinutes());
+        this.from = from;
+        this.allowed = allowed;
+        this.before = new long[to - from + 1];
+        for (int t = from; t < to; t++) {
+            before[t - from + 1] = before[t - from] + step.prices().at(t);
+        }
+    }
+
+    /** For every length of a mix, whether one assistant is on duty throughout it, by start from {@code from}. */
+    static Map<Integer, boolean[]> allowedStarts(Problem problem, int from, int to) {
+        Map<Integer, boolean[]> allowed = new HashMap<>();
+        for (Run run : problem.runs()) {
+            int m = run.mixMinutes();
+            if (allowed.containsKey(m)) {
+                continue;
+            }
+            boolean[] row = new boolean[to - from];
+            for (int s = from; s + m <= to; s++) {
+                for (Assistant assistant : problem.assistants()) {
+                    row[s - from] |= assistant.onDuty(s, s + m);
+                }
+            }
+            allowed.put(m, row);
+        }
+        return allowed;
+    }
+
+    boolean mayStart(int mixMinutes, int start) {
+        boolean[] row = allowed.get(mixMinutes);
+        return row != null && start >= from && start - from < row.length && row[start - from];
+    }
+
+    long of(int mixMinutes, int start) {
+        return before[start + mixMinutes - from] - before[start - from];
+    }
+
+    int longestWait() {
+        return longestWait;
+    }
+
+    long delayWeight() {
+        return step.delayWeight();
+    }
+
+    long mixWeight() {
+        return step.mixWeight();
+    }
+
+    long ageWeight() {
+        return step.ageWeight();
+    }
+}

@@ -1,0 +1,152 @@
+package stirtide.planner.stagger.check;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import stirtide.planner.stagger.Problem;
+import stirtide.planner.stagger.Run;
+
+/**
+ * What is still possible for one run at one step of a proof, and what its cheapest bowls cost. Minutes of the run are counted
+ * from its start, starts of mixes from {@link #firstStart}.
+ */
+final class RunCase {
+    static final long NONE = Long.MAX_VALUE / 8;
+
+    private final Run run;
+    private final int lead;
+    private final int firstStart;
+    private final int[] earliest;
+    private final int[] latest;
+    private final BitSet[] struck;
+    private final int[][] bowls;
+
+    RunCase(Problem problem, Run run) {
+        this.run = run;
+        this.lead = run.mixMinutes() + problem.handOverMinutes();
+        this.firstStart = run.startMinute() - run.workingLifeMinutes();
+        this.earliest = new int[run.minutes()];
+        this.latest = new int[run.minutes()];
+        Arrays.fill(earliest, Integer.MIN_VALUE);
+        Arrays.fill(latest, Integer.MAX_VALUE);
+        this.struck = new BitSet[run.minutes()];
+        Arrays.setAll(struck, u -> new BitSet());
+        this.bowls = new int[run.minutes()][run.minutes() + 1];
+        for (int u = 0; u < run.minutes(); u++) {
+            for (int v = u + 1; v <= Math.min(run.minutes(), u + run.workingLifeMinutes()); v++) {
+                bowls[u][v] = run.bowls().cost(u, v);
+            }
+        }
+    }
+
+    private RunCase(RunCase other) {
+        this.run = other.run;
+        this.lead = other.lead;
+        this.firstStart = other.firstStart;
+        this.earliest = other.earliest.clone();
+        this.latest = other.latest.clone();
+        this.struck = new BitSet[other.struck.length];
+        Arrays.setAll(struck, u -> (BitSet) other.struck[u].clone());
+        this.bowls = other.bowls;
+    }
+
+    RunCase atMost(int minute, int start) {
+        RunCase made = new RunCase(this);
+        int t = minute - run.startMinute();
+        made.latest[t] = Math.min(made.latest[t], start);
+        return made;
+    }
+
+    RunCase later(int minute, int start) {
+        RunCase made = new RunCase(this);
+        int t = minute - run.startMinute();
+        made.earliest[t] = Math.max(made.earliest[t], start + 1);
+        return made;
+    }
+
+    /**
+     * Cheapest cost from each minute of the run to its end: a bowl that begins at u with a start s may end at any minute up
+     * to the farthest that keeps it fresh and that no case forbids; the farther one allows, the more ends there are.
+     */
+    long[] ahead(Prices prices) {
+        int n = run.minutes();
+        long[] ahead = new long[n + 1];
+        long[] leastUpTo = new long[n + 1];
+        for (int u = n - 1; u >= 0; u--) {
+            ahead[u] = NONE;
+            fillLeast(u, ahead, leastUpTo, prices);
+            for (int s = run.startMinute() + u + 1 - run.workingLifeMinutes(); s <= lastStart(u, prices); s++) {
+                ahead[u] = Math.min(ahead[u], through(u, s, leastUpTo, prices));
+            }
+        }
+        return ahead;
+    }
+
+    private int lastStart(int u, Prices prices) {
+        return run.startMinute() + u - lead + prices.longestWait();
+    }
+
+    private void fillLeast(int u, long[] ahead, long[] leastUpTo, Prices prices) {
+        leastUpTo[u] = NONE;
+        for (int v = u + 1; v <= Math.min(run.minutes(), u + run.workingLifeMinutes()); v++) {
+            long c = bowls[u][v] < 0 ? NONE : ahead[v] + prices.mixWeight() * bowls[u][v];
+            leastUpTo[v] = Math.min(leastUpTo[v - 1], c);
+        }
+    }
+
+    /** Cost of the start s for a bowl that begins at u and of the cheapest rest; {@link #NONE} or more if impossible. */
+    private long through(int u, int s, long[] leastUpTo, Prices prices) {
+        if (struck[u].get(s - firstStart) || !prices.mayStart(run.mixMinutes(), s)) {
+            return NONE;
+        }
+        int v = u;
+        int end = Math.min(
+                Math.min(run.minutes(), u + run.workingLifeMinutes()),
+                s + run.workingLifeMinutes() - run.startMinute());
+        while (v < end && earliest[v] <= s && s <= latest[v]) {
+            v++;
+        }
+        return leastUpTo[v] >= NONE ? NONE : own(u, s, prices) + leastUpTo[v];
+    }
+
+    private long own(int u, int s, Prices prices) {
+        int spare = run.startMinute() + u - s;
+        return prices.of(run.mixMinutes(), s)
+                + prices.delayWeight() * Math.max(0, lead - spare)
+                + prices.ageWeight() * Math.max(lead, spare);
+    }
+
+    /** This case without the starts whose cheapest path costs more than {@code most}. */
+    RunCase without(long most, long[] ahead, Prices prices) {
+        RunCase made = new RunCase(this);
+        int n = run.minutes();
+        long[] reached = new long[n + 1];
+        Arrays.fill(reached, NONE);
+        reached[0] = 0;
+        long[] leastUpTo = new long[n + 1];
+        for (int u = 0; u < n; u++) {
+            fillLeast(u, ahead, leastUpTo, prices);
+            for (int s = run.startMinute() + u + 1 - run.workingLifeMinutes(); s <= lastStart(u, prices); s++) {
+                long cost = through(u, s, leastUpTo, prices);
+                if (reached[u] >= NONE || cost >= NONE || reached[u] + cost > most) {
+                    made.struck[u].set(s - firstStart);
+                }
+                if (reached[u] < NONE && cost < NONE) {
+                    reach(u, s, reached, prices);
+                }
+            }
+        }
+        return made;
+    }
+
+    private void reach(int u, int s, long[] reached, Prices prices) {
+        long base = reached[u] + own(u, s, prices);
+        int end = Math.min(
+                Math.min(run.minutes(), u + run.workingLifeMinutes()),
+                s + run.workingLifeMinutes() - run.startMinute());
+        for (int v = u; v < end && earliest[v] <= s && s <= latest[v]; v++) {
+            if (bowls[u][v + 1] >= 0) {
+                reached[v + 1] = Math.min(reached[v + 1], base + prices.mixWeight() * bowls[u][v + 1]);
+            }
+        }
+    }
+}

@@ -1,0 +1,98 @@
+package stirtide.planner.stagger.cli;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.concurrent.TimeUnit;
+import stirtide.planner.stagger.Plan;
+import stirtide.planner.stagger.StaggerEngine;
+import stirtide.planner.stagger.check.CertificateCheck;
+import stirtide.planner.stagger.check.PlanCheck;
+
+/**
+ * Plans day files and prints one JSON line each. Exit code 0 when every day got a complete plan, 1 when one did not, 2 when
+ * the command line or a file was refused.
+ */
+public final class StaggerCommand {
+    private static final String USAGE =
+            "usage: stagger [--seconds N] FILE...   (N whole seconds for each day, 10 if not"
+                    + " given; each FILE a day of the plain model in JSON)";
+    private static final long SEED = 1;
+
+    private StaggerCommand() {}
+
+    /** Runs the command. */
+    public static void main(String[] arguments) {
+        PrintStream out =
+                new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), true, StandardCharsets.UTF_8);
+        int code = run(List.of(arguments), out, System.err);
+        if (code != 0) {
+            System.exit(code);
+        }
+    }
+
+    static int run(List<String> arguments, PrintStream out, PrintStream err) {
+        List<Path> files = new ArrayList<>();
+        long seconds = 10;
+        for (int i = 0; i < arguments.size(); i++) {
+            String argument = arguments.get(i);
+            if (argument.equals("--seconds")) {
+                i++;
+                if (i == arguments.size() || !arguments.get(i).matches("[0-9]{1,5}")) {
+                    err.println("--seconds needs a whole number from 0 to 99999\n" + USAGE);
+                    return 2;
+                }
+                seconds = Long.parseLong(arguments.get(i));
+            } else if (argument.startsWith("-")) {
+                err.println(argument + " is not known\n" + USAGE);
+                return 2;
+            } else {
+                files.add(Path.of(argument));
+            }
+        }
+        if (files.isEmpty()) {
+            err.println(USAGE);
+            return 2;
+        }
+        return plan(files, seconds, out, err);
+    }
+
+    private static int plan(List<Path> files, long seconds, PrintStream out, PrintStream err) {
+        boolean complete = true;
+        for (Path file : files) {
+            try {
+                complete &= plan(DayFile.read(file), seconds, out, err);
+            } catch (DayFile.Refused e) {
+                err.println(e.getMessage());
+                return 2;
+            }
+        }
+        return complete ? 0 : 1;
+    }
+
+    private static boolean plan(DayFile day, long seconds, PrintStream out, PrintStream err) throws DayFile.Refused {
+        long begin = System.nanoTime();
+        long end = begin + TimeUnit.SECONDS.toNanos(seconds);
+        StaggerEngine engine;
+        try {
+            engine = new StaggerEngine(day.problem(), new SplittableRandom(SEED));
+        } catch (IllegalArgumentException e) {
+            throw new DayFile.Refused(day.name() + ": " + e.getMessage());
+        }
+        long first = System.nanoTime();
+        Plan plan = engine.improve(rounds -> System.nanoTime() < end);
+        long done = System.nanoTime();
+        List<String> faults = PlanCheck.faults(day.problem(), plan);
+        faults.forEach(fault -> err.println(day.name() + ": " + fault));
+        int proven = faults.isEmpty() ? CertificateCheck.provenLevels(day.problem(), plan) : 0;
+        out.println(PlanLine.of(day, plan, proven, millis(first - begin), millis(done - begin)));
+        return faults.isEmpty() && plan.score().lastResorts() == 0;
+    }
+
+    private static long millis(long nanos) {
+        return TimeUnit.NANOSECONDS.toMillis(nanos);
+    }
+}
