@@ -1,0 +1,31 @@
+package stirtide.planner.log;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import stirtide.events.day.StoredEvent;
+import stirtide.events.json.ContractJson;
+
+/** Events as the bytes that are stored. */
+final class EventBytes {
+    private EventBytes() {}
+
+    static byte[] of(StoredEvent event) {
+        return ContractJson.write(event).getBytes(StandardCharsets.UTF_8);
+    }
+
+    static StoredEvent read(byte[] bytes) {
+        return ContractJson.read(new String(bytes, StandardCharsets.UTF_8), StoredEvent.class);
+    }
+
+    /** Refuses events that do not continue the stream: a mistake of the caller, never of a user. */
+    static void requireContinues(String day, long expectedRevision, List<StoredEvent> events) {
+        long revision = expectedRevision;
+        for (StoredEvent event : events) {
+            revision++;
+            if (!event.day().equals(day) || event.revision() != revision) {
+                throw new IllegalArgumentException("event " + event.day() + " revision " + event.revision()
+                        + " does not continue " + day + " at revision " + revision);
+            }
+        }
+    }
+}

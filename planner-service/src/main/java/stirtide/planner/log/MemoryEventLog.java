@@ -1,0 +1,75 @@
+package stirtide.planner.log;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import stirtide.events.day.StoredEvent;
+
+/** A log that lives as long as its process. It stores bytes like the embedded one, so that reading is the same. */
+public final class MemoryEventLog implements EventLog {
+    private final Map<String, List<byte[]>> streams = new TreeMap<>();
+    private final Map<List<String>, KnownCommand> commands =
+            new TreeMap<>((left, right) -> Arrays.compare(left.toArray(String[]::new), right.toArray(String[]::new)));
+
+    @Override
+    public Append append(
+            String day, long expectedRevision, String commandId, byte[] requestDigest, List<StoredEvent> events) {
+        EventBytes.requireContinues(day, expectedRevision, events);
+        Optional<KnownCommand> known = command(day, commandId);
+        if (known.isPresent()) return answerAgain(known.get(), requestDigest);
+        long head = head(day);
+        if (head != expectedRevision) return new Append.Conflict(head);
+        List<byte[]> stream = streams.computeIfAbsent(day, fresh -> new ArrayList<>());
+        events.forEach(event -> stream.add(EventBytes.of(event)));
+        if (!commandId.equals(NO_COMMAND)) {
+            KnownCommand now = new KnownCommand(requestDigest.clone(), head + 1, head + events.size());
+            commands.put(List.of(day, commandId), now);
+        }
+        return new Append.Appended(head + 1, head + events.size());
+    }
+
+    /** What a command that is known already is told. */
+    static Append answerAgain(KnownCommand known, byte[] requestDigest) {
+        return Arrays.equals(known.requestDigest(), requestDigest)
+                ? new Append.Repeated(known.first(), known.last())
+                : new Append.Reused();
+    }
+
+    @Override
+    public Optional<KnownCommand> command(String day, String commandId) {
+        return Optional.ofNullable(commands.get(List.of(day, commandId)));
+    }
+
+    @Override
+    public List<StoredEvent> read(String day, long after, int limit) {
+        return streams.getOrDefault(day, List.of()).stream()
+                .skip(after)
+                .limit(Math.min(limit, READ_LIMIT))
+                .map(EventBytes::read)
+                .toList();
+    }
+
+    @Override
+    public List<String> days() {
+        return streams.entrySet().stream()
+                .filter(stream -> !stream.getValue().isEmpty())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    @Override
+    public long head(String day) {
+        return streams.getOrDefault(day, List.of()).size();
+    }
+
+    @Override
+    public List<Damage> verify() {
+        return List.of();
+    }
+
+    @Override
+    public void close() {}
+}

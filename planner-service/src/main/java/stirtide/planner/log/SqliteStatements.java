@@ -1,0 +1,149 @@
+package stirtide.planner.log;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.day.StoredEvent;
+import stirtide.planner.log.EventLog.Append;
+import stirtide.planner.log.EventLog.KnownCommand;
+
+/** What the log asks of one open connection. Transactions are explicit statements: the driver's own mode hides them. */
+final class SqliteStatements {
+    private final Connection connection;
+
+    SqliteStatements(Connection connection) {
+        this.connection = connection;
+    }
+
+    Connection connection() {
+        return connection;
+    }
+
+    /** Newest revision of a stream and the digest up to it. */
+    record Head(long revision, byte[] hash) {}
+
+    Append append(String day, long expectedRevision, String commandId, byte[] requestDigest, List<StoredEvent> events)
+            throws SQLException {
+        execute("BEGIN IMMEDIATE");
+        Optional<Append> refusal = refusal(day, expectedRevision, commandId, requestDigest);
+        if (refusal.isPresent()) {
+            execute("ROLLBACK");
+            return refusal.get();
+        }
+        byte[] hash = head(day).hash();
+        for (StoredEvent event : events) hash = insertEvent(hash, event);
+        long last = expectedRevision + events.size();
+        if (!events.isEmpty()) writeHead(day, new Head(last, hash));
+        if (!commandId.equals(EventLog.NO_COMMAND))
+            insertCommand(day, commandId, new KnownCommand(requestDigest, expectedRevision + 1, last));
+        execute("COMMIT");
+        return new Append.Appended(expectedRevision + 1, last);
+    }
+
+    private Optional<Append> refusal(String day, long expectedRevision, String commandId, byte[] requestDigest)
+            throws SQLException {
+        Optional<KnownCommand> known = command(day, commandId);
+        if (known.isPresent()) return Optional.of(MemoryEventLog.answerAgain(known.get(), requestDigest));
+        long head = head(day).revision();
+        return head == expectedRevision ? Optional.empty() : Optional.of(new Append.Conflict(head));
+    }
+
+    private byte[] insertEvent(byte[] before, StoredEvent event) throws SQLException {
+        byte[] body = EventBytes.of(event);
+        byte[] hash = HashChain.next(before, event.revision(), body);
+        try (PreparedStatement insert =
+                connection.prepareStatement("INSERT INTO event(day, revision, id, body, hash) VALUES(?, ?, ?, ?, ?)")) {
+            insert.setString(1, event.day());
+            insert.setLong(2, event.revision());
+            insert.setString(3, event.eventId());
+            insert.setBytes(4, body);
+            insert.setBytes(5, hash);
+            insert.executeUpdate();
+        }
+        return hash;
+    }
+
+    private void writeHead(String day, Head head) throws SQLException {
+        try (PreparedStatement write =
+                connection.prepareStatement("INSERT INTO head(day, revision, hash) VALUES(?, ?, ?)"
+                        + " ON CONFLICT(day) DO UPDATE SET revision=excluded.revision, hash=excluded.hash")) {
+            write.setString(1, day);
+            write.setLong(2, head.revision());
+            write.setBytes(3, head.hash());
+            write.executeUpdate();
+        }
+    }
+
+    private void insertCommand(String day, String commandId, KnownCommand known) throws SQLException {
+        try (PreparedStatement insert = connection.prepareStatement(
+                "INSERT INTO command(day, command_id, request, first, last, hash) VALUES(?, ?, ?, ?, ?, ?)")) {
+            insert.setString(1, day);
+            insert.setString(2, commandId);
+            insert.setBytes(3, known.requestDigest());
+            insert.setLong(4, known.first());
+            insert.setLong(5, known.last());
+            insert.setBytes(6, HashChain.command(day, commandId, known.requestDigest(), known.first(), known.last()));
+            insert.executeUpdate();
+        }
+    }
+
+    Head head(String day) throws SQLException {
+        try (PreparedStatement query = connection.prepareStatement("SELECT revision, hash FROM head WHERE day=?")) {
+            query.setString(1, day);
+            try (ResultSet rows = query.executeQuery()) {
+                return rows.next() ? new Head(rows.getLong(1), rows.getBytes(2)) : new Head(0, HashChain.start(day));
+            }
+        }
+    }
+
+    HeadAnchor.Note note(String day) throws SQLException {
+        Head head = head(day);
+        return new HeadAnchor.Note(day, head.revision(), head.hash());
+    }
+
+    Optional<KnownCommand> command(String day, String commandId) throws SQLException {
+        try (PreparedStatement query =
+                connection.prepareStatement("SELECT request, first, last FROM command WHERE day=? AND command_id=?")) {
+            query.setString(1, day);
+            query.setString(2, commandId);
+            try (ResultSet rows = query.executeQuery()) {
+                if (!rows.next()) return Optional.empty();
+                return Optional.of(new KnownCommand(rows.getBytes(1), rows.getLong(2), rows.getLong(3)));
+            }
+        }
+    }
+
+    List<StoredEvent> read(String day, long after, int limit) throws SQLException {
+        try (PreparedStatement query = connection.prepareStatement(
+                "SELECT body FROM event WHERE day=? AND revision>? ORDER BY revision LIMIT ?")) {
+            query.setString(1, day);
+            query.setLong(2, after);
+            query.setInt(3, limit);
+            List<StoredEvent> events = new ArrayList<>();
+            try (ResultSet rows = query.executeQuery()) {
+                while (rows.next()) events.add(EventBytes.read(rows.getBytes(1)));
+            }
+            return List.copyOf(events);
+        }
+    }
+
+    List<String> days() throws SQLException {
+        List<String> days = new ArrayList<>();
+        try (Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery("SELECT day FROM head ORDER BY day")) {
+            while (rows.next()) days.add(rows.getString(1));
+        }
+        return List.copyOf(days);
+    }
+
+    private void execute(String sql) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package stirtide.planner.log;
+
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import stirtide.planner.log.EventLog.Damage;
+
+/** Reads the whole log file and names what is not as it was written. */
+final class SqliteVerifier {
+    private record Head(long revision, byte[] hash) {}
+
+    private final Connection connection;
+    private final List<Damage> damages = new ArrayList<>();
+    private final Map<String, Head> heads = new TreeMap<>();
+
+    SqliteVerifier(Connection connection) {
+        this.connection = connection;
+    }
+
+    List<Damage> verify(Optional<HeadAnchor.Note> anchor) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            checkPages(statement);
+            checkChains(statement);
+            checkHeads(statement);
+            checkCommands(statement);
+        }
+        if (anchor.isPresent()) checkAnchor(anchor.get());
+        return List.copyOf(damages);
+    }
+
+    private void checkPages(Statement statement) throws SQLException {
+        String answer = SqliteFile.text(statement, "PRAGMA integrity_check(1)");
+        if (!answer.equals("ok")) damages.add(new Damage("log.db", 0, answer));
+    }
+
+    private void checkChains(Statement statement) throws SQLException {
+        try (ResultSet rows =
+                statement.executeQuery("SELECT day, revision, id, body, hash FROM event ORDER BY day, revision")) {
+            while (rows.next()) {
+                String day = rows.getString(1);
+                Head before = heads.getOrDefault(day, new Head(0, HashChain.start(day)));
+                heads.put(day, checkEvent(day, before, rows));
+            }
+        }
+    }
+
+    private Head checkEvent(String day, Head before, ResultSet row) throws SQLException {
+        long revision = row.getLong(2);
+        byte[] body = row.getBytes(4);
+        byte[] stored = row.getBytes(5);
+        if (revision != before.revision() + 1) {
+            damages.add(new Damage(day, before.revision() + 1, "is missing"));
+        } else if (!Arrays.equals(stored, HashChain.next(before.hash(), revision, body))) {
+            damages.add(new Damage(day, revision, "is not what was written"));
+        } else if (!row.getString(3).equals(idOf(body))) {
+            damages.add(new Damage(day, revision, "has another id than its text"));
+        }
+        return new Head(revision, stored);
+    }
+
+    private static String idOf(byte[] body) {
+        try {
+            return EventBytes.read(body).eventId();
+        } catch (IllegalArgumentException unreadable) {
+            return "unreadable: " + unreadable.getMessage();
+        }
+    }
+
+    private void checkHeads(Statement statement) throws SQLException {
+        Map<String, Head> unseen = new TreeMap<>(heads);
+        try (ResultSet rows = statement.executeQuery("SELECT day, revision, hash FROM head ORDER BY day")) {
+            while (rows.next()) {
+                String day = rows.getString(1);
+                Head found = Optional.ofNullable(unseen.remove(day)).orElse(new Head(0, HashChain.start(day)));
+                if (found.revision() != rows.getLong(2) || !Arrays.equals(found.hash(), rows.getBytes(3))) {
+                    damages.add(new Damage(day, found.revision() + 1, "the stream's end is not what was written"));
+                }
+            }
+        }
+        unseen.forEach((day, head) -> damages.add(new Damage(day, head.revision(), "the stream's head is missing")));
+    }
+
+    private void checkCommands(Statement statement) throws SQLException {
+        try (ResultSet rows =
+                statement.executeQuery("SELECT day, command_id, request, first, last, hash FROM command")) {
+            while (rows.next()) {
+                byte[] hash = HashChain.command(
+                        rows.getString(1), rows.getString(2), rows.getBytes(3), rows.getLong(4), rows.getLong(5));
+                if (!Arrays.equals(hash, rows.getBytes(6)))
+                    damages.add(new Damage(rows.getString(1), rows.getLong(4), "its command is not what was written"));
+            }
+        }
+    }
+
+    private void checkAnchor(HeadAnchor.Note note) throws SQLException {
+        try (var query = connection.prepareStatement("SELECT hash FROM event WHERE day=? AND revision=?")) {
+            query.setString(1, note.day());
+            query.setLong(2, note.revision());
+            try (ResultSet rows = query.executeQuery()) {
+                if (!rows.next()) {
+                    damages.add(new Damage(
+                            note.day(), note.revision(), "was stored (the file anchor says so) and is missing"));
+                } else if (!Arrays.equals(rows.getBytes(1), note.hash())) {
+                    damages.add(new Damage(note.day(), note.revision(), "is not the event the file anchor names"));
+                }
+            }
+        }
+    }
+}
