@@ -1,0 +1,37 @@
+package stirtide.planner.http;
+
+import io.vertx.core.buffer.Buffer;
+import io.vertx.ext.web.RoutingContext;
+import stirtide.events.json.ContractJson;
+
+/** Bodies in and out. */
+final class Answers {
+    /** Under this key the untouched body waits; the contract's check consumes the one of the context. */
+    static final String RAW_BODY = "stirtide.rawBody";
+
+    private Answers() {}
+
+    /**
+     * The request's body as a record of the contract.
+     *
+     * @throws IllegalArgumentException with the reason when it is not such a record
+     */
+    static <T> T body(RoutingContext ctx, Class<T> type) {
+        Buffer raw = ctx.get(RAW_BODY);
+        return ContractJson.read(raw.toString(), type);
+    }
+
+    static void json(RoutingContext ctx, int status, Object body) {
+        text(ctx, status, Buffer.buffer(ContractJson.write(body)));
+    }
+
+    static void text(RoutingContext ctx, int status, Buffer json) {
+        if (ctx.response().closed()) return;
+        ctx.response()
+                .setStatusCode(status)
+                .putHeader("content-type", "application/json")
+                .putHeader("cache-control", "no-store")
+                .putHeader("x-content-type-options", "nosniff")
+                .end(json);
+    }
+}

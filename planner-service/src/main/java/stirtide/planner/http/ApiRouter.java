@@ -1,0 +1,103 @@
+package stirtide.planner.http;
+
+import io.vertx.core.Future;
+import io.vertx.core.Handler;
+import io.vertx.core.Vertx;
+import io.vertx.core.http.HttpMethod;
+import io.vertx.ext.web.Router;
+import io.vertx.ext.web.RoutingContext;
+import io.vertx.ext.web.handler.BodyHandler;
+import io.vertx.ext.web.openapi.router.RouterBuilder;
+import io.vertx.openapi.contract.OpenAPIContract;
+import io.vertx.openapi.contract.Operation;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Builds the routes from the contract: an operation without a handler, or the reverse, is a mistake at start. */
+final class ApiRouter {
+    private static final String CONTRACT = "openapi.yaml";
+    private static final long BODY_LIMIT = 256 * 1024;
+    private static final long OPEN_DAY_BODY_LIMIT = 2 * 1024 * 1024;
+    private static final long BODY_DEADLINE_MILLIS = 10_000;
+
+    private final Vertx vertx;
+    private final Map<String, Handler<RoutingContext>> handlers;
+    private final BodyHandler bodies = BodyHandler.create(false).setBodyLimit(BODY_LIMIT);
+    private final BodyHandler openDayBodies = BodyHandler.create(false).setBodyLimit(OPEN_DAY_BODY_LIMIT);
+
+    private ApiRouter(Vertx vertx, Map<String, Handler<RoutingContext>> handlers) {
+        this.vertx = vertx;
+        this.handlers = handlers;
+    }
+
+    static Future<Router> build(Vertx vertx, DayDesk desk, Feeds feeds) {
+        ApiRouter routes = new ApiRouter(vertx, handlers(desk, feeds));
+        return OpenAPIContract.from(vertx, CONTRACT).map(routes::route);
+    }
+
+    /** Handlers by operation id. */
+    static Map<String, Handler<RoutingContext>> handlers(DayDesk desk, Feeds feeds) {
+        DayHandlers days = new DayHandlers(desk, feeds);
+        ClockHandlers clock = new ClockHandlers(desk);
+        return Map.of(
+                "listDays", days::listDays,
+                "openDay", days::openDay,
+                "showDay", days::showDay,
+                "sendCommand", days::sendCommand,
+                "followDay", days::followDay,
+                "readEvents", days::readEvents,
+                "showClock", clock::showClock,
+                "setClockRate", clock::setClockRate,
+                "advanceClock", clock::advanceClock);
+    }
+
+    private Router route(OpenAPIContract contract) {
+        RouterBuilder builder = RouterBuilder.create(vertx, contract);
+        builder.rootHandler(this::guardBody);
+        builder.rootHandler(this::readBody);
+        builder.rootHandler(ApiRouter::keepBody);
+        Map<String, Handler<RoutingContext>> unused = new TreeMap<>(handlers);
+        for (Operation operation : contract.operations()) {
+            String id = operation.getOperationId();
+            Handler<RoutingContext> handler = Optional.ofNullable(unused.remove(id))
+                    .orElseThrow(() -> new IllegalStateException("the contract's operation has no handler: " + id));
+            builder.getRoute(id).addHandler(ctx -> handle(ctx, handler));
+        }
+        if (!unused.isEmpty())
+            throw new IllegalStateException("handlers that the contract does not know: " + unused.keySet());
+        Router router = builder.createRouter();
+        for (int status = 400; status < 600; status++) router.errorHandler(status, Problems::failed);
+        return router;
+    }
+
+    private static void handle(RoutingContext ctx, Handler<RoutingContext> handler) {
+        try {
+            handler.handle(ctx);
+        } catch (IllegalArgumentException badRequest) {
+            Problems.send(ctx, Problems.notUnderstood(badRequest));
+        }
+    }
+
+    /** A body that dribbles in never lets the line fall idle: it gets its own deadline. */
+    private void guardBody(RoutingContext ctx) {
+        long timer = vertx.setTimer(
+                BODY_DEADLINE_MILLIS, late -> ctx.request().connection().close());
+        ctx.put("stirtide.bodyTimer", timer);
+        ctx.addEndHandler(ended -> vertx.cancelTimer(timer));
+        ctx.next();
+    }
+
+    private void readBody(RoutingContext ctx) {
+        boolean opensDay = ctx.request().method() == HttpMethod.POST
+                && ctx.request().path().equals("/days");
+        (opensDay ? openDayBodies : bodies).handle(ctx);
+    }
+
+    private static void keepBody(RoutingContext ctx) {
+        Long timer = ctx.get("stirtide.bodyTimer");
+        ctx.vertx().cancelTimer(timer);
+        if (ctx.body().buffer() != null) ctx.put(Answers.RAW_BODY, ctx.body().buffer());
+        ctx.next();
+    }
+}

@@ -1,0 +1,69 @@
+package stirtide.planner.http;
+
+import io.vertx.core.Future;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.command.CommandResult;
+import stirtide.events.day.StoredEvent;
+
+/** What the HTTP edge asks of the days. Called on one context only; listeners are called on it too. */
+public interface DayDesk {
+    /**
+     * Carries out a command once.
+     *
+     * @param day stream id
+     * @param ifMatch revision the sender has seen, if the command is to be taken on that revision only
+     */
+    Future<CommandAnswer> command(String day, CommandRequest request, Optional<Long> ifMatch);
+
+    /** The day as it is now, empty when it was never opened. */
+    Optional<ShownDay> show(String day);
+
+    /** Newest revision of every day that was opened, sorted by day. */
+    SortedMap<String, Long> revisions();
+
+    /** Events after a revision, in order; empty list when there are none yet. */
+    Future<List<StoredEvent>> events(String day, long after, int limit);
+
+    /** Calls the listener after every change of the day or of the clock, until the answer is run. */
+    Runnable listen(String day, Runnable listener);
+
+    /** The salon's clock now. */
+    ClockReading clock();
+
+    /** Sets the rate of a driven clock, in thousandths of real time; empty on a wall clock. */
+    Optional<ClockReading> setRate(int ratePermille);
+
+    /** Moves a driven clock through everything that falls due; empty on a wall clock. */
+    Future<Optional<ClockReading>> advance(Instant to);
+
+    /** A day ready to be sent: revision and {@code DayView} as JSON. */
+    record ShownDay(long revision, String json) {}
+
+    /** The clock: its time, its rate in thousandths of real time, and whether it can be driven. */
+    record ClockReading(Instant now, int ratePermille, boolean driven) {}
+
+    /** Answer to a command. */
+    sealed interface CommandAnswer {
+        /** Accepted and durable, now or before. */
+        record Done(CommandResult result) implements CommandAnswer {}
+
+        /** The day does not allow it. */
+        record Refused(String code, String sentence) implements CommandAnswer {}
+
+        /** The day has moved on to {@code currentRevision}. */
+        record Stale(long currentRevision) implements CommandAnswer {}
+
+        /** The command id belongs to another request. */
+        record Reused() implements CommandAnswer {}
+
+        /** The day was never opened. */
+        record Unknown() implements CommandAnswer {}
+
+        /** Nothing was stored, for a reason that passes; {@code full} when it is the disk. */
+        record NotNow(boolean full, String sentence) implements CommandAnswer {}
+    }
+}

@@ -1,0 +1,43 @@
+package stirtide.planner.http;
+
+import io.vertx.core.http.HttpServerResponse;
+import java.util.Optional;
+import stirtide.planner.http.DayDesk.ShownDay;
+
+/** Whole views of a day, newest only: a slow listener skips views, they never queue up for it. */
+final class LiveFeed implements Feed {
+    private final DayDesk desk;
+    private final String day;
+    private final Line line;
+    private boolean stale;
+
+    LiveFeed(DayDesk desk, String day, HttpServerResponse response) {
+        this.desk = desk;
+        this.day = day;
+        this.line = new Line(response);
+        line.whenRoom(this::flush);
+    }
+
+    @Override
+    public void changed() {
+        stale = true;
+        flush();
+    }
+
+    private void flush() {
+        if (!stale || !line.hasRoom()) return;
+        Optional<ShownDay> shown = desk.show(day);
+        stale = false;
+        shown.ifPresent(view -> line.send(view.revision(), "day", view.json()));
+    }
+
+    @Override
+    public void beat() {
+        line.beat();
+    }
+
+    @Override
+    public void end() {
+        line.end();
+    }
+}

@@ -1,0 +1,120 @@
+package stirtide.planner.http;
+
+import io.vertx.core.http.HttpServerResponse;
+import io.vertx.core.json.DecodeException;
+import io.vertx.ext.web.RoutingContext;
+import io.vertx.json.schema.OutputUnit;
+import io.vertx.openapi.validation.SchemaValidationException;
+import io.vertx.openapi.validation.ValidatorException;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import stirtide.events.json.ContractJson;
+
+/** Turns everything that goes wrong on a route into a problem document. */
+final class Problems {
+    private static final Logger LOG = LoggerFactory.getLogger("stirtide.http");
+    private static final int LONGEST_REASON = 300;
+
+    private Problems() {}
+
+    /** Sends a problem, unless an answer has begun already. */
+    static void send(RoutingContext ctx, Problem problem) {
+        HttpServerResponse response = ctx.response();
+        if (response.headWritten() || response.closed()) {
+            ctx.request().connection().close();
+            return;
+        }
+        if (problem.status() == 503) response.putHeader("retry-after", "1");
+        response.setStatusCode(problem.status())
+                .putHeader("content-type", "application/problem+json")
+                .putHeader("cache-control", "no-store")
+                .end(ContractJson.write(problem));
+    }
+
+    /** Answers a failed route. */
+    static void failed(RoutingContext ctx) {
+        send(ctx, translate(ctx));
+    }
+
+    private static Problem translate(RoutingContext ctx) {
+        return switch (ctx.statusCode()) {
+            case 400 -> notUnderstood(ctx.failure());
+            case 404 ->
+                Problem.of(
+                        404,
+                        "PATH_UNKNOWN",
+                        "nothing is at " + ctx.request().path() + "; openapi.yaml lists all paths");
+            case 405 ->
+                Problem.of(
+                        405,
+                        "METHOD_UNKNOWN",
+                        ctx.request().method() + " is not known here; openapi.yaml lists all methods");
+            case 413 ->
+                Problem.of(413, "BODY_TOO_LARGE", "the body is too large: 256 KiB at most, 2 MiB for opening a day");
+            case 415 -> notJson();
+            default -> unexpected(ctx);
+        };
+    }
+
+    private static Problem notJson() {
+        return Problem.of(415, "NOT_JSON", "the body must be JSON, with content-type application/json");
+    }
+
+    private static Problem unexpected(RoutingContext ctx) {
+        String errorId = UUID.randomUUID().toString();
+        String route = ctx.currentRoute() == null
+                ? "no route"
+                : String.valueOf(ctx.currentRoute().getPath());
+        LOG.error("{}: {} {}", errorId, ctx.request().method(), route, ctx.failure());
+        return Problem.unexpected(errorId);
+    }
+
+    /** 400, or 415 when the body is of another kind than JSON. The reason is the innermost one that is known. */
+    static Problem notUnderstood(@Nullable Throwable failure) {
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            if (cause instanceof SchemaValidationException schema)
+                return Problem.of(400, "NOT_UNDERSTOOD", deepest(schema.getOutputUnit()));
+            if (cause instanceof ValidatorException validator) return of(validator);
+            if (cause instanceof DecodeException || cause instanceof IllegalArgumentException)
+                return Problem.of(400, "NOT_UNDERSTOOD", shortened(cause.getMessage()));
+        }
+        return Problem.of(400, "NOT_UNDERSTOOD", "the request cannot be read; openapi.yaml says what is accepted");
+    }
+
+    private static Problem of(ValidatorException validator) {
+        return switch (validator.type()) {
+            case MISSING_REQUIRED_PARAMETER, INVALID_VALUE, INVALID_VALUE_FORMAT, ILLEGAL_VALUE ->
+                Problem.of(400, "NOT_UNDERSTOOD", shortened(validator.getMessage()));
+            case UNSUPPORTED_VALUE_FORMAT -> notJson();
+            default -> Problem.of(400, "NOT_UNDERSTOOD", shortened(validator.getMessage()));
+        };
+    }
+
+    /** The error that lies deepest in the body is the one that a person can mend. */
+    private static String deepest(OutputUnit unit) {
+        List<OutputUnit> errors = Optional.ofNullable(unit.getErrors()).orElse(List.of());
+        return errors.stream()
+                .max(Comparator.comparingInt(Problems::depth))
+                .map(error -> shortened(error.getError()) + " at " + error.getInstanceLocation())
+                .orElse("the body does not fit the contract; openapi.yaml says what is accepted");
+    }
+
+    private static int depth(OutputUnit error) {
+        return (int) Optional.ofNullable(error.getInstanceLocation())
+                .orElse("")
+                .chars()
+                .filter(c -> c == '/')
+                .count();
+    }
+
+    private static String shortened(@Nullable String reason) {
+        if (reason == null) return "the request cannot be read";
+        String line = reason.lines().findFirst().orElse("");
+        return line.length() <= LONGEST_REASON ? line : line.substring(0, LONGEST_REASON) + " ...";
+    }
+}
