@@ -7,6 +7,7 @@ import io.vertx.core.http.HttpMethod;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import io.vertx.ext.web.handler.BodyHandler;
+import io.vertx.ext.web.openapi.router.RequestExtractor;
 import io.vertx.ext.web.openapi.router.RouterBuilder;
 import io.vertx.openapi.contract.OpenAPIContract;
 import io.vertx.openapi.contract.Operation;
@@ -16,7 +17,6 @@ import java.util.TreeMap;
 
 /** Builds the routes from the contract: an operation without a handler, or the reverse, is a mistake at start. */
 final class ApiRouter {
-    private static final String CONTRACT = "openapi.yaml";
     private static final long BODY_LIMIT = 256 * 1024;
     private static final long OPEN_DAY_BODY_LIMIT = 2 * 1024 * 1024;
     private static final long BODY_DEADLINE_MILLIS = 10_000;
@@ -33,7 +33,7 @@ final class ApiRouter {
 
     static Future<Router> build(Vertx vertx, DayDesk desk, Feeds feeds) {
         ApiRouter routes = new ApiRouter(vertx, handlers(desk, feeds));
-        return OpenAPIContract.from(vertx, CONTRACT).map(routes::route);
+        return Contract.load(vertx).map(routes::route);
     }
 
     /** Handlers by operation id. */
@@ -53,7 +53,7 @@ final class ApiRouter {
     }
 
     private Router route(OpenAPIContract contract) {
-        RouterBuilder builder = RouterBuilder.create(vertx, contract);
+        RouterBuilder builder = RouterBuilder.create(vertx, contract, RequestExtractor.withBodyHandler());
         builder.rootHandler(this::guardBody);
         builder.rootHandler(this::readBody);
         builder.rootHandler(ApiRouter::keepBody);

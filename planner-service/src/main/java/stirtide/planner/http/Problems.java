@@ -99,17 +99,16 @@ final class Problems {
     private static String deepest(OutputUnit unit) {
         List<OutputUnit> errors = Optional.ofNullable(unit.getErrors()).orElse(List.of());
         return errors.stream()
-                .max(Comparator.comparingInt(Problems::depth))
+                .max(Comparator.<OutputUnit>comparingInt(error -> slashes(error.getInstanceLocation()))
+                        .thenComparingInt(error -> slashes(error.getKeywordLocation())))
                 .map(error -> shortened(error.getError()) + " at " + error.getInstanceLocation())
                 .orElse("the body does not fit the contract; openapi.yaml says what is accepted");
     }
 
-    private static int depth(OutputUnit error) {
-        return (int) Optional.ofNullable(error.getInstanceLocation())
-                .orElse("")
-                .chars()
-                .filter(c -> c == '/')
-                .count();
+    private static int slashes(@Nullable String place) {
+        return place == null
+                ? 0
+                : (int) place.chars().filter(letter -> letter == '/').count();
     }
 
     private static String shortened(@Nullable String reason) {

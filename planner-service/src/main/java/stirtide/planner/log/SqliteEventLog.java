@@ -7,6 +7,8 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 import stirtide.events.day.StoredEvent;
@@ -17,6 +19,8 @@ import stirtide.events.day.StoredEvent;
  * anew, and what the file then says decides the answer.
  */
 public final class SqliteEventLog implements EventLog {
+    private static final Logger LOG = LoggerFactory.getLogger("stirtide.log");
+
     private final LogFolder folder;
     private final HeadAnchor anchor;
     private @Nullable SqliteStatements statements;
@@ -104,7 +108,7 @@ public final class SqliteEventLog implements EventLog {
             anchor.write(connected().note(day));
         } catch (IOException noPlace) {
             // The event is durable; an older note only finds less.
-            System.getLogger("stirtide.log").log(System.Logger.Level.WARNING, "anchor not written: {0}", noPlace);
+            LOG.warn("anchor not written: {}", noPlace.toString());
         }
     }
 
@@ -188,7 +192,7 @@ public final class SqliteEventLog implements EventLog {
         try {
             connection.close();
         } catch (SQLException alreadyBroken) {
-            System.getLogger("stirtide.log").log(System.Logger.Level.DEBUG, "closing: {0}", alreadyBroken);
+            LOG.debug("closing: {}", alreadyBroken.toString());
         }
     }
 
@@ -198,7 +202,7 @@ public final class SqliteEventLog implements EventLog {
         try {
             anchor.close();
         } catch (IOException alreadyClosed) {
-            System.getLogger("stirtide.log").log(System.Logger.Level.DEBUG, "closing: {0}", alreadyClosed);
+            LOG.debug("closing: {}", alreadyClosed.toString());
         }
         folder.close();
     }

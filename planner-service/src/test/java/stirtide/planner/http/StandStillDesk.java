@@ -1,0 +1,58 @@
+package stirtide.planner.http;
+
+import io.vertx.core.Future;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.command.CommandResult;
+import stirtide.events.day.StoredEvent;
+
+/** A desk with one day at revision 3 that accepts every command but "failure". */
+final class StandStillDesk implements DayDesk {
+    static final String DAY = "quay-house/2027-03-09";
+
+    @Override
+    public Future<CommandAnswer> command(String day, CommandRequest request, Optional<Long> ifMatch) {
+        if (request.actor().equals("failure")) return Future.failedFuture(new IllegalStateException("secret detail"));
+        if (ifMatch.isPresent() && ifMatch.get() != 3) return Future.succeededFuture(new CommandAnswer.Stale(3));
+        return Future.succeededFuture(new CommandAnswer.Done(new CommandResult(request.commandId(), 4, 4, false)));
+    }
+
+    @Override
+    public Optional<ShownDay> show(String day) {
+        return day.equals(DAY) ? Optional.of(new ShownDay(3, "{}")) : Optional.empty();
+    }
+
+    @Override
+    public SortedMap<String, Long> revisions() {
+        return new TreeMap<>(java.util.Map.of(DAY, 3L));
+    }
+
+    @Override
+    public Future<List<StoredEvent>> events(String day, long after, int limit) {
+        return Future.succeededFuture(List.of());
+    }
+
+    @Override
+    public Runnable listen(String day, Runnable listener) {
+        return () -> {};
+    }
+
+    @Override
+    public ClockReading clock() {
+        return new ClockReading(Instant.parse("2027-03-09T08:00:00Z"), 1000, false);
+    }
+
+    @Override
+    public Optional<ClockReading> setRate(int ratePermille) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Future<Optional<ClockReading>> advance(Instant to) {
+        return Future.succeededFuture(Optional.empty());
+    }
+}
