@@ -164,7 +164,7 @@ public record CloudEvent(
 
     private static CloudEvent read(ObjectNode json) {
         var extensions = new TreeMap<String, JsonNode>();
-        json.fields().forEachRemaining(field -> {
+        json.properties().forEach(field -> {
             if (!ATTRIBUTES.contains(field.getKey())) extensions.put(field.getKey(), field.getValue());
         });
         return new CloudEvent(
