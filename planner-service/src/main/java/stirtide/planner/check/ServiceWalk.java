@@ -1,0 +1,193 @@
+package stirtide.planner.check;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlannedBowl;
+import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.plan.PlanQuestion.AppliedZone;
+import stirtide.planner.plan.PlanQuestion.LiveSupply;
+import stirtide.planner.plan.PlanQuestion.RunTask;
+import stirtide.planner.plan.PlanQuestion.ServiceTask;
+import stirtide.planner.plan.PlanQuestion.ZoneTask;
+
+/** Walks through one service minute by minute, feeding each from the bowls of the plan. */
+final class ServiceWalk {
+    /** Shortage of a live bowl that is no reason for another one: half a gram. */
+    private static final int LIVE_SLACK_MILLIGRAMS = 500;
+
+    private final PlanQuestion question;
+    private final ServiceTask task;
+    private final Findings findings;
+    private final Deque<PlannedBowl> bowls;
+    private final boolean mayLackBowls;
+    private final Map<ZoneTask, int[]> times = new LinkedHashMap<>();
+    private int clock;
+    private int waited;
+    private int served;
+
+    private record Minute(ZoneTask zone, int gap, int needMilligrams) {}
+
+    ServiceWalk(PlanQuestion question, Plan plan, ServiceTask task, List<PlannedBowl> own, Findings findings) {
+        this.question = question;
+        this.task = task;
+        this.findings = findings;
+        this.bowls = new ArrayDeque<>(own.stream()
+                .sorted(Comparator.comparing(PlannedBowl::neededFrom))
+                .toList());
+        this.mayLackBowls = plan.notes().stream()
+                .anyMatch(note -> note.kind().equals("NO_FORMULA") && note.service() == task.service());
+    }
+
+    /** First and last minute of application of the zones still to be applied, in order. */
+    Map<ZoneTask, int[]> times() {
+        return times;
+    }
+
+    int waited() {
+        return waited;
+    }
+
+    void walk() {
+        clock = anchor();
+        boolean first = true;
+        for (RunTask run : task.runs()) {
+            List<Minute> minutes = minutes(run);
+            if (first && !minutes.isEmpty()) clock = Math.max(clock, question.nowMinute() - minutes.get(0).gap);
+            first = first && minutes.isEmpty();
+            int at = feedLive(run, minutes);
+            while (at < minutes.size()) at = feedOne(run, minutes, at);
+        }
+        for (PlannedBowl left : bowls)
+            findings.unless(false, "bowl %s feeds no minute of service %d", left.bowl(), task.service());
+    }
+
+    private int anchor() {
+        if (!task.runs().isEmpty()
+                && !task.runs().get(0).zones().isEmpty()
+                && task.runs().get(0).zones().get(0).begunMinute().isPresent()) return question.nowMinute();
+        return Math.max(
+                task.startMinute(),
+                task.processing().stream().mapToInt(AppliedZone::applyEnd).max().orElse(task.startMinute()));
+    }
+
+    private static List<Minute> minutes(RunTask run) {
+        List<Minute> minutes = new ArrayList<>();
+        for (ZoneTask zone : run.zones()) {
+            long before = 0;
+            for (int i = 1; i <= zone.applyMinutes(); i++) {
+                long upTo = (long) zone.needMilligrams() * i / zone.applyMinutes();
+                minutes.add(new Minute(zone, i == 1 ? zone.gapMinutes() : 0, (int) (upTo - before)));
+                before = upTo;
+            }
+        }
+        return minutes;
+    }
+
+    private int ready(Minute minute) {
+        return clock + minute.gap;
+    }
+
+    private void apply(Minute minute, int start) {
+        int[] span = times.computeIfAbsent(
+                minute.zone, zone -> new int[] {zone.begunMinute().orElse(start), start});
+        clock = start + 1;
+        span[1] = clock;
+    }
+
+    private int feedLive(RunTask run, List<Minute> minutes) {
+        int at = 0;
+        int end = FirstFeed.length(question, run);
+        for (LiveSupply bowl : run.live()) {
+            long left = (long) bowl.leftMilligrams() + LIVE_SLACK_MILLIGRAMS;
+            if (bowl.leftMilligrams() <= 0) continue;
+            while (at < minutes.size() && run.zones().indexOf(minutes.get(at).zone) < end) {
+                Minute minute = minutes.get(at);
+                int start = minute.needMilligrams == 0 ? ready(minute) : Math.max(ready(minute), bowl.atChairMinute());
+                if (minute.needMilligrams > 0 && (start >= bowl.lifeEndMinute() || minute.needMilligrams > left)) break;
+                left -= minute.needMilligrams;
+                waited += start - ready(minute);
+                apply(minute, start);
+                at++;
+            }
+        }
+        return at;
+    }
+
+    private int feedOne(RunTask run, List<Minute> minutes, int at) {
+        Minute minute = minutes.get(at);
+        PlannedBowl next = bowls.peek();
+        boolean fits = next != null
+                && next.run() == run.run()
+                && !next.zones().isEmpty()
+                && next.zones().get(0).equals(minute.zone.zone());
+        if (minute.needMilligrams > 0 && fits) return feedFrom(bowls.remove(), run, minutes, at);
+        findings.unless(
+                minute.needMilligrams == 0 || mayLackBowls,
+                "service %d: no bowl feeds zone %s at minute %d",
+                task.service(),
+                minute.zone.zone(),
+                ready(minute));
+        apply(minute, ready(minute));
+        return at + 1;
+    }
+
+    private int feedFrom(PlannedBowl bowl, RunTask run, List<Minute> minutes, int from) {
+        int firstUse = findings.minute(bowl.neededFrom(), "first use of " + bowl.bowl());
+        int lastUse = findings.minute(bowl.neededTo(), "last use of " + bowl.bowl());
+        int mixStart = findings.minute(bowl.mixStart(), "mixing of " + bowl.bowl());
+        int wait = firstUse - ready(minutes.get(from));
+        findings.unless(wait >= 0, "bowl %s is used at minute %d, before its turn", bowl.bowl(), firstUse);
+        findings.unless(
+                bowl.waitMinutes() == wait, "bowl %s: waitMinutes %d, but %d", bowl.bowl(), bowl.waitMinutes(), wait);
+        findings.unless(
+                bowl.personId().isPresent() || mixStart >= clock,
+                "bowl %s: the stylist mixes at minute %d while still applying",
+                bowl.bowl(),
+                mixStart);
+        findings.unless(
+                bowl.bowl().equals(task.service() + letters(task.bowlsUsed() + served)),
+                "bowl %s is out of the order of letters",
+                bowl.bowl());
+        served++;
+        waited += wait;
+        return use(bowl, run, minutes, from, wait, lastUse);
+    }
+
+    private int use(PlannedBowl bowl, RunTask run, List<Minute> minutes, int from, int wait, int lastUse) {
+        int at = from;
+        long need = 0;
+        Set<ZoneTask> zones = new LinkedHashSet<>();
+        while (at < minutes.size() && (at == from || clock < lastUse)) {
+            Minute minute = minutes.get(at);
+            apply(minute, ready(minute) + (at == from ? wait : 0));
+            need += minute.needMilligrams;
+            zones.add(minute.zone);
+            at++;
+        }
+        findings.unless(clock == lastUse, "bowl %s: last use %d, but %d", bowl.bowl(), lastUse, clock);
+        findings.unless(
+                need == bowl.neededMilligrams(),
+                "bowl %s: needs %d mg, but %d",
+                bowl.bowl(),
+                bowl.neededMilligrams(),
+                need);
+        List<String> names = zones.stream().map(ZoneTask::zone).toList();
+        findings.unless(names.equals(bowl.zones()), "bowl %s feeds zones %s, but %s", bowl.bowl(), bowl.zones(), names);
+        FormulaCheck.check(question, run, List.copyOf(zones), bowl, findings);
+        return at;
+    }
+
+    /** a to z, then aa, ab and so on. */
+    static String letters(int index) {
+        String last = String.valueOf((char) ('a' + index % 26));
+        return index < 26 ? last : letters(index / 26 - 1) + last;
+    }
+}

@@ -1,0 +1,151 @@
+package stirtide.planner.plan;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import stirtide.planner.plan.PlanQuestion.Assistant;
+import stirtide.planner.plan.PlanQuestion.BowlOut;
+import stirtide.planner.plan.PlanQuestion.Minutes;
+
+/** Who and what is free at the bar, minute by minute. People, scales and sizes go by their place in the question. */
+final class Bar {
+    private static final int OFF_DUTY = 1_000_000;
+
+    private final PlanQuestion question;
+    private final Busy[] people;
+    private final Busy[] scales;
+    private final Busy[] bowls;
+    private final int[] sizesByResidue;
+
+    Bar(PlanQuestion question) {
+        this.question = question;
+        int minutes = question.assistants().stream()
+                .flatMap(each -> each.onDuty().stream())
+                .mapToInt(Minutes::to)
+                .max()
+                .orElse(16);
+        people =
+                question.assistants().stream().map(each -> hours(each, minutes)).toArray(Busy[]::new);
+        scales = question.scales().stream().map(scale -> new Busy(minutes, 0)).toArray(Busy[]::new);
+        bowls = question.bowlSizes().stream().map(size -> new Busy(minutes, 0)).toArray(Busy[]::new);
+        for (Assistant assistant : question.assistants())
+            assistant.busyScaleId().ifPresent(id -> {
+                for (int scale = 0; scale < scales.length; scale++)
+                    if (question.scales().get(scale).scaleId().equals(id))
+                        scales[scale].add(0, assistant.busyUntilMinute(), 1);
+            });
+        for (BowlOut out : question.bowlsOut())
+            for (int size = 0; size < bowls.length; size++)
+                if (question.bowlSizes().get(size).bowlSizeId().equals(out.bowlSizeId()))
+                    bowls[size].add(0, out.freeFromMinute(), 1);
+        sizesByResidue = IntStream.range(0, bowls.length)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingInt(
+                                size -> question.bowlSizes().get(size).residueMilligrams())
+                        .thenComparing(size -> question.bowlSizes().get(size).usableMilligrams()))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    private static Busy hours(Assistant assistant, int minutes) {
+        Busy hours = new Busy(minutes, OFF_DUTY);
+        for (Minutes duty : assistant.onDuty()) hours.add(duty.from(), duty.to(), -OFF_DUTY);
+        hours.add(0, assistant.busyUntilMinute(), 1);
+        return hours;
+    }
+
+    PlanQuestion question() {
+        return question;
+    }
+
+    int scaleCount() {
+        return scales.length;
+    }
+
+    /** Bowl sizes from the one that wastes least; do not change. */
+    int[] sizesByResidue() {
+        return sizesByResidue;
+    }
+
+    boolean personFree(int person, int from, int to) {
+        return people[person].below(1, from, to);
+    }
+
+    boolean scaleFree(int scale, int from, int to) {
+        return scales[scale].below(1, from, to);
+    }
+
+    /** Minute up to which one more bowl of a size may be in use from {@code from} on, when {@code own} more are out. */
+    int bowlUntil(int size, int own, int from, int until) {
+        int level = question.bowlSizes().get(size).count() - own;
+        return bowls[size].firstAt(level, from, until);
+    }
+
+    void take(Portion portion) {
+        mark(portion, 1);
+    }
+
+    void giveBack(Portion portion) {
+        mark(portion, -1);
+    }
+
+    private void mark(Portion portion, int amount) {
+        if (portion.person() != Portion.STYLIST) people[portion.person()].add(portion.mix(), portion.mixEnd(), amount);
+        scales[portion.scale()].add(portion.mix(), portion.mixEnd(), amount);
+        bowls[portion.size()].add(portion.mix(), portion.end() + question.washMinutes(), amount);
+    }
+
+    /**
+     * For each minute of a window the latest start of a mix, up to that minute, for which somebody and the scale are free.
+     *
+     * @return starts by minute minus {@code from}, -1 where there is none in the window
+     */
+    int[] latestStarts(int scale, int mixMinutes, int from, int to) {
+        boolean[] possible = new boolean[Math.max(0, to - from)];
+        int scaleRun = 0;
+        int[] runs = new int[people.length];
+        for (int minute = to + mixMinutes - 1; minute >= from; minute--) {
+            scaleRun = scales[scale].at(minute) == 0 ? scaleRun + 1 : 0;
+            for (int person = 0; person < runs.length; person++) {
+                runs[person] = people[person].at(minute) == 0 ? runs[person] + 1 : 0;
+                if (minute < to && scaleRun >= mixMinutes && runs[person] >= mixMinutes) possible[minute - from] = true;
+            }
+        }
+        int[] latest = new int[possible.length];
+        int last = -1;
+        for (int i = 0; i < latest.length; i++) {
+            if (possible[i]) last = from + i;
+            latest[i] = last;
+        }
+        return latest;
+    }
+
+    /** Somebody free for a mix, the wanted person if possible, else the one whose free time it fits most tightly. */
+    int personFor(int from, int to, List<Integer> wanted) {
+        for (int person : wanted) if (personFree(person, from, to)) return person;
+        int best = -1;
+        int tightest = Integer.MAX_VALUE;
+        for (int person = 0; person < people.length; person++) {
+            if (!personFree(person, from, to)) continue;
+            int free = freeAround(people[person], from, to);
+            if (free < tightest) {
+                tightest = free;
+                best = person;
+            }
+        }
+        return best;
+    }
+
+    private int freeAround(Busy hours, int from, int to) {
+        int before = from;
+        while (before > Math.max(question.nowMinute(), from - 30) && hours.at(before - 1) == 0) before--;
+        return hours.firstAt(1, to, to + 30) - before;
+    }
+
+    /** Whether anybody is on duty for a mix of this length that starts at {@code from} or later. */
+    boolean anybodyAfter(int from, int mixMinutes) {
+        return question.assistants().stream()
+                .flatMap(each -> each.onDuty().stream())
+                .anyMatch(duty -> Math.max(from, duty.from()) + mixMinutes <= duty.to());
+    }
+}

@@ -1,0 +1,85 @@
+package stirtide.planner.plan;
+
+import java.util.List;
+import stirtide.planner.plan.Track.ZoneSlot;
+
+/**
+ * How one service is fed.
+ *
+ * @param track the service
+ * @param portions its bowls still to be mixed, in order of use
+ * @param delays minutes by which each minute of application starts late because the client waits
+ * @param score what it costs
+ */
+record Course(Track track, List<Portion> portions, int[] delays, Score score) {
+    /** Lays a service out with its portions; they must be in order and feed every minute that needs feeding. */
+    static Course of(Track track, List<Portion> portions, Score moves, PlanQuestion question) {
+        int[] delays = new int[track.minutes()];
+        int late = 0;
+        int next = 0;
+        for (int at = 0; at < track.minutes(); ) {
+            Feed feed = track.feed(at);
+            if (at == feed.from() && !feed.live().isEmpty()) {
+                LiveFeeding.End end = LiveFeeding.feed(track, feed, late, delays);
+                late = end.delay();
+                at = end.minute();
+                if (at >= feed.to()) continue;
+            }
+            int to = at + 1;
+            if (next < portions.size() && portions.get(next).from() == at) {
+                Portion portion = portions.get(next++);
+                late = portion.use() - track.starts()[at];
+                to = portion.to();
+            }
+            for (; at < to; at++) delays[at] = late;
+        }
+        return new Course(
+                track,
+                portions,
+                delays,
+                score(track, portions, delays, question).plus(moves));
+    }
+
+    private static Score score(Track track, List<Portion> portions, int[] delays, PlanQuestion question) {
+        int stylist = 0;
+        long overMix = 0;
+        int age = 0;
+        for (Portion portion : portions) {
+            if (portion.person() == Portion.STYLIST) stylist++;
+            overMix += portion.weigh().surplusMilligrams()
+                    + question.bowlSizes().get(portion.size()).residueMilligrams();
+            age += portion.use() - portion.mix();
+        }
+        int wait = delays.length == 0 ? 0 : delays[delays.length - 1];
+        return new Score(overMinutes(track, delays), stylist, wait, overMix, age, 0);
+    }
+
+    private static int overMinutes(Track track, int[] delays) {
+        int over = 0;
+        for (ZoneSlot slot : track.zones()) {
+            int start = track.applyStart(slot, delays[slot.from()]);
+            int end = track.endOf(slot.to()) + delays[slot.to() - 1];
+            over += Math.max(0, end - track.latestEnd(slot, start));
+        }
+        return over;
+    }
+
+    int applyStart(ZoneSlot slot) {
+        return track.applyStart(slot, delays[slot.from()]);
+    }
+
+    int applyEnd(ZoneSlot slot) {
+        return track.endOf(slot.to()) + delays[slot.to() - 1];
+    }
+
+    /** Minute from which the stylist applies nothing until the minute of application {@code at}. */
+    int idleBefore(int at) {
+        return at == 0 ? track.idleFrom() : track.endOf(at) + delays[at - 1];
+    }
+
+    /** Minutes the client waits for a bowl. */
+    int waitFor(Portion portion) {
+        int before = portion.from() == 0 ? 0 : delays[portion.from() - 1];
+        return delays[portion.from()] - before;
+    }
+}

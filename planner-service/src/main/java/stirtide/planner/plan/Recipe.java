@@ -1,0 +1,80 @@
+package stirtide.planner.plan;
+
+import java.util.HashMap;
+import java.util.Map;
+import stirtide.events.setup.BowlSize;
+import stirtide.events.setup.Directions;
+import stirtide.planner.formula.FormulaAnswer;
+import stirtide.planner.formula.FormulaQuestion;
+import stirtide.planner.formula.Formulas;
+
+/** What is mixed for a feed, and the weights found for it so far: asking twice costs nothing. */
+final class Recipe {
+    private final PlanQuestion question;
+    private final Directions directions;
+    private final String technique;
+    private final int strengthHundredths;
+    private final int ratioThousandths;
+    private final Map<Long, FormulaAnswer> answers = new HashMap<>();
+    private final Map<Integer, Refused> refused = new HashMap<>();
+
+    private record Refused(int needMilligrams, FormulaAnswer.Impossible answer) {}
+
+    Recipe(
+            PlanQuestion question,
+            Directions directions,
+            String technique,
+            int strengthHundredths,
+            int ratioThousandths) {
+        this.question = question;
+        this.directions = directions;
+        this.technique = technique;
+        this.strengthHundredths = strengthHundredths;
+        this.ratioThousandths = ratioThousandths;
+    }
+
+    int mixMinutes() {
+        return directions.mixMinutes();
+    }
+
+    int lifeMinutes() {
+        return directions.workingLifeMinutes();
+    }
+
+    /** Weights for a need on a scale in a bowl; scale and size by their place in the question. */
+    FormulaAnswer find(int needMilligrams, int size, int scale) {
+        long key = (long) needMilligrams << 20 | place(size, scale);
+        FormulaAnswer known = answers.get(key);
+        if (known != null) return known;
+        Refused less = refused.get(place(size, scale));
+        if (less != null && less.needMilligrams <= needMilligrams) return less.answer;
+        BowlSize bowl = question.bowlSizes().get(size);
+        FormulaAnswer answer = Formulas.find(new FormulaQuestion(
+                directions,
+                technique,
+                strengthHundredths,
+                ratioThousandths,
+                question.developers(),
+                needMilligrams,
+                bowl.residueMilligrams(),
+                bowl.usableMilligrams(),
+                question.scales().get(scale)));
+        answers.put(key, answer);
+        if (answer instanceof FormulaAnswer.Impossible impossible)
+            refused.put(place(size, scale), new Refused(needMilligrams, impossible));
+        return answer;
+    }
+
+    /**
+     * Whether it is known already that there are no weights; nothing is computed. What is not possible for some grams is
+     * not possible for more: the mixes that are enough for more are some of those that are enough for less.
+     */
+    boolean knownImpossible(int needMilligrams, int size, int scale) {
+        Refused less = refused.get(place(size, scale));
+        return less != null && less.needMilligrams <= needMilligrams;
+    }
+
+    private int place(int size, int scale) {
+        return size * question.scales().size() + scale;
+    }
+}

@@ -1,0 +1,157 @@
+package stirtide.planner.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Finds a plan: inserts the services in several orders, keeps the best, then takes services out and puts them back in
+ * another order, again and again, keeping what is better. Always has a plan; more rounds only make it better.
+ */
+final class Search {
+    private static final int MOST_REMOVED = 5;
+    private static final int NEAR_MINUTES = 30;
+
+    private final PlanQuestion question;
+    private final List<Track> tracks;
+    private final Shown shown;
+    private final Inserter inserter;
+    private final Dice dice;
+    private final int frozenBefore;
+    private Score ideal = Score.ZERO;
+
+    Search(PlanQuestion question, List<Track> tracks, Shown shown) {
+        this.question = question;
+        this.tracks = tracks;
+        this.shown = shown;
+        this.inserter = new Inserter(question, shown);
+        this.dice = Dice.of(question);
+        this.frozenBefore = question.nowMinute() + question.frozenMinutes();
+    }
+
+    Draft run(int rounds) {
+        ideal = ideal();
+        int keepBefore = frozenBefore;
+        Draft best = first(keepBefore);
+        if (best.score().waitMinutes() > 0 && anyFrozen()) {
+            Draft unfrozen = first(question.nowMinute());
+            if (unfrozen.score().waitMinutes() < best.score().waitMinutes()
+                    && unfrozen.score().compareTo(best.score()) < 0) {
+                best = unfrozen;
+                keepBefore = question.nowMinute();
+            }
+        }
+        for (int round = 0; round < rounds && !perfect(best); round++) improve(best, keepBefore);
+        return best;
+    }
+
+    private boolean anyFrozen() {
+        return tracks.stream()
+                .anyMatch(track -> !shown.mixes(track.task(), frozenBefore).isEmpty());
+    }
+
+    /** What the services would cost if each had the bar to itself. */
+    private Score ideal() {
+        Bar bar = new Bar(question);
+        return tracks.stream()
+                .map(track -> inserter.insert(track, bar, question.nowMinute()).score())
+                .reduce(Score.ZERO, Score::plus);
+    }
+
+    private boolean perfect(Draft draft) {
+        Score score = draft.score();
+        return score.minus(Score.moves(score.moves())).compareTo(ideal.minus(Score.moves(ideal.moves()))) <= 0;
+    }
+
+    private Draft first(int keepBefore) {
+        List<Integer> byStart = IntStream.range(0, tracks.size())
+                .boxed()
+                .sorted(Comparator.<Integer>comparingInt(
+                                track -> shown.mixes(tracks.get(track).task(), keepBefore)
+                                                .isEmpty()
+                                        ? 1
+                                        : 0)
+                        .thenComparing(track -> firstMinute(tracks.get(track))))
+                .toList();
+        Draft best = build(byStart, shown.any() ? Integer.MAX_VALUE : keepBefore);
+        if (perfect(best)) return best;
+        for (List<Integer> order : orders(byStart)) {
+            Draft draft = build(order, keepBefore);
+            if (draft.score().compareTo(best.score()) < 0) best = draft;
+            if (perfect(best)) break;
+        }
+        return best;
+    }
+
+    private List<List<Integer>> orders(List<Integer> byStart) {
+        List<List<Integer>> orders = new ArrayList<>();
+        if (shown.any()) orders.add(byStart);
+        orders.add(sorted(byStart, Comparator.comparingInt(track -> -firstMinute(tracks.get(track)))));
+        orders.add(sorted(
+                byStart, Comparator.comparingInt(track -> -tracks.get(track).minutes())));
+        return orders;
+    }
+
+    private static List<Integer> sorted(List<Integer> tracks, Comparator<Integer> order) {
+        return tracks.stream().sorted(order).toList();
+    }
+
+    private static int firstMinute(Track track) {
+        return track.minutes() == 0 ? 0 : track.starts()[0];
+    }
+
+    private Draft build(List<Integer> order, int keepBefore) {
+        Draft draft = new Draft(question, tracks, inserter);
+        for (int track : order) draft.insert(track, keepBefore);
+        return draft;
+    }
+
+    private void improve(Draft draft, int keepBefore) {
+        List<Integer> chosen = chosen(draft);
+        Score before = draft.score();
+        List<Course> removed = new ArrayList<>();
+        for (int track : chosen) removed.add(draft.remove(track));
+        List<Integer> order = new ArrayList<>(chosen);
+        dice.shuffle(order);
+        order.sort(Comparator.comparingInt(
+                track -> shown.mixes(tracks.get(track).task(), keepBefore).isEmpty() ? 1 : 0));
+        for (int track : order) draft.insert(track, keepBefore);
+        if (draft.score().compareTo(before) < 0) return;
+        for (int track : chosen) draft.remove(track);
+        for (int i = 0; i < chosen.size(); i++) draft.put(chosen.get(i), removed.get(i));
+    }
+
+    /** A service in trouble or any, and some that are mixed for at about the same time. */
+    private List<Integer> chosen(Draft draft) {
+        List<Integer> troubled = IntStream.range(0, tracks.size())
+                .filter(track -> inTrouble(draft.course(track)))
+                .boxed()
+                .toList();
+        int seed = troubled.isEmpty() || dice.roll(4) == 0
+                ? dice.roll(tracks.size())
+                : troubled.get(dice.roll(troubled.size()));
+        List<Integer> near = new ArrayList<>();
+        for (int track = 0; track < tracks.size(); track++)
+            if (track != seed && near(draft.course(seed), draft.course(track))) near.add(track);
+        dice.shuffle(near);
+        List<Integer> chosen = new ArrayList<>(List.of(seed));
+        chosen.addAll(near.subList(0, Math.min(near.size(), 1 + dice.roll(MOST_REMOVED))));
+        return chosen;
+    }
+
+    private static boolean inTrouble(Course course) {
+        return course.score().waitMinutes() > 0
+                || course.portions().stream()
+                        .anyMatch(portion -> portion.person() == Portion.STYLIST
+                                || portion.use() - portion.mix()
+                                        > portion.feed().recipe().mixMinutes() + 5);
+    }
+
+    private static boolean near(Course a, Course b) {
+        if (a.portions().isEmpty() || b.portions().isEmpty()) return false;
+        int aFrom = a.portions().get(0).mix() - NEAR_MINUTES;
+        int aTo = a.portions().get(a.portions().size() - 1).mixEnd() + NEAR_MINUTES;
+        return b.portions().stream().anyMatch(portion -> portion.mix() < aTo && portion.mixEnd() > aFrom);
+    }
+}
