@@ -1,0 +1,228 @@
+package stirtide.bar;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.screen.TerminalScreen;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import stirtide.bar.clock.SalonTime;
+import stirtide.bar.desk.Desk;
+import stirtide.bar.frame.Canvas;
+import stirtide.bar.keys.Key;
+import stirtide.bar.link.Home;
+import stirtide.bar.link.LinkNews;
+import stirtide.bar.link.Outgoing;
+import stirtide.bar.link.ServiceApi;
+import stirtide.bar.link.ServiceLink;
+import stirtide.bar.scene.Operator;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.terminal.BarTerminal;
+import stirtide.bar.terminal.ColorDepth;
+import stirtide.bar.terminal.FrameBuffer;
+import stirtide.bar.terminal.KeyReader;
+import stirtide.bar.terminal.Painter;
+import stirtide.bar.view.BarView;
+import stirtide.events.command.DayCommand;
+
+/** The live terminal: one thread owns desk and screen; keys, the link and resizes reach it through one queue. */
+final class BarApp {
+    private static final long NANOS_PER_MILLI = 1_000_000L;
+    private static final long FRAME_NANOS = 100 * NANOS_PER_MILLI;
+    private static final long DRIVEN_TICK_MILLIS = 250;
+    private static final long SECOND_MILLIS = 1000;
+    private static final long REMEMBER_NANOS = 10_000 * NANOS_PER_MILLI;
+
+    private final Options options;
+    private final PrintStream errors;
+    private final BlockingQueue<Message> messages = new LinkedBlockingQueue<>();
+    private final LateOutgoing outgoing = new LateOutgoing();
+    private final Desk desk;
+    private long paintedNanos;
+
+    BarApp(Options options, PrintStream errors) {
+        this.options = options;
+        this.errors = errors;
+        var operator = new Operator(options.personId(), !options.readOnly());
+        desk = new Desk(operator, outgoing, System.nanoTime());
+    }
+
+    private sealed interface Message {
+        record Pressed(Key key) implements Message {}
+
+        record Told(LinkNews news) implements Message {}
+
+        record Resized() implements Message {}
+
+        record Crashed(Throwable cause) implements Message {}
+    }
+
+    /** Runs until somebody leaves; the answer is the exit code. */
+    int run() throws InterruptedException {
+        BarTerminal terminal;
+        try {
+            var frame = new FrameBuffer(new FileOutputStream(FileDescriptor.out), options.synchronizedOutput());
+            terminal = new BarTerminal(System.in, frame, options.depth() == ColorDepth.NONE);
+        } catch (IOException noTerminal) {
+            return Once.print(options, System.out, errors);
+        }
+        PrintStream usualOut = System.out;
+        PrintStream usualErrors = System.err;
+        // Whatever a library prints would break the picture.
+        redirect(options.state());
+        Thread.setDefaultUncaughtExceptionHandler((thread, cause) -> messages.add(new Message.Crashed(cause)));
+        try {
+            return show(terminal);
+        } finally {
+            System.setOut(usualOut);
+            System.setErr(usualErrors);
+        }
+    }
+
+    private static void redirect(Path state) {
+        try {
+            Files.createDirectories(state);
+            var log = new PrintStream(
+                    new FileOutputStream(state.resolve("bar.log").toFile(), true), true, StandardCharsets.UTF_8);
+            System.setOut(log);
+            System.setErr(log);
+        } catch (IOException noLog) {
+            System.setOut(new PrintStream(PrintStream.nullOutputStream(), false, StandardCharsets.UTF_8));
+            System.setErr(System.out);
+        }
+    }
+
+    private int show(BarTerminal terminal) throws InterruptedException {
+        Throwable fault = null;
+        int code = ExitCode.OK;
+        try {
+            live(terminal);
+        } catch (IOException terminalGone) {
+            code = ExitCode.TERMINAL_GONE;
+        } catch (RuntimeException | Error broken) {
+            fault = broken;
+            code = ExitCode.INTERNAL;
+        } finally {
+            leave(terminal);
+        }
+        if (fault != null) {
+            fault.printStackTrace();
+            errors.println("bar: a fault of the program ended it: " + fault + "; "
+                    + options.state().resolve("bar.log") + " has the details. Nothing entered is lost.");
+        }
+        return code;
+    }
+
+    private static void leave(BarTerminal terminal) {
+        try {
+            terminal.close();
+        } catch (IOException | IllegalStateException goneOrAlreadyLeaving) {
+            System.err.println("on leaving: " + goneOrAlreadyLeaving);
+        }
+    }
+
+    private void live(BarTerminal terminal) throws IOException, InterruptedException {
+        var screen = new TerminalScreen(terminal);
+        terminal.addResizeListener((changed, size) -> messages.add(new Message.Resized()));
+        screen.startScreen();
+        var painter = new Painter(screen, options.theme(), options.depth());
+        var home = new Home(options.state(), options.day());
+        home.remembered().ifPresent(view -> desk.hear(new LinkNews.Remembered(view), System.nanoTime()));
+        paint(screen, painter, true);
+        KeyReader.start(terminal, key -> messages.add(new Message.Pressed(key)));
+        try (var link = ServiceLink.start(
+                new ServiceApi(options.server(), options.day()), home, options.personId(), new Relay(home))) {
+            outgoing.link = link;
+            loop(screen, painter);
+        }
+    }
+
+    private void loop(TerminalScreen screen, Painter painter) throws IOException, InterruptedException {
+        while (!desk.isLeaving()) {
+            long now = System.nanoTime();
+            Message message = messages.poll(nanosToNextTick(now), TimeUnit.NANOSECONDS);
+            boolean atOnce = message == null;
+            // Ends: each round takes a message off the queue, and a burst of them is one frame.
+            while (message != null) {
+                atOnce |= !(message instanceof Message.Told);
+                take(message);
+                message = messages.poll();
+            }
+            desk.tick(System.nanoTime());
+            if (atOnce || System.nanoTime() - paintedNanos >= FRAME_NANOS) paint(screen, painter, desk.takeRedraw());
+        }
+    }
+
+    private void take(Message message) {
+        if (message instanceof Message.Pressed pressed) desk.press(pressed.key());
+        else if (message instanceof Message.Told told) desk.hear(told.news(), System.nanoTime());
+        else if (message instanceof Message.Crashed crashed)
+            throw new IllegalStateException("a thread broke", crashed.cause());
+    }
+
+    // Whole seconds of the salon's clock when it runs at real speed, four times a second when it is driven faster.
+    private long nanosToNextTick(long now) {
+        Scene scene = desk.scene(now);
+        boolean pending = now - paintedNanos < FRAME_NANOS;
+        long millis = scene.ratePermille() > SalonTime.REAL
+                ? DRIVEN_TICK_MILLIS
+                : SECOND_MILLIS - Math.floorMod(scene.now().toEpochMilli(), SECOND_MILLIS);
+        if (scene.ratePermille() < SalonTime.REAL) millis = SECOND_MILLIS;
+        long tick = millis * NANOS_PER_MILLI;
+        return pending ? Math.min(tick, FRAME_NANOS) : tick;
+    }
+
+    private void paint(TerminalScreen screen, Painter painter, boolean whole) throws IOException {
+        TerminalSize resized = screen.doResizeIfNecessary();
+        TerminalSize size = screen.getTerminalSize();
+        long now = System.nanoTime();
+        Canvas canvas = BarView.draw(desk.scene(now), size.getColumns(), size.getRows(), options.glyphs());
+        painter.paint(canvas, whole || resized != null);
+        paintedNanos = now;
+    }
+
+    /** Hands messages of the link to the loop and keeps a picture for the next start now and then. */
+    private final class Relay implements Consumer<LinkNews> {
+        private final Home home;
+        private long rememberedNanos = System.nanoTime() - REMEMBER_NANOS;
+
+        Relay(Home home) {
+            this.home = home;
+        }
+
+        @Override
+        public void accept(LinkNews news) {
+            messages.add(new Message.Told(news));
+            if (!(news instanceof LinkNews.Seen seen) || System.nanoTime() - rememberedNanos < REMEMBER_NANOS) return;
+            rememberedNanos = System.nanoTime();
+            try {
+                home.remember(seen.view());
+            } catch (IOException diskTrouble) {
+                System.err.println("the picture cannot be kept: " + diskTrouble);
+            }
+        }
+    }
+
+    /** The desk is made before the link, so that the first frame waits for nothing. */
+    private static final class LateOutgoing implements Outgoing {
+        private @Nullable Outgoing link;
+
+        @Override
+        public void send(DayCommand command, String words) {
+            if (link != null) link.send(command, words);
+        }
+
+        @Override
+        public void setClockRate(int ratePermille) {
+            if (link != null) link.setClockRate(ratePermille);
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package stirtide.bar;
+
+import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** Starts the terminal of the color bar. */
+public final class Main {
+    private Main() {}
+
+    /** Runs the program and ends the process. */
+    public static void main(String[] arguments) {
+        Runtime.getRuntime().exit(run(List.of(arguments)));
+    }
+
+    /** Runs the program; the answer is the exit code. Callable from another program that owns the terminal. */
+    public static int run(List<String> arguments) {
+        var out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+        var errors = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+        Options.Answer answer = Options.read(arguments, System.getenv(), System.getProperty("user.home", "."));
+        if (answer instanceof Options.Answer.Wrong wrong) {
+            errors.println("bar: " + wrong.sentence());
+            return ExitCode.USAGE;
+        }
+        if (answer instanceof Options.Answer.HelpWanted) {
+            out.print(Options.help());
+            out.flush();
+            return ExitCode.OK;
+        }
+        return run(((Options.Answer.Understood) answer).options(), out, errors);
+    }
+
+    private static int run(Options options, PrintStream out, PrintStream errors) {
+        try {
+            if (options.once() || !hasTerminal()) return Once.print(options, out, errors);
+            return new BarApp(options, errors).run();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            return ExitCode.INTERNAL;
+        }
+    }
+
+    // On Java 17 a console exists only when input and output are both terminals; from 22 on it must be asked.
+    private static boolean hasTerminal() {
+        Console console = System.console();
+        if (console == null) return false;
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException beforeJava22) {
+            return true;
+        }
+    }
+}

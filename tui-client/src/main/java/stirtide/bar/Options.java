@@ -1,0 +1,164 @@
+package stirtide.bar;
+
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import stirtide.bar.frame.Glyphs;
+import stirtide.bar.link.Home;
+import stirtide.bar.terminal.ColorDepth;
+import stirtide.bar.terminal.Theme;
+
+/**
+ * What was asked for on the command line.
+ *
+ * @param server address of the service
+ * @param day salon id and date
+ * @param personId who works at the terminal, empty text for nobody
+ * @param once whether one picture is printed instead of a live one
+ * @param json whether that picture is the day as JSON
+ * @param width columns of a printed picture
+ * @param height rows of a printed picture
+ * @param readOnly whether keys that change the day are taken away
+ * @param depth colors
+ * @param theme look
+ * @param glyphs characters
+ * @param synchronizedOutput whether frames are marked for terminals that know such marks
+ * @param state folder for entries on their way and the last picture
+ */
+public record Options(
+        URI server,
+        String day,
+        String personId,
+        boolean once,
+        boolean json,
+        int width,
+        int height,
+        boolean readOnly,
+        ColorDepth depth,
+        Theme theme,
+        Glyphs glyphs,
+        boolean synchronizedOutput,
+        Path state) {
+    /** Where a service listens that was started without a word about it. */
+    public static final String USUAL_SERVER = "http://127.0.0.1:8080";
+
+    private static final int MOST_CELLS = 500;
+    private static final List<String> SWITCHES = List.of("--once", "--json", "--read-only", "--no-sync", "--help");
+    private static final Map<String, List<String>> CHOICES = Map.of(
+            "--color", List.of("auto", "24", "256", "16", "none"),
+            "--theme", List.of("dark", "light", "mono", "term"),
+            "--glyphs", List.of("auto", "full", "cp437", "ascii"));
+    private static final List<String> VALUES = List.of(
+            "--server", "--day", "--person", "--width", "--height", "--color", "--theme", "--glyphs", "--state");
+
+    /** What came of reading a command line. */
+    public sealed interface Answer {
+        /** It is understood. */
+        record Understood(Options options) implements Answer {}
+
+        /** Help was asked for. */
+        record HelpWanted() implements Answer {}
+
+        /** It is not understood; the sentence says what would be accepted. */
+        record Wrong(String sentence) implements Answer {}
+    }
+
+    /** Reads a command line. */
+    public static Answer read(List<String> words, Map<String, String> environment, String userHome) {
+        var given = new TreeMap<String, String>();
+        Deque<String> rest = new ArrayDeque<>(words);
+        while (!rest.isEmpty()) {
+            String word = rest.removeFirst();
+            int equals = word.indexOf('=');
+            String name = equals < 0 ? word : word.substring(0, equals);
+            if (SWITCHES.contains(word)) given.put(word, "");
+            else if (!VALUES.contains(name)) return wrong("unknown option " + word + "; --help lists the options");
+            else if (equals < 0 && rest.isEmpty()) return wrong(name + " needs a value");
+            else given.put(name, equals < 0 ? rest.removeFirst() : word.substring(equals + 1));
+        }
+        if (given.containsKey("--help")) return new Answer.HelpWanted();
+        Optional<String> problem = problem(given);
+        return problem.<Answer>map(Answer.Wrong::new)
+                .orElseGet(() -> new Answer.Understood(build(given, environment, userHome)));
+    }
+
+    private static Answer wrong(String sentence) {
+        return new Answer.Wrong(sentence);
+    }
+
+    private static Optional<String> problem(Map<String, String> given) {
+        if (!given.getOrDefault("--day", "").matches("[A-Za-z0-9._-]+/\\d{4}-\\d{2}-\\d{2}")) {
+            return Optional.of("--day takes a salon id and a date, such as harbor-loft/2027-05-14");
+        }
+        if (!given.getOrDefault("--server", USUAL_SERVER).matches("https?://[^\\s/?#]+/?")) {
+            return Optional.of("--server takes an address such as " + USUAL_SERVER);
+        }
+        for (Map.Entry<String, List<String>> choice : new TreeMap<>(CHOICES).entrySet()) {
+            String value = given.getOrDefault(choice.getKey(), choice.getValue().get(0));
+            if (!choice.getValue().contains(value)) {
+                return Optional.of(choice.getKey() + " takes one of " + String.join(", ", choice.getValue()));
+            }
+        }
+        for (String name : List.of("--width", "--height")) {
+            String cells = given.getOrDefault(name, "80");
+            if (!cells.matches("\\d{1,3}") || Integer.parseInt(cells) < 1 || Integer.parseInt(cells) > MOST_CELLS) {
+                return Optional.of(name + " takes a number from 1 to " + MOST_CELLS);
+            }
+        }
+        boolean jsonAlone = given.containsKey("--json") && !given.containsKey("--once");
+        return jsonAlone ? Optional.of("--json goes with --once") : Optional.empty();
+    }
+
+    private static Options build(Map<String, String> given, Map<String, String> environment, String userHome) {
+        String theme = given.getOrDefault("--theme", "dark");
+        ColorDepth depth = ColorDepth.choose(given.getOrDefault("--color", "auto"), environment);
+        String glyphs = given.getOrDefault("--glyphs", "auto");
+        // The text console of Linux has a PC's characters.
+        boolean console =
+                environment.getOrDefault("TERM", "").toLowerCase(Locale.ROOT).equals("linux");
+        String person = given.getOrDefault("--person", "");
+        return new Options(
+                URI.create(given.getOrDefault("--server", USUAL_SERVER)),
+                given.getOrDefault("--day", ""),
+                person,
+                given.containsKey("--once"),
+                given.containsKey("--json"),
+                Integer.parseInt(given.getOrDefault("--width", "80")),
+                Integer.parseInt(given.getOrDefault("--height", "24")),
+                given.containsKey("--read-only") || person.isEmpty(),
+                theme.equals("mono") ? ColorDepth.NONE : depth,
+                Theme.named(theme),
+                glyphs.equals("auto") ? console ? Glyphs.CP437 : Glyphs.FULL : Glyphs.named(glyphs),
+                !given.containsKey("--no-sync"),
+                given.containsKey("--state") ? Path.of(given.get("--state")) : Home.usual(environment, userHome));
+    }
+
+    /** The help text. */
+    public static String help() {
+        return """
+                usage: bar --day SALON/DATE [--person ID] [--server URL] [options]
+
+                  --day SALON/DATE     the day to follow, such as harbor-loft/2027-05-14
+                  --person ID          who works here; without it the terminal only reads
+                  --server URL         address of the service, %s if left out
+                  --read-only          no keys that change the day
+                  --once               print one picture and end; also what happens without a terminal
+                  --once --json        print the day as JSON and end
+                  --width N --height N size of the printed picture, 80 and 24 if left out
+                  --theme NAME         dark, light, mono or term (the terminal's own colors)
+                  --color NAME         auto, 24, 256, 16 or none; NO_COLOR is honored
+                  --glyphs NAME        auto, full, cp437 or ascii
+                  --no-sync            no marks around frames
+                  --state DIR          where entries wait while the link is down
+                  --help               this text
+
+                ends with 0, 64 wrong usage, 69 no service (with --once), 70 a fault of the program, 74 terminal gone
+                """.formatted(USUAL_SERVER);
+    }
+}

@@ -1,0 +1,125 @@
+package stirtide.bar.entry;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TimeText;
+import stirtide.bar.words.WeightText;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlannedBowl;
+import stirtide.events.view.DayView;
+
+/** One bowl in full: cautions first, then times and weights, then why its client waits. */
+public final class BowlPanel extends ReadingPanel {
+    private static final int MINUTE_MILLIS = 60_000;
+
+    private final String bowl;
+
+    /** Shows a bowl of the queue or a live one. */
+    public BowlPanel(String bowl) {
+        this.bowl = bowl;
+    }
+
+    @Override
+    public String title() {
+        return "BOWL " + bowl;
+    }
+
+    @Override
+    List<String> sentences(Scene scene) {
+        if (scene.view().isEmpty()) return List.of();
+        DayView view = scene.view().get();
+        for (DayView.QueuedBowl row : view.queue()) if (row.bowl().bowl().equals(bowl)) return queued(row, view, scene);
+        for (DayView.LiveBowl row : view.live()) if (row.bowl().equals(bowl)) return live(row, scene);
+        return List.of("this bowl is no longer in the queue or live");
+    }
+
+    private static List<String> queued(DayView.QueuedBowl row, DayView view, Scene scene) {
+        PlannedBowl planned = row.bowl();
+        var lines = new ArrayList<String>();
+        if (!row.cautions().isEmpty()) {
+            lines.add("First bowl of " + row.lightenerName() + " today, read the maker's directions:");
+            lines.addAll(row.cautions());
+            lines.add("");
+        }
+        lines.add("For chair " + planned.chair() + " " + row.clientRef() + ":");
+        lines.add(String.join(", ", planned.zones()));
+        lines.add("mix " + at(planned.mixStart(), scene) + " to " + at(planned.mixEnd(), scene) + ", used "
+                + at(planned.neededFrom(), scene) + " to " + at(planned.neededTo(), scene) + ", life ends "
+                + at(planned.lifeEnds(), scene));
+        lines.add(
+                planned.personId().map(person -> scene.name(person) + " mixes").orElse("the stylist mixes") + ", scale "
+                        + planned.scaleId() + ", bowl size " + planned.bowlSizeId());
+        lines.add("");
+        lines.addAll(weights(row));
+        lines.addAll(waits(planned, view));
+        return lines;
+    }
+
+    private static List<String> weights(DayView.QueuedBowl row) {
+        var lines = new ArrayList<String>();
+        var formula = row.bowl().formula();
+        lines.add("To weigh:");
+        lines.add(WeightText.grams(formula.lightenerMilligrams()) + " g  " + row.lightenerName());
+        List<DeveloperPart> parts = formula.developerParts();
+        for (int i = 0; i < parts.size(); i++) {
+            lines.add(WeightText.grams(parts.get(i).milligrams()) + " g  "
+                    + row.partNames().get(i) + "  "
+                    + WeightText.strength(row.partStrengthsHundredths().get(i)));
+        }
+        lines.add("ratio " + WeightText.ratio(formula.wantedRatioThousandths()) + ", directions "
+                + WeightText.ratio(formula.lowestRatioThousandths()) + " to "
+                + WeightText.ratio(formula.highestRatioThousandths()) + ", liquids together "
+                + WeightText.percent(formula.strengthHundredths()));
+        lines.add("makes " + WeightText.grams(formula.totalMilligrams()) + " g: "
+                + WeightText.grams(row.bowl().neededMilligrams()) + " g for the hair, "
+                + WeightText.grams(row.bowl().residueMilligrams()) + " g stay on bowl and brush");
+        return lines;
+    }
+
+    private static List<String> waits(PlannedBowl planned, DayView view) {
+        var lines = new ArrayList<String>();
+        for (Plan.WaitReason wait : view.waits()) {
+            if (wait.services().contains(planned.service())) lines.add(wait.sentence());
+        }
+        for (Plan.PlanNote note : view.notes()) {
+            if (note.service() == planned.service()) lines.add(note.sentence());
+        }
+        if (planned.waitMinutes() > 0) lines.add(0, "the client waits " + planned.waitMinutes() + " min for it");
+        if (lines.isEmpty()) return lines;
+        lines.add(0, "Why:");
+        lines.add(0, "");
+        return lines;
+    }
+
+    private static List<String> live(DayView.LiveBowl row, Scene scene) {
+        var lines = new ArrayList<String>();
+        long minutes = (scene.now().toEpochMilli() - row.mixStart().toEpochMilli()) / MINUTE_MILLIS;
+        lines.add("At chair " + row.chair() + " " + row.clientRef() + ", " + LiveWords.stage(row.stage()) + ":");
+        lines.add(String.join(", ", row.zones()));
+        lines.add("begun " + at(row.mixStart(), scene) + " by " + row.personName() + ", " + minutes
+                + " min ago; life of " + row.lifeMinutes() + " min ends " + at(row.lifeEnds(), scene));
+        row.neededUntil().ifPresent(until -> lines.add("needed until " + at(until, scene)));
+        lines.add("");
+        lines.add("Planned and weighed:");
+        lines.add("planned " + WeightText.grams(row.planned().lightenerMilligrams()) + " g "
+                + row.planned().lightenerName());
+        for (DayView.PartCard part : row.planned().parts()) {
+            lines.add("planned " + WeightText.grams(part.milligrams()) + " g " + part.name() + "  "
+                    + WeightText.strength(part.strengthHundredths()));
+        }
+        lines.add(row.weighed()
+                .map(weighed -> "weighed " + WeightText.grams(weighed.lightenerMilligrams()) + " + "
+                        + WeightText.grams(weighed.developerMilligrams()) + " g, ratio "
+                        + WeightText.ratio(weighed.ratioThousandths())
+                        + (weighed.insideDirections() ? ", inside the directions" : ", OUTSIDE THE DIRECTIONS"))
+                .orElse("not weighed yet"));
+        return lines;
+    }
+
+    private static String at(Instant instant, Scene scene) {
+        return TimeText.minute(instant, scene.zone());
+    }
+}

@@ -1,0 +1,55 @@
+package stirtide.bar.entry;
+
+import java.util.List;
+import java.util.Optional;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Key;
+
+/** One of several, stepped through with the arrows left and right. */
+final class ChoiceField implements Field {
+    private final String label;
+    private final List<String> choices;
+    private int picked;
+
+    ChoiceField(String label, List<String> choices, int first) {
+        this.label = label;
+        this.choices = List.copyOf(choices);
+        picked = first;
+    }
+
+    @Override
+    public String label() {
+        return label;
+    }
+
+    @Override
+    public String text() {
+        return choices.isEmpty() ? "" : choices.get(picked);
+    }
+
+    int picked() {
+        return picked;
+    }
+
+    @Override
+    public Optional<String> press(Key key, boolean machine) {
+        if (choices.isEmpty()) return Optional.empty();
+        if (key.is(Key.Kind.LEFT)) picked = Math.floorMod(picked - 1, choices.size());
+        if (key.is(Key.Kind.RIGHT)) picked = Math.floorMod(picked + 1, choices.size());
+        return key.isText() ? Optional.of("is a choice: arrows left and right") : Optional.empty();
+    }
+
+    @Override
+    public Optional<String> problem() {
+        return choices.isEmpty() ? Optional.of("has nothing to choose from") : Optional.empty();
+    }
+
+    @Override
+    public void draw(Pane pane, int column, int row, int columns, boolean focused) {
+        pane.put(column, row, "<", focused ? Style.STRONG : Style.DIM);
+        pane.fit(column + 2, row, columns - 2, text(), focused ? Style.STRONG : Style.TEXT);
+        pane.put(column + 2 + Math.min(text().length(), columns - 2) + 1, row, ">", focused ? Style.STRONG : Style.DIM);
+        if (focused) pane.cursor(column + 2, row);
+    }
+}

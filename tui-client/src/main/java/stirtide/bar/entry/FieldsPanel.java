@@ -1,0 +1,97 @@
+package stirtide.bar.entry;
+
+import java.util.List;
+import java.util.Optional;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Action;
+import stirtide.bar.keys.Key;
+import stirtide.bar.keys.KeyTable;
+import stirtide.bar.keys.Place;
+import stirtide.bar.scene.Panel;
+import stirtide.bar.scene.PanelAnswer;
+import stirtide.bar.scene.Scene;
+
+/** A panel with fields one below the other. Enter goes on; on the last field it is up to the panel. */
+abstract class FieldsPanel implements Panel {
+    private final List<? extends Field> fields;
+    private int focus;
+    private String reason = "";
+
+    FieldsPanel(List<? extends Field> fields) {
+        this.fields = List.copyOf(fields);
+    }
+
+    /** Called when Enter is pressed on the last field and every field can be kept. */
+    abstract PanelAnswer complete(Key enter, Scene scene);
+
+    /** Called when a field changed. */
+    void edited() {}
+
+    @Override
+    public Place place() {
+        return Place.FIELDS;
+    }
+
+    final boolean isFocused(Field field) {
+        return fields.get(focus) == field;
+    }
+
+    final String reason() {
+        return reason;
+    }
+
+    /** Stays with a reason shown below the fields. */
+    final PanelAnswer stay(String why) {
+        reason = why;
+        return new PanelAnswer.Stay();
+    }
+
+    @Override
+    public PanelAnswer press(Key key, boolean machine, Scene scene) {
+        Action action = KeyTable.action(place(), key, true, false).orElse(Action.ERASE);
+        if (action == Action.BACK) return new PanelAnswer.Close();
+        if (action == Action.KEEP) return keep(key, scene);
+        if (action == Action.NEXT_FIELD) return focusOn(Math.floorMod(focus + 1, fields.size()));
+        if (action == Action.FIELD_BEFORE) return focusOn(Math.floorMod(focus - 1, fields.size()));
+        Field field = fields.get(focus);
+        String before = field.text();
+        Optional<String> refused = field.press(key, machine);
+        if (!field.text().equals(before)) edited();
+        return stay(refused.map(why -> field.label() + " " + why).orElse(""));
+    }
+
+    private PanelAnswer focusOn(int next) {
+        focus = next;
+        return stay("");
+    }
+
+    private PanelAnswer keep(Key enter, Scene scene) {
+        Field field = fields.get(focus);
+        Optional<String> problem = field.problem();
+        if (problem.isPresent()) return stay(field.label() + " " + problem.get());
+        if (focus < fields.size() - 1) return focusOn(focus + 1);
+        for (int i = 0; i < fields.size(); i++) {
+            Optional<String> earlier = fields.get(i).problem();
+            if (earlier.isPresent()) {
+                focus = i;
+                return stay(fields.get(i).label() + " " + earlier.get());
+            }
+        }
+        return complete(enter, scene);
+    }
+
+    /** Whether Enter would complete the panel now. */
+    final boolean onLastField() {
+        return focus == fields.size() - 1;
+    }
+
+    /** Draws the fields from a row on, label left, content right of it. */
+    final void drawFields(Pane inside, int firstRow, int fieldColumn, int columns) {
+        for (int i = 0; i < fields.size(); i++) {
+            Field field = fields.get(i);
+            inside.fit(1, firstRow + i, fieldColumn - 2, field.label(), i == focus ? Style.STRONG : Style.TEXT);
+            field.draw(inside, fieldColumn, firstRow + i, columns, i == focus);
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package stirtide.bar.entry;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Binding;
+import stirtide.bar.keys.Key;
+import stirtide.bar.keys.KeyTable;
+import stirtide.bar.keys.Place;
+import stirtide.bar.scene.PanelAnswer;
+import stirtide.bar.scene.Scene;
+
+/** All keys by place; typing narrows them down. */
+public final class KeysPanel extends ReadingPanel {
+    private static final int LONGEST = 20;
+
+    private String typed = "";
+
+    @Override
+    public String title() {
+        return "KEYS" + (typed.isEmpty() ? "  (type to narrow down)" : "  with \"" + typed + "\"");
+    }
+
+    @Override
+    List<String> sentences(Scene scene) {
+        var lines = new ArrayList<String>();
+        for (Place place : Place.values()) {
+            List<String> rows = lines(KeyTable.of(place, scene.mayWrite(), scene.clockCanBeDriven())).stream()
+                    .filter(line -> line.toLowerCase(Locale.ROOT).contains(typed.toLowerCase(Locale.ROOT)))
+                    .toList();
+            if (rows.isEmpty()) continue;
+            lines.add("In " + place.words() + ":");
+            lines.addAll(rows);
+        }
+        return lines.isEmpty() ? List.of("no key with that word") : lines;
+    }
+
+    // Several keys that do the same stand in one line.
+    private static List<String> lines(List<Binding> bindings) {
+        var keysBySentence = new LinkedHashMap<String, String>();
+        bindings.forEach(binding ->
+                keysBySentence.merge(binding.sentence(), binding.shown(), (keys, next) -> keys + ", " + next));
+        return keysBySentence.entrySet().stream()
+                .map(line -> line.getValue() + ":  " + line.getKey())
+                .toList();
+    }
+
+    @Override
+    public PanelAnswer press(Key key, boolean machine, Scene scene) {
+        if (key.isText() && !machine && typed.length() < LONGEST) typed += key.character();
+        else if (key.is(Key.Kind.ERASE) && !typed.isEmpty()) typed = typed.substring(0, typed.length() - 1);
+        else return super.press(key, machine, scene);
+        return new PanelAnswer.Stay();
+    }
+
+    @Override
+    public void draw(Pane inside, Scene scene) {
+        super.draw(inside, scene);
+        inside.right(inside.width() - 1, inside.height() - 1, 24, "type to narrow down", Style.DIM);
+    }
+}

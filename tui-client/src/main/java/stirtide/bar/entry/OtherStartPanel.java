@@ -1,0 +1,90 @@
+package stirtide.bar.entry;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Key;
+import stirtide.bar.scene.PanelAnswer;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TimeText;
+import stirtide.events.command.DayCommand;
+import stirtide.events.view.DayView;
+
+/** Moves the start of a service by minutes, for a client who is late or early. */
+public final class OtherStartPanel extends FieldsPanel {
+    private static final int COLUMNS = 60;
+    private static final int MOST_MINUTES = 240;
+
+    private final DayView.ServiceCard service;
+    private final TextField minutes;
+
+    private OtherStartPanel(DayView.ServiceCard service, TextField minutes) {
+        super(List.of(minutes));
+        this.service = service;
+        this.minutes = minutes;
+    }
+
+    /** Moves a service that has not started. */
+    public static OtherStartPanel of(DayView.ServiceCard service) {
+        return new OtherStartPanel(
+                service,
+                new TextField(
+                        "minutes later",
+                        4,
+                        letter -> letter == '-' || Character.isDigit(letter),
+                        "-?\\d{1,3}",
+                        "whole minutes from -240 to 240, such as 15; -10 is earlier",
+                        ""));
+    }
+
+    @Override
+    public String title() {
+        return "OTHER START  service " + service.service() + "  chair " + service.chair() + " " + service.clientRef();
+    }
+
+    @Override
+    public int columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public int rows() {
+        return 6;
+    }
+
+    @Override
+    public void draw(Pane inside, Scene scene) {
+        inside.put(1, 0, "booked " + TimeText.minute(service.bookedStart(), scene.zone()), Style.TEXT);
+        drawFields(inside, 1, 17, 6);
+        start().ifPresent(start -> inside.put(28, 1, "starts " + TimeText.minute(start, scene.zone()), Style.STRONG));
+        if (!reason().isEmpty()) inside.put(1, 3, "! " + reason(), Style.STRONG);
+        inside.put(1, 5, "Enter moves the start   Esc leaves", Style.DIM);
+    }
+
+    private OptionalInt typed() {
+        return minutes.problem().isPresent() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(minutes.text()));
+    }
+
+    private Optional<Instant> start() {
+        OptionalInt shift = typed();
+        return shift.isEmpty()
+                ? Optional.empty()
+                : Optional.of(service.bookedStart().plus(Duration.ofMinutes(shift.getAsInt())));
+    }
+
+    @Override
+    PanelAnswer complete(Key enter, Scene scene) {
+        int shift = typed().orElseThrow();
+        if (shift == 0) return stay("minutes later is 0: nothing would change");
+        if (Math.abs(shift) > MOST_MINUTES) return stay("minutes later takes -240 to 240");
+        Instant start = start().orElseThrow();
+        String reason = shift > 0 ? "client late" : "client early";
+        var command = new DayCommand.MoveService(service.service(), start, Optional.empty(), reason);
+        String words = "service " + service.service() + " moved to " + TimeText.minute(start, scene.zone());
+        return new PanelAnswer.Send(command, words, Optional.of(new ServicesPanel(service.service())));
+    }
+}

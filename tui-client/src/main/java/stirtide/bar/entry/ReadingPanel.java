@@ -1,0 +1,76 @@
+package stirtide.bar.entry;
+
+import java.util.ArrayList;
+import java.util.List;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Action;
+import stirtide.bar.keys.Key;
+import stirtide.bar.keys.KeyTable;
+import stirtide.bar.keys.Place;
+import stirtide.bar.scene.Panel;
+import stirtide.bar.scene.PanelAnswer;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.Lines;
+
+/** Sentences to read, with a scroll when there are more than fit. */
+abstract class ReadingPanel implements Panel {
+    private static final int COLUMNS = 72;
+    private static final int MOST_ROWS = 17;
+
+    private int top;
+
+    /** The sentences; an empty one is a blank line, one that ends with a colon is a heading. */
+    abstract List<String> sentences(Scene scene);
+
+    @Override
+    public Place place() {
+        return Place.READING;
+    }
+
+    @Override
+    public int columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public int rows() {
+        return MOST_ROWS;
+    }
+
+    @Override
+    public void draw(Pane inside, Scene scene) {
+        List<Line> lines = lines(scene, inside.width() - 2);
+        int shown = inside.height() - 1;
+        top = Math.max(0, Math.min(top, lines.size() - shown));
+        for (int row = 0; row < shown && top + row < lines.size(); row++) {
+            Line line = lines.get(top + row);
+            inside.put(1, row, line.text(), line.isHeading() ? Style.STRONG : Style.TEXT);
+        }
+        int more = lines.size() - top - shown;
+        String footer = more > 0 ? "arrows up, down: " + more + " more lines   Esc back" : "Esc back";
+        inside.put(1, inside.height() - 1, footer, Style.DIM);
+    }
+
+    private List<Line> lines(Scene scene, int columns) {
+        var lines = new ArrayList<Line>();
+        for (String sentence : sentences(scene)) {
+            boolean heading = sentence.endsWith(":");
+            if (sentence.isEmpty()) lines.add(new Line("", false));
+            for (String line : Lines.wrap(sentence, heading ? columns : columns - 2))
+                lines.add(new Line(heading ? line : "  " + line, heading));
+        }
+        return lines;
+    }
+
+    @Override
+    public PanelAnswer press(Key key, boolean machine, Scene scene) {
+        Action action = KeyTable.action(place(), key, true, false).orElse(Action.ERASE);
+        if (action == Action.BACK) return new PanelAnswer.Close();
+        if (action == Action.UP) top--;
+        if (action == Action.DOWN) top++;
+        return new PanelAnswer.Stay();
+    }
+
+    private record Line(String text, boolean isHeading) {}
+}

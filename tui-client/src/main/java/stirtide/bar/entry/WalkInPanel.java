@@ -1,0 +1,134 @@
+package stirtide.bar.entry;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Key;
+import stirtide.bar.scene.PanelAnswer;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TimeText;
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.Booking;
+import stirtide.events.view.DayView;
+
+/** Books a client who walks in. */
+public final class WalkInPanel extends FieldsPanel {
+    private static final int COLUMNS = 62;
+    private static final int FIELD_COLUMN = 14;
+    private static final int FIELD_COLUMNS = 34;
+    private static final long STEP_SECONDS = 300;
+
+    private final DayView day;
+    private final ChoiceField service;
+    private final ChoiceField chair;
+    private final TextField start;
+    private final TextField client;
+    private final ChoiceField length;
+    private final ChoiceField density;
+
+    private WalkInPanel(DayView day, List<Field> fields) {
+        super(fields);
+        this.day = day;
+        service = (ChoiceField) fields.get(0);
+        chair = (ChoiceField) fields.get(1);
+        start = (TextField) fields.get(2);
+        client = (TextField) fields.get(3);
+        length = (ChoiceField) fields.get(4);
+        density = (ChoiceField) fields.get(5);
+    }
+
+    /** A walk-in on this day; the start is the next five minutes by the salon's clock. */
+    public static WalkInPanel of(DayView day, Scene scene) {
+        DayView.BookingChoices choices = day.choices();
+        List<String> chairs = IntStream.rangeClosed(1, choices.chairs())
+                .mapToObj(String::valueOf)
+                .toList();
+        long seconds = -Math.floorDiv(-scene.now().getEpochSecond(), STEP_SECONDS) * STEP_SECONDS;
+        String soon = TimeText.minute(Instant.ofEpochSecond(seconds), scene.zone());
+        return new WalkInPanel(
+                day,
+                List.of(
+                        new ChoiceField(
+                                "service",
+                                choices.menu().stream()
+                                        .map(DayView.MenuChoice::name)
+                                        .toList(),
+                                0),
+                        new ChoiceField("chair", chairs, 0),
+                        new TextField(
+                                "start",
+                                5,
+                                letter -> letter == ':' || Character.isDigit(letter),
+                                "([01]\\d|2[0-3]):[0-5]\\d",
+                                "a time such as 14:05",
+                                soon),
+                        new TextField("client", 12, WalkInPanel::isName, ".*", "initials or a number", ""),
+                        middle("length", choices.lengths()),
+                        middle("density", choices.densities())));
+    }
+
+    private static ChoiceField middle(String label, List<String> choices) {
+        int medium = choices.indexOf("medium");
+        return new ChoiceField(label, choices, Math.max(0, medium));
+    }
+
+    private static boolean isName(int letter) {
+        return Character.isLetterOrDigit(letter) || letter == '.' || letter == '-' || letter == ' ';
+    }
+
+    @Override
+    public String title() {
+        return "WALK-IN";
+    }
+
+    @Override
+    public int columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public int rows() {
+        return 10;
+    }
+
+    @Override
+    public void draw(Pane inside, Scene scene) {
+        drawFields(inside, 0, FIELD_COLUMN, FIELD_COLUMNS);
+        inside.put(1, 6, "strand and patch test as the directions say, before any mix", Style.DIM);
+        if (!reason().isEmpty()) inside.put(1, 7, "! " + reason(), Style.STRONG);
+        String choose = "arrows left, right choose   ";
+        inside.put(1, 9, choose + (onLastField() ? "Enter books" : "Enter next") + "   Esc leaves", Style.DIM);
+    }
+
+    @Override
+    PanelAnswer complete(Key enter, Scene scene) {
+        Instant at = day.date()
+                .atTime(LocalTime.parse(start.text()))
+                .atZone(scene.zone())
+                .toInstant();
+        if (at.isBefore(scene.now().minus(Duration.ofMinutes(1)))) {
+            return stay("start is over: takes a time from " + TimeText.minute(scene.now(), scene.zone()) + " on");
+        }
+        int chairNumber = chair.picked() + 1;
+        // The same chair and start give the same id, so a walk-in cannot be booked twice by mistake.
+        String uid = "walk-in-" + chairNumber + "-" + at.getEpochSecond();
+        var booking = new Booking(
+                uid,
+                day.choices().menu().get(service.picked()).menuId(),
+                chairNumber,
+                at,
+                client.text().strip(),
+                length.text(),
+                density.text(),
+                Optional.empty(),
+                0,
+                0);
+        String words = "walk-in booked, chair " + chairNumber + " at " + start.text();
+        return new PanelAnswer.Send(new DayCommand.BookService(booking), words, Optional.empty());
+    }
+}

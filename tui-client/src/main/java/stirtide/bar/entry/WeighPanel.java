@@ -1,0 +1,230 @@
+package stirtide.bar.entry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Key;
+import stirtide.bar.scene.PanelAnswer;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.Lines;
+import stirtide.bar.words.WeightText;
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.view.DayView;
+
+/** The weigh-in: planned grams beside weighed grams, and the ratio held against the directions as it is typed. */
+public final class WeighPanel extends FieldsPanel {
+    private static final int COLUMNS = 70;
+    private static final int PLAN_END = 34;
+    private static final int FIELD_COLUMN = 37;
+    private static final int DIFFERENCE_END = 58;
+    private static final int MESSAGE_ROWS = 4;
+    private static final int LEAST_TOLERANCE = 1000;
+    private static final int TOLERANCE_DIVISOR = 20;
+    private static final int RATIO_DIVISOR = 10;
+    private static final long SECOND_ENTER_NANOS = 300_000_000L;
+    private static final long NEVER = Long.MIN_VALUE;
+
+    private WeighTarget target;
+    private final GramsField lightener;
+    private final List<GramsField> liquids;
+    private long warnedAtNanos = NEVER;
+
+    private WeighPanel(WeighTarget target, List<GramsField> fields) {
+        super(fields);
+        this.target = target;
+        lightener = fields.get(0);
+        liquids = fields.subList(1, fields.size());
+    }
+
+    /** A weigh-in of a bowl that has just been begun and may not be in the view yet. */
+    public static WeighPanel of(DayView.QueuedBowl queued) {
+        return of(WeighTarget.of(queued));
+    }
+
+    /** A weigh-in of a live bowl. */
+    public static WeighPanel of(DayView.LiveBowl live) {
+        return of(WeighTarget.of(live));
+    }
+
+    private static WeighPanel of(WeighTarget target) {
+        Stream<GramsField> liquids = target.parts().stream().map(part -> new GramsField(part.name(), true));
+        var fields = Stream.concat(Stream.of(new GramsField(target.lightenerName(), false)), liquids)
+                .toList();
+        return new WeighPanel(target, fields);
+    }
+
+    @Override
+    public String title() {
+        String client = target.clientRef().isEmpty() ? "" : " " + target.clientRef();
+        return "WEIGH-IN  bowl " + target.bowl() + "  chair " + target.chair() + client + "  "
+                + String.join(", ", target.zones());
+    }
+
+    @Override
+    public int columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public int rows() {
+        return 1 + 1 + liquids.size() + 1 + MESSAGE_ROWS + 1;
+    }
+
+    @Override
+    public String standsOnBowl() {
+        return target.bowl();
+    }
+
+    @Override
+    void edited() {
+        warnedAtNanos = NEVER;
+    }
+
+    @Override
+    public PanelAnswer tick(Scene scene) {
+        refresh(scene);
+        return new PanelAnswer.Stay();
+    }
+
+    // Once the service shows the bowl live, its size and the scale's step are known.
+    private void refresh(Scene scene) {
+        scene.view().stream()
+                .flatMap(view -> view.live().stream())
+                .filter(bowl -> bowl.bowl().equals(target.bowl()))
+                .filter(bowl -> bowl.planned().parts().size() == liquids.size())
+                .findFirst()
+                .ifPresent(bowl -> target = WeighTarget.of(bowl));
+    }
+
+    @Override
+    PanelAnswer complete(Key enter, Scene scene) {
+        refresh(scene);
+        boolean first = warnedAtNanos == NEVER;
+        boolean tooSoon = !first && enter.nanos() - warnedAtNanos < SECOND_ENTER_NANOS;
+        if (!warnings().isEmpty() && (first || tooSoon)) {
+            if (first) warnedAtNanos = enter.nanos();
+            return stay("");
+        }
+        var parts = IntStream.range(0, liquids.size())
+                .mapToObj(i -> new DeveloperPart(target.parts().get(i).developerId(), grams(liquids.get(i))))
+                .toList();
+        var command = new DayCommand.WeighBowl(target.bowl(), grams(lightener), parts);
+        return new PanelAnswer.Send(command, "bowl " + target.bowl() + " weighed " + weighedText(), Optional.empty());
+    }
+
+    private String weighedText() {
+        return WeightText.grams(grams(lightener)) + " + "
+                + String.join(
+                        " + ",
+                        liquids.stream()
+                                .map(field -> WeightText.grams(grams(field)))
+                                .toList()) + " g";
+    }
+
+    private static int grams(GramsField field) {
+        return field.milligrams().orElseThrow();
+    }
+
+    private OptionalInt developer() {
+        if (liquids.stream().anyMatch(field -> field.milligrams().isEmpty())) return OptionalInt.empty();
+        return OptionalInt.of(liquids.stream().mapToInt(WeighPanel::grams).sum());
+    }
+
+    private List<String> warnings() {
+        var warnings = new ArrayList<String>();
+        warn(warnings, lightener, target.lightenerMilligrams());
+        for (int i = 0; i < liquids.size(); i++)
+            warn(warnings, liquids.get(i), target.parts().get(i).milligrams());
+        OptionalInt developer = developer();
+        if (developer.isPresent() && lightener.milligrams().isPresent()) {
+            int ratio = RatioCheck.ratioThousandths(grams(lightener), developer.getAsInt());
+            int off = Math.abs(ratio - target.wantedRatioThousandths());
+            if (off > target.wantedRatioThousandths() / RATIO_DIVISOR) {
+                warnings.add("ratio " + WeightText.ratio(ratio) + ", planned "
+                        + WeightText.ratio(target.wantedRatioThousandths()));
+            }
+            warnings.addAll(new RatioCheck(target).advice(lightener.milligrams(), developer));
+        }
+        return warnings;
+    }
+
+    private static void warn(List<String> warnings, GramsField field, int planned) {
+        if (field.milligrams().isEmpty()) return;
+        int off = grams(field) - planned;
+        int limit = Math.max(LEAST_TOLERANCE, planned / TOLERANCE_DIVISOR);
+        if (Math.abs(off) > limit) {
+            warnings.add(field.label() + " " + signed(off) + " g, usual limit " + WeightText.grams(limit) + " g");
+        }
+    }
+
+    private static String signed(int milligrams) {
+        return (milligrams < 0 ? "-" : "+") + WeightText.grams(Math.abs(milligrams));
+    }
+
+    @Override
+    public void draw(Pane inside, Scene scene) {
+        refresh(scene);
+        inside.right(PLAN_END, 0, 7, "planned", Style.DIM).put(FIELD_COLUMN, 0, "weighed", Style.DIM);
+        inside.right(DIFFERENCE_END, 0, 10, "difference", Style.DIM);
+        drawFields(inside, 1, FIELD_COLUMN, GramsField.LONGEST + 1);
+        drawPlanned(inside, 1, lightener, target.lightenerMilligrams());
+        for (int i = 0; i < liquids.size(); i++)
+            drawPlanned(inside, 2 + i, liquids.get(i), target.parts().get(i).milligrams());
+        int row = 2 + liquids.size();
+        drawRatio(inside, row);
+        drawMessages(inside, row + 1);
+        String enter = onLastField() ? "Enter records" : "Enter next";
+        inside.put(
+                1, rows() - 1, (askingAgain() ? "Enter again records as weighed" : enter) + "   Esc leaves", Style.DIM);
+    }
+
+    private boolean askingAgain() {
+        return warnedAtNanos != NEVER;
+    }
+
+    private static void drawPlanned(Pane inside, int row, GramsField field, int planned) {
+        inside.right(PLAN_END - 2, row, 9, WeightText.grams(planned), Style.TEXT)
+                .put(PLAN_END - 1, row, "g", Style.DIM);
+        field.milligrams()
+                .ifPresent(weighed -> inside.right(DIFFERENCE_END - 2, row, 9, signed(weighed - planned), Style.TEXT)
+                        .put(DIFFERENCE_END - 1, row, "g", Style.DIM));
+    }
+
+    private void drawRatio(Pane inside, int row) {
+        inside.put(1, row, "ratio", Style.TEXT);
+        inside.right(PLAN_END, row, 9, WeightText.ratio(target.wantedRatioThousandths()), Style.TEXT);
+        OptionalInt developer = developer();
+        String window = WeightText.ratio(target.lowestRatioThousandths()) + " to "
+                + WeightText.ratio(target.highestRatioThousandths());
+        if (developer.isEmpty() || lightener.milligrams().isEmpty()) {
+            inside.put(FIELD_COLUMN, row, "directions " + window, Style.DIM);
+            return;
+        }
+        int ratio = RatioCheck.ratioThousandths(grams(lightener), developer.getAsInt());
+        boolean inWindow = new RatioCheck(target).isInside(grams(lightener), developer.getAsInt());
+        Style style = inWindow ? Style.STRONG : Style.MEDIUM;
+        String verdict = (inWindow ? " inside " : " OUTSIDE ") + window;
+        inside.put(FIELD_COLUMN, row, WeightText.ratio(ratio) + verdict, style);
+    }
+
+    private void drawMessages(Pane inside, int firstRow) {
+        var messages = new ArrayList<String>();
+        if (!reason().isEmpty()) messages.add(reason());
+        if (askingAgain()) messages.addAll(warnings());
+        else messages.addAll(new RatioCheck(target).advice(lightener.milligrams(), developer()));
+        int row = firstRow;
+        for (String message : messages) {
+            String mark = "! ";
+            for (String line : Lines.wrap(message, COLUMNS - 4)) {
+                if (row < firstRow + MESSAGE_ROWS) inside.put(1, row++, mark + line, Style.STRONG);
+                mark = "  ";
+            }
+        }
+    }
+}

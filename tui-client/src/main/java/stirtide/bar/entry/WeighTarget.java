@@ -1,0 +1,86 @@
+package stirtide.bar.entry;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import stirtide.events.day.BowlFormula;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.view.DayView;
+
+/**
+ * What is to be weighed into a bowl.
+ *
+ * @param bowl bowl id
+ * @param chair chair number
+ * @param clientRef client
+ * @param zones zones it feeds
+ * @param lightenerName lightener
+ * @param lightenerMilligrams planned lightener
+ * @param parts planned liquids in the order of weighing
+ * @param wantedRatioThousandths ratio wanted
+ * @param lowestRatioThousandths lower end of the directions' window
+ * @param highestRatioThousandths upper end of the directions' window
+ * @param usableMilligrams most the bowl may hold, empty while the service has not told
+ * @param divisionMilligrams smallest step of the scale
+ */
+record WeighTarget(
+        String bowl,
+        int chair,
+        String clientRef,
+        List<String> zones,
+        String lightenerName,
+        int lightenerMilligrams,
+        List<DayView.PartCard> parts,
+        int wantedRatioThousandths,
+        int lowestRatioThousandths,
+        int highestRatioThousandths,
+        Optional<Integer> usableMilligrams,
+        int divisionMilligrams) {
+    private static final int USUAL_DIVISION = 100;
+
+    static WeighTarget of(DayView.LiveBowl live) {
+        DayView.PlannedBowlCard planned = live.planned();
+        return new WeighTarget(
+                live.bowl(),
+                live.chair(),
+                live.clientRef(),
+                live.zones(),
+                planned.lightenerName(),
+                planned.lightenerMilligrams(),
+                planned.parts(),
+                planned.wantedRatioThousandths(),
+                planned.lowestRatioThousandths(),
+                planned.highestRatioThousandths(),
+                Optional.of(planned.usableMilligrams()),
+                Math.max(1, planned.divisionMilligrams()));
+    }
+
+    static WeighTarget of(DayView.QueuedBowl queued) {
+        BowlFormula formula = queued.bowl().formula();
+        List<DeveloperPart> liquids = formula.developerParts();
+        List<DayView.PartCard> parts = IntStream.range(0, liquids.size())
+                .mapToObj(i -> new DayView.PartCard(
+                        liquids.get(i).developerId(),
+                        queued.partNames().get(i),
+                        queued.partStrengthsHundredths().get(i),
+                        liquids.get(i).milligrams()))
+                .toList();
+        return new WeighTarget(
+                queued.bowl().bowl(),
+                queued.bowl().chair(),
+                queued.clientRef(),
+                queued.bowl().zones(),
+                queued.lightenerName(),
+                formula.lightenerMilligrams(),
+                parts,
+                formula.wantedRatioThousandths(),
+                formula.lowestRatioThousandths(),
+                formula.highestRatioThousandths(),
+                Optional.empty(),
+                USUAL_DIVISION);
+    }
+
+    int developerMilligrams() {
+        return parts.stream().mapToInt(DayView.PartCard::milligrams).sum();
+    }
+}

@@ -1,0 +1,73 @@
+package stirtide.bar.keys;
+
+/** What a key does. */
+public enum Action {
+    /** Begins to mix a bowl. */
+    MIX,
+    /** Opens the weigh-in. */
+    WEIGH,
+    /** Hands a bowl over to its chair. */
+    HAND_OVER,
+    /** Says that a bowl is used up. */
+    FINISH,
+    /** Throws away what is left. */
+    BIN,
+    /** Opens the list of services. */
+    SERVICES,
+    /** Books a client who walks in. */
+    WALK_IN,
+    /** Acknowledges the top alarm. */
+    ACKNOWLEDGE,
+    /** Takes back the last own action. */
+    TAKE_BACK,
+    /** Shows why clients wait and what could not be planned. */
+    REASONS,
+    /** Opens the picked row. */
+    OPEN,
+    /** Row up. */
+    UP,
+    /** Row down. */
+    DOWN,
+    /** The other list. */
+    OTHER_LIST,
+    /** Finds a row. */
+    FIND,
+    /** Shows the keys. */
+    KEYS,
+    /** Clears messages; leaves a panel. */
+    BACK,
+    /** Draws everything anew. */
+    REDRAW,
+    /** Leaves the program. */
+    LEAVE,
+    /** Stops the clock or lets it run again. */
+    PAUSE,
+    /** Slows the clock. */
+    SLOWER,
+    /** Quickens the clock. */
+    FASTER,
+    /** Says that the client is in the chair. */
+    SEATED,
+    /** Says that a zone is applied. */
+    ZONE_DONE,
+    /** Gives a service another start. */
+    OTHER_START,
+    /** Takes a service off the day. */
+    CANCEL_SERVICE,
+    /** Next field. */
+    NEXT_FIELD,
+    /** Field before. */
+    FIELD_BEFORE,
+    /** Erases a character. */
+    ERASE,
+    /** The choice before. */
+    CHOICE_BEFORE,
+    /** The next choice. */
+    NEXT_CHOICE,
+    /** Keeps what was entered, or moves on. */
+    KEEP,
+    /** Yes. */
+    YES,
+    /** No. */
+    NO
+}

@@ -1,0 +1,26 @@
+package stirtide.bar.keys;
+
+/** Where a key is pressed. */
+public enum Place {
+    /** The bar view itself. */
+    BAR("the bar"),
+    /** The list of services. */
+    SERVICES("the services"),
+    /** A panel with fields. */
+    FIELDS("a panel with fields"),
+    /** A question. */
+    QUESTION("a question"),
+    /** A panel to read. */
+    READING("a panel to read");
+
+    private final String words;
+
+    Place(String words) {
+        this.words = words;
+    }
+
+    /** The place in words. */
+    public String words() {
+        return words;
+    }
+}

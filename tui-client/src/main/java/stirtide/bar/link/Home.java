@@ -1,0 +1,49 @@
+package stirtide.bar.link;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Map;
+import java.util.Optional;
+import stirtide.events.json.ContractJson;
+import stirtide.events.view.DayView;
+
+/** The folder where a terminal keeps entries on their way and the last picture of the day. */
+public record Home(Path folder, String day) {
+    /** The usual folder: {@code $XDG_STATE_HOME/stirtide} or {@code ~/.local/state/stirtide}. */
+    public static Path usual(Map<String, String> environment, String userHome) {
+        String state = environment.getOrDefault("XDG_STATE_HOME", "");
+        Path root = state.isEmpty() ? Path.of(userHome, ".local", "state") : Path.of(state);
+        return root.resolve("stirtide");
+    }
+
+    Outbox outbox(String personId) throws IOException {
+        return Outbox.open(folder, plain(day) + "-" + plain(personId));
+    }
+
+    /** The last picture kept, empty when there is none or it cannot be read. */
+    public Optional<DayView> remembered() {
+        try {
+            return Optional.of(ContractJson.read(Files.readString(picture()), DayView.class));
+        } catch (IOException | IllegalArgumentException noneOrOfAnotherVersion) {
+            return Optional.empty();
+        }
+    }
+
+    /** Keeps a picture for the next start. */
+    public void remember(DayView view) throws IOException {
+        Files.createDirectories(folder);
+        Path next = folder.resolve("view-" + plain(day) + ".new");
+        Files.writeString(next, ContractJson.write(view));
+        Files.move(next, picture(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    private Path picture() {
+        return folder.resolve("view-" + plain(day) + ".json");
+    }
+
+    private static String plain(String name) {
+        return name.replaceAll("[^A-Za-z0-9-]", "_");
+    }
+}

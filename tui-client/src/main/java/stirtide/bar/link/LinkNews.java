@@ -1,0 +1,35 @@
+package stirtide.bar.link;
+
+import java.time.Instant;
+import stirtide.events.command.DayCommand;
+import stirtide.events.view.DayView;
+
+/** What the link tells the desk. */
+public sealed interface LinkNews {
+    /** A newer picture of the day. */
+    record Seen(DayView view) implements LinkNews {}
+
+    /** A picture from this machine's disk, shown until the service answers. */
+    record Remembered(DayView view) implements LinkNews {}
+
+    /** The service said that it is still there. */
+    record Heard() implements LinkNews {}
+
+    /** The way is cut; it is tried again. */
+    record Cut(String why) implements LinkNews {}
+
+    /** The salon's clock. */
+    record Clock(Instant now, int ratePermille, boolean canBeDriven) implements LinkNews {}
+
+    /** The service took an entry. {@code afterWaiting} says that it had waited on disk. */
+    record Taken(String words, boolean afterWaiting) implements LinkNews {}
+
+    /** The service did not take an entry; {@code sentence} is the service's own. */
+    record Refused(DayCommand command, String words, String sentence) implements LinkNews {}
+
+    /** How many entries wait on disk. */
+    record Waiting(int entries) implements LinkNews {}
+
+    /** Something about the link a person should know. */
+    record Trouble(String words) implements LinkNews {}
+}

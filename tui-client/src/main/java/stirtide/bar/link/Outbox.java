@@ -1,0 +1,121 @@
+package stirtide.bar.link;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.json.ContractJson;
+
+/**
+ * Entries on their way to the service, in order, on disk before anything is sent. An entry leaves the file only when the
+ * service has answered it; a crash in between sends it again under the same id, which the service takes once.
+ */
+final class Outbox implements AutoCloseable {
+    private static final int MOST_TERMINALS = 9;
+
+    private final Path file;
+    private final FileChannel lockChannel;
+    private final Deque<Entry> entries = new ArrayDeque<>();
+
+    /** An entry: the request as it is sent, and what it is in words. */
+    record Entry(CommandRequest request, String words) {}
+
+    private Outbox(Path file, FileChannel lockChannel) {
+        this.file = file;
+        this.lockChannel = lockChannel;
+    }
+
+    /**
+     * Opens the outbox of a day and person. Two terminals of the same person on one machine get a file each.
+     *
+     * @throws IOException when the folder cannot be written, or nine terminals are at it already
+     */
+    static Outbox open(Path folder, String name) throws IOException {
+        Files.createDirectories(folder);
+        for (int i = 1; i <= MOST_TERMINALS; i++) {
+            Path lock = folder.resolve("outbox-" + name + "-" + i + ".lock");
+            FileChannel channel = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            if (holds(channel)) {
+                var outbox = new Outbox(folder.resolve("outbox-" + name + "-" + i + ".jsonl"), channel);
+                outbox.load();
+                return outbox;
+            }
+            channel.close();
+        }
+        throw new IOException(MOST_TERMINALS + " terminals use " + folder + " already");
+    }
+
+    // The lock lives as long as its channel.
+    private static boolean holds(FileChannel channel) throws IOException {
+        try {
+            FileLock lock = channel.tryLock();
+            return lock != null;
+        } catch (OverlappingFileLockException sameProcess) {
+            return false;
+        }
+    }
+
+    private void load() throws IOException {
+        if (!Files.exists(file)) return;
+        String text = Files.readString(file);
+        // A line without its end was torn by a crash before it was ever sent.
+        int complete = text.lastIndexOf('\n') + 1;
+        for (String line : text.substring(0, complete).split("\n")) {
+            if (!line.isBlank()) entries.add(read(line));
+        }
+        if (complete < text.length()) rewrite();
+    }
+
+    private Entry read(String line) throws IOException {
+        try {
+            return ContractJson.read(line, Entry.class);
+        } catch (IllegalArgumentException unreadable) {
+            throw new IOException(file + " holds a line that is no entry: " + unreadable.getMessage(), unreadable);
+        }
+    }
+
+    synchronized void add(Entry entry) throws IOException {
+        byte[] line = (ContractJson.write(entry) + "\n").getBytes(StandardCharsets.UTF_8);
+        Files.write(file, line, StandardOpenOption.CREATE, StandardOpenOption.APPEND, StandardOpenOption.DSYNC);
+        entries.add(entry);
+        notifyAll();
+    }
+
+    /** The oldest entry, waiting for one up to {@code millis}. */
+    synchronized Optional<Entry> head(long millis) throws InterruptedException {
+        if (entries.isEmpty()) wait(millis);
+        return Optional.ofNullable(entries.peekFirst());
+    }
+
+    /** Takes the oldest entry out after its answer. */
+    synchronized void removeHead() throws IOException {
+        entries.removeFirst();
+        rewrite();
+    }
+
+    synchronized int size() {
+        return entries.size();
+    }
+
+    private void rewrite() throws IOException {
+        List<String> lines = entries.stream().map(ContractJson::write).toList();
+        Path next = file.resolveSibling(file.getFileName() + ".new");
+        Files.write(next, lines);
+        Files.move(next, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    @Override
+    public void close() throws IOException {
+        lockChannel.close();
+    }
+}

@@ -1,0 +1,12 @@
+package stirtide.bar.link;
+
+import stirtide.events.command.DayCommand;
+
+/** Where the desk sends what people ask for. Never blocks on the network. */
+public interface Outgoing {
+    /** Sends a command, now or as soon as the service can be reached; {@code words} say what it is. */
+    void send(DayCommand command, String words);
+
+    /** Asks the service to run its clock at another speed, in thousandths of real time. */
+    void setClockRate(int ratePermille);
+}

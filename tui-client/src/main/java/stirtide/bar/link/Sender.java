@@ -1,0 +1,58 @@
+package stirtide.bar.link;
+
+import java.io.IOException;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Sends the entries of an outbox one after the other, each until it is answered. */
+final class Sender implements Runnable {
+    private static final long LOOK_MILLIS = 1000;
+
+    private final ServiceApi api;
+    private final Outbox outbox;
+    private final Consumer<LinkNews> news;
+    private final Backoff backoff;
+    private boolean waited;
+
+    Sender(ServiceApi api, Outbox outbox, Consumer<LinkNews> news, Backoff backoff) {
+        this.api = api;
+        this.outbox = outbox;
+        this.news = news;
+        this.backoff = backoff;
+        waited = outbox.size() > 0;
+    }
+
+    @Override
+    public void run() {
+        try {
+            // Ends: when the thread is interrupted on leaving.
+            while (true) {
+                Optional<Outbox.Entry> head = outbox.head(LOOK_MILLIS);
+                if (head.isPresent()) deliver(head.get());
+            }
+        } catch (InterruptedException leaving) {
+            Thread.currentThread().interrupt();
+        } catch (IOException diskTrouble) {
+            news.accept(new LinkNews.Trouble("entries cannot be kept on disk: " + diskTrouble.getMessage()));
+        }
+    }
+
+    private void deliver(Outbox.Entry entry) throws InterruptedException, IOException {
+        ServiceApi.Answer answer = api.command(entry.request());
+        if (answer instanceof ServiceApi.Answer.Later) {
+            waited = true;
+            news.accept(new LinkNews.Waiting(outbox.size()));
+            Thread.sleep(backoff.next().toMillis());
+            return;
+        }
+        backoff.succeeded();
+        outbox.removeHead();
+        if (answer instanceof ServiceApi.Answer.Refused refused) {
+            news.accept(new LinkNews.Refused(entry.request().command(), entry.words(), refused.sentence()));
+        } else {
+            news.accept(new LinkNews.Taken(entry.words(), waited));
+        }
+        if (outbox.size() == 0) waited = false;
+        news.accept(new LinkNews.Waiting(outbox.size()));
+    }
+}

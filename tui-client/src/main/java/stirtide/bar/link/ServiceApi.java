@@ -1,0 +1,158 @@
+package stirtide.bar.link;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.json.ContractJson;
+import stirtide.events.view.DayView;
+
+/** The requests a terminal makes. Every method blocks its thread until the answer or a failure. */
+public final class ServiceApi {
+    private static final Duration PATIENCE = Duration.ofSeconds(10);
+    private static final int OK = 200;
+    private static final int REQUEST_TIMEOUT = 408;
+    private static final int TOO_MANY = 429;
+    private static final int CLIENT_ERRORS = 400;
+    private static final int SERVER_ERRORS = 500;
+
+    private final HttpClient client = HttpClient.newBuilder()
+            .version(HttpClient.Version.HTTP_1_1)
+            .connectTimeout(PATIENCE)
+            .build();
+    private final URI server;
+    private final String dayPath;
+
+    /**
+     * Talks to one service about one day.
+     *
+     * @param server address of the service, such as {@code http://localhost:8080}
+     * @param day salon id and date: {@code harbor-loft/2027-05-14}
+     */
+    public ServiceApi(URI server, String day) {
+        this.server = server;
+        dayPath = "/days/" + day;
+    }
+
+    /** Answer to a command. */
+    sealed interface Answer {
+        record Taken() implements Answer {}
+
+        record Refused(String sentence) implements Answer {}
+
+        record Later(String why) implements Answer {}
+    }
+
+    HttpClient client() {
+        return client;
+    }
+
+    HttpRequest liveRequest(String lastEventId) {
+        HttpRequest.Builder request =
+                HttpRequest.newBuilder(at(dayPath + "/live")).header("Accept", "text/event-stream");
+        return lastEventId.isEmpty()
+                ? request.build()
+                : request.header("Last-Event-ID", lastEventId).build();
+    }
+
+    /**
+     * The day as it is.
+     *
+     * @throws IOException when the service cannot be reached or does not know the day, with a sentence
+     */
+    public DayView day() throws IOException, InterruptedException {
+        HttpResponse<String> response =
+                send(HttpRequest.newBuilder(at(dayPath)).timeout(PATIENCE).build());
+        if (response.statusCode() != OK) throw new IOException(sentence(response));
+        return view(response.body());
+    }
+
+    static DayView view(String json) throws IOException {
+        try {
+            return ContractJson.read(json, DayView.class);
+        } catch (IllegalArgumentException otherContract) {
+            throw new IOException("the service speaks another version: " + otherContract.getMessage(), otherContract);
+        }
+    }
+
+    Answer command(CommandRequest command) throws InterruptedException {
+        HttpRequest request = json(dayPath + "/commands").POST(body(command)).build();
+        try {
+            HttpResponse<String> response = send(request);
+            int status = response.statusCode();
+            if (status < CLIENT_ERRORS) return new Answer.Taken();
+            boolean later = status >= SERVER_ERRORS || status == REQUEST_TIMEOUT || status == TOO_MANY;
+            return later ? new Answer.Later(sentence(response)) : new Answer.Refused(sentence(response));
+        } catch (IOException unreachable) {
+            return new Answer.Later(reason(unreachable));
+        }
+    }
+
+    /** The salon's clock, empty when the service does not tell it. */
+    Optional<LinkNews.Clock> clock() throws IOException, InterruptedException {
+        return clock(send(HttpRequest.newBuilder(at("/clock")).timeout(PATIENCE).build()));
+    }
+
+    Optional<LinkNews.Clock> setClockRate(int ratePermille) throws IOException, InterruptedException {
+        String body = ContractJson.mapper()
+                .createObjectNode()
+                .put("ratePermille", ratePermille)
+                .toString();
+        return clock(send(json("/clock").PUT(BodyPublishers.ofString(body)).build()));
+    }
+
+    private static Optional<LinkNews.Clock> clock(HttpResponse<String> response) {
+        JsonNode clock = tree(response.body());
+        if (response.statusCode() != OK || !clock.hasNonNull("now")) return Optional.empty();
+        return Optional.of(new LinkNews.Clock(
+                Instant.parse(clock.get("now").asText()),
+                clock.path("ratePermille").asInt(),
+                clock.path("driven").asBoolean()));
+    }
+
+    private HttpRequest.Builder json(String path) {
+        return HttpRequest.newBuilder(at(path)).timeout(PATIENCE).header("Content-Type", "application/json");
+    }
+
+    private static HttpRequest.BodyPublisher body(Object value) {
+        return BodyPublishers.ofString(ContractJson.write(value));
+    }
+
+    private HttpResponse<String> send(HttpRequest request) throws IOException, InterruptedException {
+        return client.send(request, BodyHandlers.ofString());
+    }
+
+    private URI at(String path) {
+        return server.resolve(path);
+    }
+
+    /** The sentence of a problem document, else the status. */
+    static String sentence(HttpResponse<String> response) {
+        String detail = tree(response.body()).path("detail").asText("");
+        return detail.isBlank() ? "the service answered " + response.statusCode() : detail;
+    }
+
+    private static JsonNode tree(String body) {
+        try {
+            JsonNode tree = ContractJson.mapper().readTree(body);
+            return tree == null ? ContractJson.mapper().missingNode() : tree;
+        } catch (JsonProcessingException notJson) {
+            return ContractJson.mapper().missingNode();
+        }
+    }
+
+    /** A failure in a few words for the header. */
+    static String reason(IOException failure) {
+        String message = failure.getMessage();
+        return message == null || message.isBlank() ? "the service cannot be reached" : message;
+    }
+}

@@ -1,0 +1,96 @@
+package stirtide.bar.link;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.UUID;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.command.DayCommand;
+
+/** The way to the service: a thread that follows the day, a thread that sends entries, a thread for the clock. */
+public final class ServiceLink implements Outgoing, AutoCloseable {
+    /** A line on which nothing was heard for so long is given up; the service is heard every five seconds. */
+    public static final long SILENCE_MILLIS = 20_000;
+
+    private static final long SECOND_MILLIS = 1000;
+
+    private final ServiceApi api;
+    private final Outbox outbox;
+    private final String personId;
+    private final Consumer<LinkNews> news;
+    private final List<Thread> threads;
+    private final ExecutorService clockThread = Executors.newSingleThreadExecutor(task -> daemon("clock", task));
+
+    private ServiceLink(ServiceApi api, Outbox outbox, String personId, Consumer<LinkNews> news, long secondMillis) {
+        this.api = api;
+        this.outbox = outbox;
+        this.personId = personId;
+        this.news = news;
+        long silence = SILENCE_MILLIS * secondMillis / SECOND_MILLIS;
+        var random = new SplittableRandom();
+        threads = List.of(
+                daemon("live", new LiveLine(api, news, new Backoff(random, secondMillis), silence)),
+                daemon("sender", new Sender(api, outbox, news, new Backoff(random, secondMillis))));
+    }
+
+    /**
+     * Starts to follow a day.
+     *
+     * @param news called from the link's threads
+     * @throws IOException when entries cannot be kept on disk
+     */
+    public static ServiceLink start(ServiceApi api, Home home, String personId, Consumer<LinkNews> news)
+            throws IOException {
+        return start(api, home, personId, news, SECOND_MILLIS);
+    }
+
+    /** The same with another length of a second, for tests of waiting. */
+    static ServiceLink start(ServiceApi api, Home home, String personId, Consumer<LinkNews> news, long secondMillis)
+            throws IOException {
+        var link = new ServiceLink(api, home.outbox(personId), personId, news, secondMillis);
+        if (link.outbox.size() > 0) news.accept(new LinkNews.Waiting(link.outbox.size()));
+        link.threads.forEach(Thread::start);
+        return link;
+    }
+
+    private static Thread daemon(String name, Runnable task) {
+        var thread = new Thread(task, name);
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    @Override
+    public void send(DayCommand command, String words) {
+        var request = new CommandRequest(UUID.randomUUID().toString(), personId, command);
+        try {
+            outbox.add(new Outbox.Entry(request, words));
+        } catch (IOException diskTrouble) {
+            news.accept(new LinkNews.Refused(command, words, "it cannot be kept on disk: " + diskTrouble.getMessage()));
+        }
+    }
+
+    @Override
+    public void setClockRate(int ratePermille) {
+        clockThread.execute(() -> {
+            try {
+                Optional<LinkNews.Clock> clock = api.setClockRate(ratePermille);
+                clock.ifPresentOrElse(news, () -> news.accept(new LinkNews.Trouble("the clock cannot be driven")));
+            } catch (IOException unreachable) {
+                news.accept(new LinkNews.Trouble("the clock: " + ServiceApi.reason(unreachable)));
+            } catch (InterruptedException leaving) {
+                Thread.currentThread().interrupt();
+            }
+        });
+    }
+
+    @Override
+    public void close() throws IOException {
+        threads.forEach(Thread::interrupt);
+        clockThread.shutdownNow();
+        outbox.close();
+    }
+}

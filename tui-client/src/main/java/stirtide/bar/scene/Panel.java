@@ -1,0 +1,40 @@
+package stirtide.bar.scene;
+
+import stirtide.bar.frame.Pane;
+import stirtide.bar.keys.Key;
+import stirtide.bar.keys.Place;
+
+/** Something drawn over the view that gets the keys while it is open. */
+public interface Panel {
+    /** Which keys work in it. */
+    Place place();
+
+    /** Heading. */
+    String title();
+
+    /** Columns it wants inside its frame. */
+    int columns();
+
+    /** Rows it wants inside its frame. */
+    int rows();
+
+    /** Draws the inside. */
+    void draw(Pane inside, Scene scene);
+
+    /**
+     * Answers a key.
+     *
+     * @param machine whether the key is part of a burst faster than fingers
+     */
+    PanelAnswer press(Key key, boolean machine, Scene scene);
+
+    /** Called as time goes by. */
+    default PanelAnswer tick(Scene scene) {
+        return new PanelAnswer.Stay();
+    }
+
+    /** Bowl whose mixing this panel stands on, empty text for none: it closes when that mixing is refused. */
+    default String standsOnBowl() {
+        return "";
+    }
+}

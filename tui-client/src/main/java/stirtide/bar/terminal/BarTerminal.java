@@ -1,0 +1,98 @@
+package stirtide.bar.terminal;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.TextColor;
+import com.googlecode.lanterna.terminal.ansi.UnixTerminal;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.concurrent.atomic.AtomicBoolean;
+
+/**
+ * The terminal of the bar: no key stops, suspends or freezes it, its size is asked from {@code stty} and never from the
+ * screen, and leaving restores everything exactly once, whoever asks.
+ */
+public final class BarTerminal extends UnixTerminal {
+    private static final TerminalSize FALLBACK = new TerminalSize(80, 24);
+    private static final byte[] PASTE_MARKS_ON = "\033[?2004h".getBytes(StandardCharsets.US_ASCII);
+    private static final byte[] PASTE_MARKS_OFF = "\033[?2004l".getBytes(StandardCharsets.US_ASCII);
+    private static final byte[] LEAVE_SYNC = "\033[?2026l".getBytes(StandardCharsets.US_ASCII);
+
+    private final FrameBuffer frame;
+    private final boolean colorless;
+    private final AtomicBoolean left = new AtomicBoolean();
+
+    /**
+     * Takes over the terminal of standard input and the frame's output.
+     *
+     * @param colorless whether not a single color code may be written
+     * @throws IOException when there is no terminal
+     */
+    public BarTerminal(InputStream input, FrameBuffer frame, boolean colorless) throws IOException {
+        super(input, frame, StandardCharsets.UTF_8, CtrlCBehaviour.TRAP);
+        this.frame = frame;
+        this.colorless = colorless;
+        getInputDecoder().addProfile(new ReportPatterns());
+    }
+
+    // The constructor of the superclass calls this before the fields above are set.
+    @Override
+    protected void canonicalMode(boolean on) throws IOException {
+        if (!on) {
+            runSTTYCommand("-icanon", "-echo", "-isig", "-iexten", "-ixon", "min", "1", "time", "0");
+        }
+    }
+
+    @Override
+    protected void keyEchoEnabled(boolean on) {
+        // Part of the one stty call above; on leaving the saved settings bring it back.
+    }
+
+    @Override
+    protected void keyStrokeSignalsEnabled(boolean on) {
+        // As above.
+    }
+
+    @Override
+    protected TerminalSize findTerminalSize() throws IOException {
+        String[] rowsAndColumns = runSTTYCommand("size").trim().split(" ");
+        try {
+            int rows = Integer.parseInt(rowsAndColumns[0]);
+            int columns = Integer.parseInt(rowsAndColumns[1]);
+            // A serial line answers 0 0.
+            return rows < 1 || columns < 1 ? FALLBACK : new TerminalSize(columns, rows);
+        } catch (NumberFormatException | ArrayIndexOutOfBoundsException notASize) {
+            return FALLBACK;
+        }
+    }
+
+    @Override
+    public void enterPrivateMode() throws IOException {
+        writeToTerminal(PASTE_MARKS_ON);
+        super.enterPrivateMode();
+    }
+
+    @Override
+    public void exitPrivateMode() throws IOException {
+        if (!left.compareAndSet(false, true)) return;
+        // One lock over both steps: no frame can slip in between the restoring codes and the latch.
+        synchronized (frame) {
+            frame.discard();
+            writeToTerminal(LEAVE_SYNC);
+            writeToTerminal(PASTE_MARKS_OFF);
+            super.exitPrivateMode();
+            frame.flush();
+            frame.shut();
+        }
+    }
+
+    @Override
+    public void setForegroundColor(TextColor color) throws IOException {
+        if (!colorless) super.setForegroundColor(color);
+    }
+
+    @Override
+    public void setBackgroundColor(TextColor color) throws IOException {
+        if (!colorless) super.setBackgroundColor(color);
+    }
+}

@@ -1,0 +1,94 @@
+package stirtide.bar.view;
+
+import java.util.List;
+import stirtide.bar.frame.Canvas;
+import stirtide.bar.frame.Glyphs;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.scene.Panel;
+import stirtide.bar.scene.Scene;
+
+/** Draws the bar: the same scene and size give the same picture. */
+public final class BarView {
+    /** Fewest columns that are drawn. */
+    public static final int LEAST_COLUMNS = 80;
+
+    /** Fewest rows that are drawn. */
+    public static final int LEAST_ROWS = 24;
+
+    private static final int WIDE_COLUMNS = 120;
+    private static final int WIDE_ROWS = 36;
+    private static final int NEXT_ROWS = 8;
+    private static final int WIDE_NEXT_ROWS = 15;
+    private static final int FOOT_ROWS = 3;
+
+    private BarView() {}
+
+    /** The picture of a scene. */
+    public static Canvas draw(Scene scene, int columns, int rows, Glyphs glyphs) {
+        var canvas = new Canvas(columns, rows, glyphs);
+        Pane whole = canvas.pane();
+        if (columns < LEAST_COLUMNS || rows < LEAST_ROWS) {
+            SmallView.draw(whole, scene);
+            return canvas;
+        }
+        if (columns >= WIDE_COLUMNS && rows >= WIDE_ROWS) wide(whole, scene);
+        else compact(whole, scene);
+        scene.panel().ifPresent(panel -> over(whole, panel, scene));
+        return canvas;
+    }
+
+    private static void compact(Pane whole, Scene scene) {
+        int columns = whole.width();
+        HeaderView.draw(whole.part(0, 0, columns, 1), scene);
+        AlarmView.draw(whole.part(0, 1, columns, 1), scene);
+        whole.rule(2);
+        NextMixView.draw(whole.part(0, 3, columns, NEXT_ROWS), scene);
+        int top = 3 + NEXT_ROWS;
+        int lists = whole.height() - top - FOOT_ROWS - 1;
+        // The queue gets two fifths, the live bowls the rest: those have lives to watch.
+        int queueRows = Math.max(4, lists * 2 / 5);
+        whole.rule(top);
+        QueueView.draw(whole.part(0, top, columns, queueRows), scene, true);
+        whole.rule(top + queueRows);
+        LiveView.rows(whole.part(0, top + queueRows, columns, lists + 1 - queueRows), scene);
+        FooterView.draw(whole.part(0, whole.height() - FOOT_ROWS, columns, FOOT_ROWS), scene);
+    }
+
+    private static void wide(Pane whole, Scene scene) {
+        int columns = whole.width();
+        int left = Math.max(58, columns * 12 / 25);
+        HeaderView.draw(whole.part(0, 0, columns, 1), scene);
+        AlarmView.draw(whole.part(0, 1, columns, 2), scene);
+        whole.rule(3);
+        int body = whole.height() - 4 - FOOT_ROWS - 1;
+        NextMixView.draw(whole.part(0, 4, left - 1, WIDE_NEXT_ROWS), scene);
+        whole.part(0, 0, left, whole.height()).rule(4 + WIDE_NEXT_ROWS);
+        QueueView.draw(whole.part(0, 4 + WIDE_NEXT_ROWS, left - 1, body - WIDE_NEXT_ROWS), scene, false);
+        for (int row = 0; row < body; row++) whole.put(left, 4 + row, "│", Style.RULE);
+        LiveView.cards(whole.part(left + 2, 4, columns - left - 2, body), scene);
+        whole.rule(4 + body);
+        FooterView.draw(whole.part(0, whole.height() - FOOT_ROWS, columns, FOOT_ROWS), scene);
+    }
+
+    private static void over(Pane whole, Panel panel, Scene scene) {
+        int columns = Math.min(panel.columns() + 4, whole.width());
+        int rows = Math.min(panel.rows() + 2, whole.height() - 4);
+        // Below the alarm line, above the footer: neither is ever covered.
+        int row = Math.max(2, (whole.height() - FOOT_ROWS - rows + 2) / 2);
+        Pane frame =
+                whole.part((whole.width() - columns) / 2, row, columns, rows).clear();
+        String line = "─".repeat(columns - 2);
+        frame.put(0, 0, "┌" + line + "┐", Style.RULE);
+        for (int y = 1; y < rows - 1; y++) frame.put(0, y, "│", Style.RULE).put(columns - 1, y, "│", Style.RULE);
+        frame.put(0, rows - 1, "└" + line + "┘", Style.RULE);
+        frame.put(2, 0, " " + Pane.cut(panel.title(), columns - 6) + " ", Style.STRONG);
+        panel.draw(frame.part(2, 1, columns - 4, rows - 2), scene);
+    }
+
+    /** The picture as text for a printer or a pipe: no trailing blanks, no control characters but line ends. */
+    public static String text(Canvas canvas) {
+        List<String> rows = canvas.rows().stream().map(String::stripTrailing).toList();
+        return String.join("\n", rows).stripTrailing() + "\n";
+    }
+}

@@ -1,0 +1,72 @@
+package stirtide.bar.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Binding;
+import stirtide.bar.keys.KeyTable;
+import stirtide.bar.keys.Place;
+import stirtide.bar.scene.Notice;
+import stirtide.bar.scene.Panel;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TimeText;
+import stirtide.events.view.DayView;
+
+/** Three rows: what just happened, then the keys of this place in two rows, from the key table. */
+final class FooterView {
+    private static final String GAP = "  ";
+
+    private FooterView() {}
+
+    static void draw(Pane rows, Scene scene) {
+        happened(rows, scene);
+        List<String> lines = lines(scene, rows.width());
+        for (int i = 0; i < Math.min(2, lines.size()); i++) rows.put(0, 1 + i, lines.get(i), Style.DIM);
+    }
+
+    private static void happened(Pane rows, Scene scene) {
+        String waiting =
+                scene.link().waitingEntries() == 0 ? "" : scene.link().waitingEntries() + " waiting to be sent";
+        int room = rows.width() - (waiting.isEmpty() ? 0 : waiting.length() + 2);
+        List<Notice> notices = scene.notices();
+        if (notices.isEmpty()) {
+            rows.fit(0, 0, room, last(scene), Style.DIM);
+        } else {
+            Notice newest = notices.get(notices.size() - 1);
+            long lasting = notices.stream().filter(Notice::lasting).count();
+            String more = lasting > 1 ? " (" + lasting + ")" : "";
+            String tail = newest.lasting() ? more + "  Esc clears" : "";
+            rows.put(0, 0, Pane.cut(newest.words(), room - tail.length()) + tail, Style.STRONG);
+        }
+        rows.put(rows.width() - waiting.length(), 0, waiting, Style.STRONG);
+    }
+
+    private static String last(Scene scene) {
+        List<DayView.ActionCard> actions = scene.view().map(DayView::actions).orElse(List.of());
+        var texts = new ArrayList<String>();
+        for (DayView.ActionCard action : actions.subList(0, Math.min(3, actions.size()))) {
+            texts.add(action.sentence() + "  " + scene.name(action.actor()) + " "
+                    + TimeText.minute(action.time(), scene.zone()));
+        }
+        return texts.isEmpty() ? "" : "last: " + String.join("   ", texts);
+    }
+
+    private static List<String> lines(Scene scene, int columns) {
+        Place place = scene.panel().map(Panel::place).orElse(Place.BAR);
+        var lines = new ArrayList<String>();
+        var line = new StringBuilder();
+        for (Binding binding : KeyTable.of(place, scene.mayWrite(), scene.clockCanBeDriven())) {
+            if (binding.label().isEmpty()) continue;
+            String text = binding.shown() + " " + binding.label();
+            if (line.length() > 0 && line.length() + GAP.length() + text.length() > columns) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() > 0 ? GAP : "").append(text);
+        }
+        Optional.of(line.toString()).filter(rest -> !rest.isEmpty()).ifPresent(lines::add);
+        return lines;
+    }
+}

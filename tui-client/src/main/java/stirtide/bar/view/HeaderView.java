@@ -1,0 +1,59 @@
+package stirtide.bar.view;
+
+import java.util.Locale;
+import stirtide.bar.clock.SalonTime;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.scene.LinkLine;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TimeText;
+import stirtide.events.view.DayView;
+
+/** One row: view and salon, the salon's clock, how fresh the picture is, who works here. */
+final class HeaderView {
+    private HeaderView() {}
+
+    static void draw(Pane row, Scene scene) {
+        String salon = scene.view().map(DayView::salonName).orElse("");
+        row.put(0, 0, "BAR", Style.STRONG).fit(5, 0, row.width() / 2 - 18, salon, Style.TEXT);
+        if (scene.view().isPresent()) clock(row, scene);
+        String person = person(scene);
+        row.put(row.width() - person.length(), 0, person, Style.TEXT);
+        String link = link(scene);
+        boolean fresh =
+                scene.link().state() == LinkLine.State.LIVE || scene.link().state() == LinkLine.State.CONNECTING;
+        row.put(row.width() - person.length() - 2 - link.length(), 0, link, fresh ? Style.DIM : Style.MEDIUM);
+    }
+
+    private static void clock(Pane row, Scene scene) {
+        String time = TimeText.clock(scene.now(), scene.zone());
+        int column = row.width() / 2 - 10;
+        row.put(column, 0, time, Style.STRONG);
+        if (scene.ratePermille() != SalonTime.REAL) {
+            row.put(column + time.length() + 1, 0, rate(scene.ratePermille()), Style.DIM);
+        }
+    }
+
+    private static String rate(int permille) {
+        if (permille == 0) return "stopped";
+        return permille % SalonTime.REAL == 0
+                ? "x" + permille / SalonTime.REAL
+                : String.format(Locale.ROOT, "x%.2f", permille / (double) SalonTime.REAL);
+    }
+
+    private static String person(Scene scene) {
+        String name = scene.name(scene.operator().personId());
+        if (!scene.operator().mayWrite()) return name.isEmpty() ? "read only" : Pane.cut(name, 10) + " (read)";
+        return Pane.cut(name, 12);
+    }
+
+    private static String link(Scene scene) {
+        long age = scene.link().ageSeconds();
+        return switch (scene.link().state()) {
+            case LIVE -> "live " + TimeText.age(age);
+            case CONNECTING -> "connecting";
+            case STALE -> "STALE " + TimeText.age(age);
+            case LOST -> "NO LINK " + TimeText.age(age);
+        };
+    }
+}

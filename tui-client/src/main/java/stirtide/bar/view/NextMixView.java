@@ -1,0 +1,130 @@
+package stirtide.bar.view;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import stirtide.bar.frame.BlockDigits;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TimeText;
+import stirtide.bar.words.WeightText;
+import stirtide.events.day.BowlFormula;
+import stirtide.events.view.DayView;
+
+/** The next bowl: when, for whom, how many grams of what. */
+final class NextMixView {
+    private static final int RIGHT = 33;
+    private static final int GRAMS_WIDTH = 9;
+
+    private NextMixView() {}
+
+    static void draw(Pane pane, Scene scene) {
+        Optional<DayView.QueuedBowl> next =
+                scene.view().flatMap(view -> view.queue().stream().findFirst());
+        if (next.isEmpty()) {
+            pane.put(0, 0, "NEXT MIX", Style.STRONG);
+            pane.put(2, 2, scene.view().isEmpty() ? "no picture of the day yet" : "nothing to mix", Style.DIM);
+            return;
+        }
+        boolean roomy = pane.height() > 10;
+        draw(pane, next.get(), scene);
+        if (roomy) roomy(pane, next.get(), scene);
+        else recipe(pane.part(RIGHT, 1, pane.width() - RIGHT, pane.height() - 2), next.get(), false);
+        caution(pane, pane.height() - 1, next.get(), scene);
+    }
+
+    private static void draw(Pane pane, DayView.QueuedBowl next, Scene scene) {
+        boolean isPicked = isPicked(next, scene);
+        pane.put(0, 0, (isPicked ? "> " : "  ") + "NEXT MIX", Style.STRONG);
+        String client = next.clientRef().isEmpty() ? "" : "  " + next.clientRef();
+        String who = "bowl " + next.bowl().bowl() + "   chair " + next.bowl().chair() + client + "   "
+                + String.join(", ", next.bowl().zones());
+        int from = pane.height() > 10 ? 13 : RIGHT;
+        pane.fit(from, 0, pane.width() - from, who, isPicked ? Style.PICKED : Style.STRONG);
+        countdown(pane, next.bowl().mixStart(), scene);
+    }
+
+    private static boolean isPicked(DayView.QueuedBowl next, Scene scene) {
+        return !scene.picks().onLive()
+                && scene.view()
+                        .flatMap(view -> scene.picks().queuedIn(view))
+                        .map(picked -> picked.bowl().bowl().equals(next.bowl().bowl()))
+                        .orElse(false);
+    }
+
+    private static void countdown(Pane pane, Instant start, Scene scene) {
+        String left = TimeText.left(start, scene.now());
+        boolean late = left.startsWith("+");
+        Style style = late ? Style.MEDIUM : Style.STRONG;
+        int row = pane.height() > 10 ? 2 : 1;
+        BlockDigits.tall(pane, 2, row, left.replace(" h", "h"), style);
+        pane.put(2, row + BlockDigits.TALL_ROWS, startText(start, late, scene), late ? style : Style.TEXT);
+    }
+
+    private static String startText(Instant start, boolean late, Scene scene) {
+        return (late ? "▲ LATE, was to start " : "start at ") + TimeText.minute(start, scene.zone());
+    }
+
+    private static void roomy(Pane pane, DayView.QueuedBowl next, Scene scene) {
+        Pane side = pane.part(38, 3, pane.width() - 38, 4);
+        side.fit(0, 0, side.width(), mixer(next, scene), Style.TEXT);
+        side.fit(0, 1, side.width(), "scale " + next.bowl().scaleId(), Style.DIM);
+        side.fit(0, 2, side.width(), "bowl size " + next.bowl().bowlSizeId(), Style.DIM);
+        recipe(pane.part(2, 8, pane.width() - 2, 6), next, true);
+    }
+
+    private static String mixer(DayView.QueuedBowl next, Scene scene) {
+        return next.bowl().personId().map(id -> scene.name(id) + " mixes").orElse("the stylist mixes");
+    }
+
+    private static void recipe(Pane pane, DayView.QueuedBowl next, boolean roomy) {
+        BowlFormula formula = next.bowl().formula();
+        grams(pane, 0, formula.lightenerMilligrams(), next.lightenerName());
+        int row = 1;
+        for (int i = 0; i < formula.developerParts().size(); i++) {
+            String strength = WeightText.strength(next.partStrengthsHundredths().get(i));
+            String name = next.partNames().get(i);
+            String text = name.contains(strength) || strength.equals(name) ? name : name + ", " + strength;
+            grams(pane, row++, formula.developerParts().get(i).milligrams(), text);
+        }
+        String blend = formula.developerParts().size() > 1
+                ? "   blend " + WeightText.percent(formula.strengthHundredths())
+                : "";
+        String ratio = "ratio " + WeightText.ratio(formula.wantedRatioThousandths()) + blend + "   makes "
+                + WeightText.grams(formula.totalMilligrams()) + " g";
+        pane.fit(0, row++, pane.width(), ratio, Style.TEXT);
+        long life =
+                Duration.between(next.bowl().mixStart(), next.bowl().lifeEnds()).toMinutes();
+        String window = "life " + life + " min   directions " + WeightText.ratio(formula.lowestRatioThousandths())
+                + " to " + WeightText.ratio(formula.highestRatioThousandths());
+        if (roomy || row < pane.height()) pane.fit(0, row, pane.width(), window, Style.DIM);
+    }
+
+    private static void grams(Pane pane, int row, int milligrams, String text) {
+        pane.right(GRAMS_WIDTH - 2, row, GRAMS_WIDTH - 2, WeightText.grams(milligrams), Style.STRONG);
+        pane.put(GRAMS_WIDTH - 1, row, "g", Style.DIM);
+        pane.fit(GRAMS_WIDTH + 2, row, pane.width() - GRAMS_WIDTH - 2, text, Style.TEXT);
+    }
+
+    private static void caution(Pane pane, int row, DayView.QueuedBowl next, Scene scene) {
+        List<String> cautions = next.cautions();
+        if (!cautions.isEmpty()) {
+            String tail = "   Enter: all";
+            int room = pane.width() - 2 - tail.length();
+            String text = "! first " + next.lightenerName() + " today: " + String.join("; ", cautions);
+            pane.put(2, row, Pane.cut(text, room) + tail, Style.STRONG);
+        } else if (next.bowl().waitMinutes() > 0) {
+            pane.put(2, row, "the client waits " + next.bowl().waitMinutes() + " min for it   Enter: why", Style.TEXT);
+        } else if (pane.height() <= 10) {
+            pane.fit(
+                    2,
+                    row,
+                    pane.width() - 2,
+                    mixer(next, scene) + ", scale " + next.bowl().scaleId() + ", bowl size "
+                            + next.bowl().bowlSizeId(),
+                    Style.DIM);
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package stirtide.bar.view;
+
+import java.util.List;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TimeText;
+import stirtide.bar.words.WeightText;
+import stirtide.events.day.BowlFormula;
+import stirtide.events.view.DayView;
+
+/** Bowls after the next one. The first row of the pane is its rule, with the heading on it. */
+final class QueueView {
+    private QueueView() {}
+
+    static void draw(Pane pane, Scene scene, boolean broad) {
+        List<DayView.QueuedBowl> queue = scene.view().map(DayView::queue).orElse(List.of());
+        List<DayView.QueuedBowl> later = queue.subList(Math.min(1, queue.size()), queue.size());
+        pane.put(2, 0, " AFTER THAT ", Style.STRONG);
+        int rows = pane.height() - 1;
+        int picked = pickedIndex(later, scene);
+        int shown = later.size() > rows ? rows - 1 : rows;
+        int first = Math.max(0, Math.min(picked - shown + 1, later.size() - shown));
+        for (int row = 0; row < Math.min(shown, later.size()); row++)
+            draw(pane, 1 + row, later.get(first + row), scene, broad, first + row == picked);
+        int more = later.size() - first - shown;
+        if (later.size() > rows) pane.put(2, rows, more + " more later", Style.DIM);
+    }
+
+    private static int pickedIndex(List<DayView.QueuedBowl> later, Scene scene) {
+        if (scene.picks().onLive()) return -1;
+        for (int i = 0; i < later.size(); i++) {
+            if (later.get(i).bowl().bowl().equals(scene.picks().queued())) return i;
+        }
+        return -1;
+    }
+
+    private static void draw(
+            Pane pane, int row, DayView.QueuedBowl bowl, Scene scene, boolean broad, boolean isPicked) {
+        Style style = isPicked ? Style.PICKED : Style.TEXT;
+        if (isPicked) pane.put(0, row, " ".repeat(pane.width()), style);
+        pane.put(0, row, isPicked ? ">" : " ", style);
+        pane.put(2, row, bowl.bowl().bowl(), style)
+                .put(7, row, "chair " + bowl.bowl().chair(), style);
+        pane.fit(16, row, 7, bowl.clientRef(), style);
+        String zones = String.join(", ", bowl.bowl().zones());
+        String grams = grams(bowl.bowl().formula());
+        int end = pane.width() - 7;
+        if (broad) {
+            pane.fit(24, row, 19, zones, style);
+            pane.right(end - 8, row, 26, grams, style);
+            pane.put(end - 6, row, bowl.cautions().isEmpty() ? "" : "!", style);
+        } else {
+            pane.fit(24, row, Math.max(0, end - 2 - grams.length() - 1 - 24), zones, style);
+            pane.right(end - 1, row, 26, grams, style);
+        }
+        pane.put(end + 1, row, TimeText.minute(bowl.bowl().mixStart(), scene.zone()), style);
+    }
+
+    private static String grams(BowlFormula formula) {
+        var text = new StringBuilder(WeightText.grams(formula.lightenerMilligrams()));
+        formula.developerParts().forEach(part -> text.append(" + ").append(WeightText.grams(part.milligrams())));
+        return text.append(" g").toString();
+    }
+}

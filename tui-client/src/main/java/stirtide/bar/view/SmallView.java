@@ -1,0 +1,28 @@
+package stirtide.bar.view;
+
+import java.util.Optional;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TimeText;
+import stirtide.events.view.DayView;
+
+/** What a terminal too small for the bar still tells: the size it needs and the next bowl. */
+final class SmallView {
+    private SmallView() {}
+
+    static void draw(Pane pane, Scene scene) {
+        String needed = BarView.LEAST_COLUMNS + "x" + BarView.LEAST_ROWS + " needed, now "
+                + pane.canvas().width() + "x" + pane.canvas().height();
+        pane.put(0, 0, needed, Style.STRONG);
+        Optional<DayView.QueuedBowl> next =
+                scene.view().flatMap(view -> view.queue().stream().findFirst());
+        next.ifPresent(bowl -> pane.put(
+                0,
+                1,
+                "next: bowl " + bowl.bowl().bowl() + " in "
+                        + TimeText.left(bowl.bowl().mixStart(), scene.now()),
+                Style.TEXT));
+        if (scene.panel().isPresent()) pane.put(0, 2, "the entry is kept", Style.TEXT);
+    }
+}

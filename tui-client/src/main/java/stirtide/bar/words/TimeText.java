@@ -1,0 +1,52 @@
+package stirtide.bar.words;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** Times and countdowns as the bar reads them: 24 hours, rounded down, never more than there is. */
+public final class TimeText {
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE d MMM  HH:mm:ss", Locale.ENGLISH);
+    private static final int MINUTE_SECONDS = 60;
+    private static final int HOUR_SECONDS = 3600;
+
+    private TimeText() {}
+
+    /** {@code 11:44}. */
+    public static String minute(Instant instant, ZoneId zone) {
+        return MINUTE.format(instant.atZone(zone));
+    }
+
+    /** {@code Fri 14 May  11:42:07}. */
+    public static String clock(Instant instant, ZoneId zone) {
+        return CLOCK.format(instant.atZone(zone));
+    }
+
+    /**
+     * What is left until a deadline: {@code 21:30} in minutes and seconds, {@code 1:05 h} from an hour on, and
+     * {@code +02:10} when the deadline has passed.
+     */
+    public static String left(Instant deadline, Instant now) {
+        // Floor, also below zero: a deadline missed by half a second is missed.
+        long seconds = Math.floorDiv(Duration.between(now, deadline).toMillis(), 1000L);
+        String sign = seconds < 0 ? "+" : "";
+        return sign + span(Math.abs(seconds));
+    }
+
+    /** {@code 01:12} in minutes and seconds, {@code 1:05 h} from an hour on; seconds 0 or more. */
+    public static String span(long seconds) {
+        if (seconds >= HOUR_SECONDS) {
+            return String.format(
+                    Locale.ROOT, "%d:%02d h", seconds / HOUR_SECONDS, seconds % HOUR_SECONDS / MINUTE_SECONDS);
+        }
+        return String.format(Locale.ROOT, "%02d:%02d", seconds / MINUTE_SECONDS, seconds % MINUTE_SECONDS);
+    }
+
+    /** How long ago the last message came: {@code 7 s}, {@code 01:12}. */
+    public static String age(long seconds) {
+        return seconds < MINUTE_SECONDS ? seconds + " s" : span(seconds);
+    }
+}

@@ -1,0 +1,169 @@
+package stirtide.bar;
+
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.Executors;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.command.CommandResult;
+import stirtide.events.json.ContractJson;
+import stirtide.events.view.DayView;
+
+/** A stand-in for the service: shows a fixed day, takes commands once each, can hang up and can refuse. */
+public final class FakeService implements AutoCloseable {
+    private final HttpServer server;
+    private final List<OutputStream> lines = new CopyOnWriteArrayList<>();
+    private final List<CommandRequest> taken = Collections.synchronizedList(new ArrayList<>());
+    private final Map<String, String> refusals = new HashMap<>();
+    private final boolean driven;
+    private volatile DayView view;
+    private volatile int ratePermille = 1000;
+    private volatile boolean broken;
+
+    public FakeService(DayView view, boolean driven, int port) throws IOException {
+        this.view = view;
+        this.driven = driven;
+        server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
+        server.setExecutor(Executors.newCachedThreadPool(task -> {
+            var thread = new Thread(task, "fake service");
+            thread.setDaemon(true);
+            return thread;
+        }));
+        server.createContext("/days/", this::day);
+        server.createContext("/clock", this::clock);
+        server.start();
+    }
+
+    public URI address() {
+        return URI.create("http://127.0.0.1:" + server.getAddress().getPort());
+    }
+
+    /** Commands taken, each once. */
+    public List<CommandRequest> taken() {
+        synchronized (taken) {
+            return List.copyOf(taken);
+        }
+    }
+
+    /** From now on every request is answered with 503 and every line is cut. */
+    public void breakDown() throws IOException {
+        broken = true;
+        for (OutputStream line : lines) line.close();
+        lines.clear();
+    }
+
+    public void recover() {
+        broken = false;
+    }
+
+    /** Refuses every command of a type, named as in JSON, with a sentence. */
+    public void refuse(String type, String sentence) {
+        refusals.put(type, sentence);
+    }
+
+    public void show(DayView newer) throws IOException {
+        view = newer;
+        for (OutputStream line : lines) tell(line);
+    }
+
+    public void beat() throws IOException {
+        for (OutputStream line : lines) write(line, ": still here\n\n");
+    }
+
+    public int listeners() {
+        return lines.size();
+    }
+
+    private void day(HttpExchange exchange) throws IOException {
+        String path = exchange.getRequestURI().getPath();
+        if (broken) answer(exchange, 503, "{\"detail\":\"not now\"}");
+        else if (!path.startsWith("/days/" + Samples.DAY))
+            answer(exchange, 404, "{\"detail\":\"no such day: " + path + "\"}");
+        else if (path.endsWith("/live")) live(exchange);
+        else if (path.endsWith("/commands")) command(exchange);
+        else answer(exchange, 200, ContractJson.write(view));
+    }
+
+    private void live(HttpExchange exchange) throws IOException {
+        exchange.getResponseHeaders().set("Content-Type", "text/event-stream");
+        exchange.sendResponseHeaders(200, 0);
+        OutputStream line = exchange.getResponseBody();
+        tell(line);
+        lines.add(line);
+    }
+
+    private void tell(OutputStream line) throws IOException {
+        write(line, "id: " + view.revision() + "\nevent: day\ndata: " + ContractJson.write(view) + "\n\n");
+    }
+
+    private static void write(OutputStream line, String text) throws IOException {
+        line.write(text.getBytes(StandardCharsets.UTF_8));
+        line.flush();
+    }
+
+    private void command(HttpExchange exchange) throws IOException {
+        String body = new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8);
+        var request = ContractJson.read(body, CommandRequest.class);
+        String type = request.command().getClass().getSimpleName();
+        if (refusals.containsKey(type)) {
+            answer(exchange, 409, "{\"detail\":\"" + refusals.get(type) + "\"}");
+            return;
+        }
+        boolean repeated = taken().stream().anyMatch(known -> known.commandId().equals(request.commandId()));
+        if (!repeated) taken.add(request);
+        answer(exchange, 200, ContractJson.write(new CommandResult(request.commandId(), 42, 42, repeated)));
+    }
+
+    private void clock(HttpExchange exchange) throws IOException {
+        if (exchange.getRequestMethod().equals("PUT")) {
+            String body = new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8);
+            ratePermille = Integer.parseInt(body.replaceAll("\\D", ""));
+        }
+        answer(
+                exchange,
+                200,
+                "{\"now\":\"" + view.time() + "\",\"ratePermille\":" + ratePermille + ",\"driven\":" + driven + "}");
+    }
+
+    private static void answer(HttpExchange exchange, int status, String body) throws IOException {
+        byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
+        exchange.sendResponseHeaders(status, bytes.length);
+        try (OutputStream out = exchange.getResponseBody()) {
+            out.write(bytes);
+        }
+    }
+
+    @Override
+    public void close() {
+        server.stop(0);
+    }
+
+    /** Shows the busy day for trials by hand: {@code FakeService PORT [driven] [storm]}; a storm is ten views a second. */
+    public static void main(String[] arguments) throws Exception {
+        boolean storm = List.of(arguments).contains("storm");
+        var service =
+                new FakeService(Samples.busy(), List.of(arguments).contains("driven"), Integer.parseInt(arguments[0]));
+        System.out.println(service.address());
+        Instant now = Samples.NOW;
+        // Ends: with the process; this is a tool for the bench.
+        while (true) {
+            Thread.sleep(storm ? 100 : 5000);
+            now = now.plus(storm ? Duration.ofSeconds(37) : Duration.ofSeconds(5));
+            if (storm) service.show(Samples.at(now));
+            else service.beat();
+        }
+    }
+}

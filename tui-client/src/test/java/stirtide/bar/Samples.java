@@ -1,0 +1,298 @@
+package stirtide.bar;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import stirtide.bar.scene.LinkLine;
+import stirtide.bar.scene.Operator;
+import stirtide.bar.scene.Panel;
+import stirtide.bar.scene.Picks;
+import stirtide.bar.scene.Scene;
+import stirtide.events.day.BowlFormula;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlannedBowl;
+import stirtide.events.plan.PlannedService.PlannedZone;
+import stirtide.events.view.DayView;
+import stirtide.events.view.DayView.ActionCard;
+import stirtide.events.view.DayView.AlarmCard;
+import stirtide.events.view.DayView.BookingChoices;
+import stirtide.events.view.DayView.DayTotals;
+import stirtide.events.view.DayView.LiveBowl;
+import stirtide.events.view.DayView.MenuChoice;
+import stirtide.events.view.DayView.PartCard;
+import stirtide.events.view.DayView.PersonCard;
+import stirtide.events.view.DayView.PlannedBowlCard;
+import stirtide.events.view.DayView.QueuedBowl;
+import stirtide.events.view.DayView.ServiceCard;
+import stirtide.events.view.DayView.WeighedCard;
+
+/** An invented day at an invented salon, seen at 11:40:00 by its clock. */
+public final class Samples {
+    public static final String DAY = "larch-lane/2027-05-14";
+    public static final Instant NOW = Instant.parse("2027-05-14T10:40:00Z");
+    public static final Operator TAMSIN = new Operator("tamsin", true);
+    public static final LinkLine LIVE = new LinkLine(LinkLine.State.LIVE, 1, 0);
+
+    private Samples() {}
+
+    public static Instant at(int minutesFromNow) {
+        return NOW.plus(minutesFromNow, ChronoUnit.MINUTES);
+    }
+
+    /** A calm day: one bowl to mix soon, five later, two live ones with life enough. */
+    public static DayView calm() {
+        return view(List.of(), List.of(live("4a", 2, "at chair", 14, true), live("5a", 5, "weighed", 3, true)), 6);
+    }
+
+    /** A day with a bowl past its life, one low, one outside the directions, and reasons to wait. */
+    public static DayView busy() {
+        var alarms = List.of(
+                new AlarmCard(
+                        "past-3b",
+                        "HIGH",
+                        "LIFE_ENDED",
+                        "3b",
+                        1,
+                        "past its life: bin it, mix again",
+                        at(-2),
+                        Optional.empty()),
+                new AlarmCard(
+                        "low-4a",
+                        "MEDIUM",
+                        "LIFE_ENDING",
+                        "4a",
+                        2,
+                        "4 min of life left",
+                        at(-1),
+                        Optional.of("bohdan")));
+        return view(
+                alarms,
+                List.of(
+                        live("3b", 1, "at chair", 47, true),
+                        live("4a", 2, "at chair", 41, true),
+                        live("5a", 5, "weighed", 6, false),
+                        live("6a", 3, "mixing", 1, true)),
+                6);
+    }
+
+    /** Nothing booked any more. */
+    public static DayView quiet() {
+        return view(List.of(), List.of(), 0);
+    }
+
+    /** A day with many live bowls. */
+    public static DayView crowded() {
+        var live = new ArrayList<LiveBowl>();
+        for (int i = 0; i < 9; i++) live.add(live((i + 1) + "a", i + 1, "at chair", 4 + 4 * i, true));
+        return view(List.of(), live, 14);
+    }
+
+    public static DayView view(List<AlarmCard> alarms, List<LiveBowl> live, int queued) {
+        SortedMap<String, Integer> causes = new TreeMap<>();
+        causes.put("LEFT_OVER", 18_500);
+        return new DayView(
+                "larch-lane",
+                "Larch Lane Hair",
+                LocalDate.parse("2027-05-14"),
+                "Europe/London",
+                "GBP",
+                41,
+                NOW,
+                1000,
+                false,
+                41,
+                people(),
+                services(),
+                Stream.iterate(0, i -> i + 1).limit(queued).map(Samples::queued).toList(),
+                live,
+                List.of(),
+                alarms,
+                List.of(new Plan.WaitReason(
+                        at(20),
+                        at(55),
+                        45,
+                        35,
+                        List.of(9),
+                        "12:00 to 12:35 needs 45 min of mixing, one assistant gives 35")),
+                List.of(new Plan.PlanNote("STYLIST_MIXES", 8, "the bar is full at 12:10, the stylist mixes bowl 8a")),
+                Optional.empty(),
+                new DayTotals(9, 742_000, 690_500, 33_000, 18_500, causes),
+                List.of(
+                        new ActionCard(40, at(-3), "tamsin", "bowl 5a weighed 40.0 + 80.0 g"),
+                        new ActionCard(37, at(-9), "bohdan", "bowl 4a handed over to chair 2")),
+                List.of("bowl 9a moved from 12:01 to 12:04"),
+                true,
+                new BookingChoices(
+                        List.of(
+                                new MenuChoice("half-foils", "Half head of foils"),
+                                new MenuChoice("roots", "Root retouch")),
+                        List.of("short", "medium", "long"),
+                        List.of("fine", "medium", "thick"),
+                        5));
+    }
+
+    /** The busy day with its clock at another time. */
+    public static DayView at(Instant time) {
+        DayView day = busy();
+        return new DayView(
+                day.salonId(),
+                day.salonName(),
+                day.date(),
+                day.zone(),
+                day.currency(),
+                day.revision(),
+                time,
+                day.clockRatePermille(),
+                day.closed(),
+                day.planRevision(),
+                day.people(),
+                day.services(),
+                day.queue(),
+                day.live(),
+                day.done(),
+                day.alarms(),
+                day.waits(),
+                day.notes(),
+                day.planTotals(),
+                day.totals(),
+                day.actions(),
+                day.changes(),
+                day.planSettled(),
+                day.choices());
+    }
+
+    private static List<PersonCard> people() {
+        return List.of(
+                new PersonCard("tamsin", "Tamsin", "ASSISTANT", true, false),
+                new PersonCard("bohdan", "Bohdan", "ASSISTANT", true, true),
+                new PersonCard("oriel", "Oriel", "STYLIST", true, false));
+    }
+
+    private static List<ServiceCard> services() {
+        return List.of(
+                service(4, 2, "K.D.", "STARTED", -40, 0, List.of("back foils")),
+                service(7, 4, "214", "BOOKED", 9, 0, List.of()),
+                service(8, 1, "W.S.", "BOOKED", 30, 0, List.of()),
+                service(9, 3, "", "BOOKED", 35, 6, List.of()));
+    }
+
+    private static ServiceCard service(
+            int number, int chair, String client, String state, int minutes, int wait, List<String> done) {
+        return new ServiceCard(
+                number,
+                chair,
+                client,
+                "Half head of foils",
+                at(minutes),
+                at(minutes + wait),
+                at(minutes + wait + 95),
+                state,
+                wait,
+                done,
+                List.of(zone("back foils", minutes), zone("crown foils", minutes + 25)));
+    }
+
+    private static PlannedZone zone(String name, int minutes) {
+        return new PlannedZone(
+                name, at(minutes), at(minutes + 20), at(minutes + 38), at(minutes + 50), at(minutes + 60));
+    }
+
+    /** The {@code index}-th bowl of the queue; the first is a blend and has cautions, due in 4 minutes. */
+    public static QueuedBowl queued(int index) {
+        boolean blend = index == 0;
+        int service = 7 + index;
+        List<DeveloperPart> parts = blend
+                ? List.of(new DeveloperPart("cream-6", 48_000), new DeveloperPart("cream-12", 20_000))
+                : List.of(new DeveloperPart("cream-6", 60_000));
+        int lightener = blend ? 34_000 : 30_000;
+        var formula = new BowlFormula(
+                "chalk",
+                lightener,
+                parts,
+                blend ? 776 : 600,
+                2000,
+                1500,
+                2500,
+                blend ? 1985 : 1982,
+                blend ? 2015 : 2018);
+        var bowl = new PlannedBowl(
+                service + "a",
+                service,
+                1,
+                1 + (service + 2) % 5,
+                List.of(index % 2 == 0 ? "crown foils" : "back foils"),
+                at(4 + 9 * index),
+                at(7 + 9 * index),
+                at(9 + 9 * index),
+                at(34 + 9 * index),
+                at(49 + 9 * index),
+                Optional.of(index % 2 == 0 ? "tamsin" : "bohdan"),
+                "bench",
+                "small",
+                formula.totalMilligrams() - 4_000,
+                4_000,
+                formula,
+                index == 2 ? 6 : 0);
+        return new QueuedBowl(
+                bowl,
+                index % 3 == 0 ? "214" : index % 3 == 1 ? "W.S." : "",
+                "Chalk Lift",
+                blend ? List.of("Cream 6 %", "Cream 12 %") : List.of("Cream 6 %"),
+                blend ? List.of(600, 1200) : List.of(600),
+                blend
+                        ? List.of(
+                                "gloves on, eyes protected, air moving",
+                                "the maker's directions win over this screen",
+                                "never on broken skin, lashes or brows")
+                        : List.of());
+    }
+
+    /** A live bowl of a 45 minute life, begun some minutes ago. */
+    public static LiveBowl live(String bowl, int chair, String stage, int minutesAgo, boolean inside) {
+        boolean mixing = stage.equals("mixing");
+        return new LiveBowl(
+                bowl,
+                Integer.parseInt(bowl.replaceAll("\\D", "")),
+                chair,
+                "K.D.",
+                List.of("back foils"),
+                stage.toUpperCase(java.util.Locale.ROOT).replace(' ', '_'),
+                at(-minutesAgo),
+                at(45 - minutesAgo),
+                45,
+                Optional.of(at(30 - minutesAgo)),
+                planned(),
+                mixing
+                        ? Optional.empty()
+                        : Optional.of(new WeighedCard(40_000, inside ? 80_000 : 104_000, inside ? 2000 : 2600, inside)),
+                "Bohdan");
+    }
+
+    public static PlannedBowlCard planned() {
+        return new PlannedBowlCard(
+                "Chalk Lift",
+                40_000,
+                List.of(new PartCard("cream-6", "Cream 6 %", 600, 80_000)),
+                600,
+                2000,
+                1500,
+                2500,
+                200_000,
+                100);
+    }
+
+    public static Scene scene(DayView view) {
+        return scene(view, LIVE, Picks.FIRST, Optional.empty());
+    }
+
+    public static Scene scene(DayView view, LinkLine link, Picks picks, Optional<Panel> panel) {
+        return new Scene(Optional.of(view), NOW, 0, 1000, false, link, TAMSIN, picks, panel, List.of());
+    }
+}

@@ -1,0 +1,139 @@
+package stirtide.bar.view;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import stirtide.bar.Samples;
+import stirtide.bar.entry.BinPanel;
+import stirtide.bar.entry.BowlPanel;
+import stirtide.bar.entry.FindPanel;
+import stirtide.bar.entry.KeysPanel;
+import stirtide.bar.entry.Question;
+import stirtide.bar.entry.ReasonsPanel;
+import stirtide.bar.entry.ServicesPanel;
+import stirtide.bar.entry.WalkInPanel;
+import stirtide.bar.entry.WeighPanel;
+import stirtide.bar.frame.Glyphs;
+import stirtide.bar.keys.Key;
+import stirtide.bar.scene.LinkLine;
+import stirtide.bar.scene.Notice;
+import stirtide.bar.scene.Panel;
+import stirtide.bar.scene.PanelAnswer;
+import stirtide.bar.scene.Picks;
+import stirtide.bar.scene.Scene;
+
+/** Every state at every size and glyph set, cell by cell, against the files in src/test/frames. */
+class BarFramesTest {
+    /** States by name; also drawn by the tests that look for forbidden cells. */
+    static Map<String, Supplier<Scene>> states() {
+        var states = new TreeMap<String, Supplier<Scene>>();
+        states.put("calm", () -> Samples.scene(Samples.calm()));
+        states.put("busy", () -> Samples.scene(Samples.busy()));
+        states.put("quiet", () -> Samples.scene(Samples.quiet()));
+        states.put("crowded", () -> Samples.scene(Samples.crowded()));
+        states.put("live-picked", () -> on(new Picks(true, "", "5a"), Optional.empty()));
+        states.put("lost", BarFramesTest::lost);
+        states.put("waiting", BarFramesTest::nothingHeard);
+        states.put("refused", BarFramesTest::refused);
+        states.put("weigh-empty", () -> on(Picks.FIRST, Optional.of(WeighPanel.of(Samples.queued(0)))));
+        states.put("weigh-thin", () -> on(Picks.FIRST, Optional.of(weighed("40.0", "104.0"))));
+        states.put(
+                "bin",
+                () -> on(
+                        Picks.FIRST,
+                        Optional.of(BinPanel.of(Samples.busy().live().get(0), true))));
+        states.put("bowl", () -> on(Picks.FIRST, Optional.of(new BowlPanel("7a"))));
+        states.put("services", () -> on(Picks.FIRST, Optional.of(new ServicesPanel(7))));
+        states.put(
+                "walk-in",
+                () -> on(Picks.FIRST, Optional.of(WalkInPanel.of(Samples.calm(), Samples.scene(Samples.calm())))));
+        states.put("why", () -> on(Picks.FIRST, Optional.of(new ReasonsPanel())));
+        states.put("keys", () -> on(Picks.FIRST, Optional.of(new KeysPanel())));
+        states.put("find", () -> on(Picks.FIRST, Optional.of(new FindPanel())));
+        states.put(
+                "question",
+                () -> on(
+                        Picks.FIRST,
+                        Optional.of(new Question(
+                                "TAKE BACK?", "bowl 5a weighed 40.0 + 80.0 g", new PanelAnswer.Leave(), 0))));
+        return states;
+    }
+
+    private static Scene on(Picks picks, Optional<Panel> panel) {
+        return Samples.scene(Samples.busy(), Samples.LIVE, picks, panel);
+    }
+
+    private static Panel weighed(String lightener, String developer) {
+        Panel panel = WeighPanel.of(Samples.busy().live().get(3));
+        Scene scene = Samples.scene(Samples.busy());
+        type(panel, lightener, scene);
+        panel.press(Key.of(Key.Kind.ENTER, 0), false, scene);
+        type(panel, developer, scene);
+        return panel;
+    }
+
+    private static void type(Panel panel, String text, Scene scene) {
+        for (char letter : text.toCharArray()) panel.press(Key.of(letter, 0), false, scene);
+    }
+
+    private static Scene lost() {
+        return Samples.scene(Samples.busy(), new LinkLine(LinkLine.State.LOST, 72, 3), Picks.FIRST, Optional.empty());
+    }
+
+    private static Scene nothingHeard() {
+        Scene scene = Samples.scene(Samples.calm());
+        return new Scene(
+                Optional.empty(),
+                scene.now(),
+                0,
+                0,
+                false,
+                new LinkLine(LinkLine.State.CONNECTING, 0, 0),
+                scene.operator(),
+                Picks.FIRST,
+                Optional.empty(),
+                List.of());
+    }
+
+    private static Scene refused() {
+        Scene scene = Samples.scene(Samples.calm());
+        var notice = new Notice("NOT TAKEN  bowl 7a begun: bowl 7a was begun by Bohdan at 11:39; mix 8a next", true);
+        return new Scene(
+                scene.view(),
+                scene.now(),
+                0,
+                1000,
+                true,
+                scene.link(),
+                scene.operator(),
+                scene.picks(),
+                Optional.empty(),
+                List.of(notice));
+    }
+
+    private static Scene state(String name) {
+        return Objects.requireNonNull(states().get(name)).get();
+    }
+
+    static Stream<Arguments> frames() {
+        return states().keySet().stream()
+                .flatMap(name -> Stream.of(
+                        Arguments.of(name, 80, 24, Glyphs.FULL),
+                        Arguments.of(name, 120, 36, Glyphs.FULL),
+                        Arguments.of(name, 80, 24, Glyphs.ASCII)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("frames")
+    void the_frame_is_the_one_kept(String name, int columns, int rows, Glyphs glyphs) throws IOException {
+        GoldenFrames.check(name, state(name), columns, rows, glyphs);
+    }
+}

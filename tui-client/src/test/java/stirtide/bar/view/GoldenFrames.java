@@ -1,0 +1,66 @@
+package stirtide.bar.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.TextCharacter;
+import com.googlecode.lanterna.screen.TerminalScreen;
+import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import stirtide.bar.frame.Canvas;
+import stirtide.bar.frame.Glyphs;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.terminal.ColorDepth;
+import stirtide.bar.terminal.Painter;
+import stirtide.bar.terminal.Theme;
+
+/** Draws a scene through the screen library and holds it against the file kept for it. */
+final class GoldenFrames {
+    private static final Path FOLDER = Path.of("src/test/frames");
+
+    private GoldenFrames() {}
+
+    /** With {@code -Dframes.update=true} the file is written instead. */
+    static void check(String name, Scene scene, int columns, int rows, Glyphs glyphs) throws IOException {
+        Canvas canvas = BarView.draw(scene, columns, rows, glyphs);
+        List<String> shown = shown(canvas, Theme.DARK, ColorDepth.FULL);
+        assertThat(shown).isEqualTo(canvas.rows());
+        var lines = new ArrayList<>(shown.stream().map(row -> row + "|").toList());
+        lines.add("styles");
+        lines.addAll(canvas.styleRows());
+        Path file = FOLDER.resolve(
+                name + "-" + columns + "x" + rows + (glyphs == Glyphs.FULL ? "" : "-" + glyphs) + ".txt");
+        if (Boolean.getBoolean("frames.update")) Files.write(file, lines);
+        assertThat(lines).as(file.toString()).isEqualTo(Files.readAllLines(file));
+    }
+
+    /** What a terminal shows of a canvas. */
+    static List<String> shown(Canvas canvas, Theme theme, ColorDepth depth) throws IOException {
+        var rows = new ArrayList<String>();
+        for (List<TextCharacter> row : cells(canvas, theme, depth)) {
+            var text = new StringBuilder();
+            row.forEach(cell -> text.append(cell.getCharacterString()));
+            rows.add(text.toString());
+        }
+        return rows;
+    }
+
+    /** The cells of a terminal that shows a canvas. */
+    static List<List<TextCharacter>> cells(Canvas canvas, Theme theme, ColorDepth depth) throws IOException {
+        var terminal = new DefaultVirtualTerminal(new TerminalSize(canvas.width(), canvas.height()));
+        var screen = new TerminalScreen(terminal);
+        screen.startScreen();
+        new Painter(screen, theme, depth).paint(canvas, false);
+        var rows = new ArrayList<List<TextCharacter>>();
+        for (int row = 0; row < canvas.height(); row++) {
+            var cells = new ArrayList<TextCharacter>();
+            for (int column = 0; column < canvas.width(); column++) cells.add(terminal.getCharacter(column, row));
+            rows.add(cells);
+        }
+        return rows;
+    }
+}
