@@ -54,6 +54,8 @@ public final class Formulas {
     private static FormulaAnswer weigh(Blend blend, FormulaQuestion question, TechniqueRule rule, MixCheck check) {
         int lightener = blend.found().lightener();
         int[] parts = blend.found().parts();
+        int[] kinds = MixCheck.eachOnce(parts.length);
+        int[] amounts = MixCheck.withFirst(lightener, parts);
         List<DeveloperPart> developerParts = new ArrayList<>();
         for (int k = 0; k < parts.length; k++)
             developerParts.add(new DeveloperPart(blend.liquids().get(k).id(), parts[k]));
@@ -65,8 +67,8 @@ public final class Formulas {
                 question.ratioThousandths(),
                 rule.lowestRatioThousandths(),
                 rule.highestRatioThousandths(),
-                check.worstLowRatio(lightener, parts),
-                check.worstHighRatio(lightener, parts));
+                check.worstLowRatio(kinds, amounts),
+                check.worstHighRatio(kinds, amounts));
         return new FormulaAnswer.Weigh(formula, (int) (blend.found().total() - question.leastMilligrams()));
     }
 }

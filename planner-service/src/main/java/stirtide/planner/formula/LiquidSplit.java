@@ -26,6 +26,24 @@ final class LiquidSplit {
         return liquids;
     }
 
+    /** Smallest weight of developer worth trying, in milligrams. */
+    long leastDeveloper() {
+        return Math.max(check.leastBlendMilligrams(liquids), (long) liquids.size() * check.leastPartMilligrams());
+    }
+
+    /** Smallest error that this much developer or more can have, however it is split, in half milligrams. */
+    long leastError(long lightener, long developer) {
+        ScaleErrors errors = check.errors();
+        if (check.runningTotal())
+            return errors.leastErrorFrom(lightener) + errors.leastErrorFrom(lightener + developer);
+        if (liquids.size() == 1) return errors.leastErrorFrom(developer);
+        if (liquids.size() > 2) return liquids.size() * errors.leastErrorHalfMilligrams();
+        long strong = liquids.get(0).strengthHundredths();
+        long weak = liquids.get(1).strengthHundredths();
+        return errors.leastErrorFrom(developer * (check.lowestStrength() - weak) / (strong - weak))
+                + errors.leastErrorFrom(developer * (strong - check.highestStrength()) / (strong - weak));
+    }
+
     /** Weights of the liquids, in their order, that hold with this weight of lightener and sum to the developer. */
     Optional<int[]> of(int lightener, long developer) {
         return switch (liquids.size()) {
@@ -60,7 +78,8 @@ final class LiquidSplit {
                 ? 0
                 : (long) parts[0] * (liquids.get(0).strengthHundredths() - wanted); // excess the third part brings
         long gap = strong.strengthHundredths() - weak.strengthHundredths();
-        long ideal = Math.floorDiv((rest * (wanted - weak.strengthHundredths()) - before), gap * step) * step;
+        long ideal =
+                Alligation.strongOf(rest, before, strong.strengthHundredths(), weak.strengthHundredths(), wanted, step);
         long reach = slack(rest + (first == 0 ? 0 : parts[0]), gap);
         long least = Math.max(ideal - reach, check.leastPartMilligrams());
         long most =
@@ -68,13 +87,12 @@ final class LiquidSplit {
         least = Math.max(least, roundUp(rest - weak.mostMilligrams(), step));
         if (least > most) return Optional.empty();
         for (long away = 0; away <= Math.max(most - ideal, ideal - least); away += step) {
-            if (tries(ideal - away, least, most)) {
-                fill(parts, first, ideal - away, rest);
-                if (check.holds(lightener, parts, liquids)) return Optional.of(parts.clone());
-            }
-            if (tries(ideal + step + away, least, most)) {
-                fill(parts, first, ideal + step + away, rest);
-                if (check.holds(lightener, parts, liquids)) return Optional.of(parts.clone());
+            for (long part : new long[] {ideal - away, ideal + step + away}) {
+                if (part < least || part > most) continue;
+                parts[first] = (int) part;
+                parts[first + 1] = (int) (rest - part);
+                if (mayHold(lightener, parts) && check.holds(lightener, parts, liquids))
+                    return Optional.of(parts.clone());
             }
         }
         return Optional.empty();
@@ -86,13 +104,16 @@ final class LiquidSplit {
         return developer * span / gap + check.errors().stepMilligrams();
     }
 
-    private static boolean tries(long strong, long least, long most) {
-        return strong >= least && strong <= most;
-    }
-
-    private static void fill(int[] parts, int first, long strong, long rest) {
-        parts[first] = (int) strong;
-        parts[first + 1] = (int) (rest - strong);
+    /** A quick look at the ratio, so that a split that fails on it costs little. */
+    private boolean mayHold(int lightener, int[] parts) {
+        if (check.runningTotal()) return true;
+        long developer = 0;
+        long error = 0;
+        for (int part : parts) {
+            developer += part;
+            error += check.errors().errorHalfMilligrams(part);
+        }
+        return check.ratioHolds(lightener, developer, error);
     }
 
     private static long roundUp(long value, int step) {

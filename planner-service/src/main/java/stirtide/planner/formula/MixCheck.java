@@ -8,10 +8,15 @@ import stirtide.events.setup.Scale.Weighing;
 /**
  * Whether weights stay inside all limits however the scale errs within its limits. Every limit is a linear form of the
  * true weights, so the worst case is exact: each reading's error counts with the size of its coefficient. Weighed with
- * a tare between, every part has the error of its own reading. Weighed to a running total, a part is the difference of
- * two readings, and an error in between helps one part as much as it harms the next.
+ * a tare between, every pour has the error of its own reading. Weighed to a running total, a pour is the difference of
+ * two readings, and an error in between adds to one pour what it takes from the next.
+ *
+ * <p>A mix is a list of pours in the order of weighing. Kind 0 is lightener, kind k is liquid k - 1 of the list; a kind
+ * may be poured more than once.
  */
 final class MixCheck {
+    private static final int[][] EACH_ONCE = {{0}, {0, 1}, {0, 1, 2}, {0, 1, 2, 3}};
+
     private final ScaleErrors errors;
     private final boolean runningTotal;
     private final int leastPart;
@@ -29,7 +34,7 @@ final class MixCheck {
     MixCheck(Scale scale, int lowestRatio, int highestRatio, int lowestStrength, int highestStrength) {
         this.errors = new ScaleErrors(scale);
         this.runningTotal = scale.weighing() == Weighing.RUNNING_TOTAL;
-        this.leastPart = scale.minimumMilligrams();
+        this.leastPart = Math.max(scale.minimumMilligrams(), errors.stepMilligrams());
         this.lowestRatio = lowestRatio;
         this.highestRatio = highestRatio;
         this.lowestStrength = lowestStrength;
@@ -38,6 +43,10 @@ final class MixCheck {
 
     ScaleErrors errors() {
         return errors;
+    }
+
+    boolean runningTotal() {
+        return runningTotal;
     }
 
     int lowestRatio() {
@@ -56,100 +65,137 @@ final class MixCheck {
         return highestStrength;
     }
 
-    /** Least that may be weighed of any part: the scale's minimum load, at least one step. */
+    /** Least that may be weighed of any kind: the scale's minimum load, at least one step. */
     int leastPartMilligrams() {
-        return Math.max(leastPart, errors.stepMilligrams());
+        return leastPart;
+    }
+
+    /** Whether all limits hold in the worst case when each kind is weighed once. */
+    boolean holds(int lightener, int[] parts, List<Liquid> liquids) {
+        return holds(EACH_ONCE[parts.length], withFirst(lightener, parts), liquids);
+    }
+
+    /** Whether all limits hold in the worst case of all pours. */
+    boolean holds(int[] kinds, int[] amounts, List<Liquid> liquids) {
+        if (!weighable(kinds, amounts, liquids)) return false;
+        long[] error = readingErrors(amounts);
+        long[] weight = new long[liquids.size() + 1];
+        weight[0] = 1;
+        if (least(weight, kinds, amounts, error) <= 0) return false;
+        fill(weight, 1000, -lowestRatio);
+        if (least(weight, kinds, amounts, error) < 0) return false;
+        fill(weight, -1000, highestRatio);
+        if (least(weight, kinds, amounts, error) < 0) return false;
+        return liquids.size() == 1 || strengthHolds(weight, kinds, amounts, error, liquids);
     }
 
     /**
-     * Whether all limits hold in the worst case.
-     *
-     * @param lightener milligrams of lightener
-     * @param parts milligrams of each liquid, in the order of weighing
-     * @param liquids the liquids, in the same order
+     * Developer weights below or above which the ratio cannot hold, {least, most}, given the smallest error the
+     * developer can have; in milligrams. Weights between them may hold or not.
      */
-    boolean holds(int lightener, int[] parts, List<Liquid> liquids) {
-        if (!weighable(lightener, parts, liquids)) return false;
-        long[] error = readingErrors(lightener, parts);
-        if (2L * lightener <= error[0]) return false;
-        long developer = 0;
-        for (int part : parts) developer += part;
-        long[] weight = new long[parts.length + 1];
-        Arrays.fill(weight, 1000);
-        weight[0] = -lowestRatio;
-        long low = 2 * (1000 * developer - (long) lowestRatio * lightener);
-        if (low < deviation(weight, error)) return false;
-        weight[0] = -highestRatio;
-        if (-2 * (1000 * developer - (long) highestRatio * lightener) < deviation(weight, error)) return false;
-        return parts.length == 1
-                || strengthHolds(parts, liquids, error, lowestStrength, -1)
-                        && strengthHolds(parts, liquids, error, highestStrength, 1);
+    long[] developerRange(long lightener, long developerError) {
+        long first = errors.errorHalfMilligrams(lightener);
+        long lowest = lowestRatio * (2 * lightener + first) + 1000 * developerError;
+        long highest = highestRatio * (2 * lightener - first) - 1000 * developerError;
+        return new long[] {-Math.floorDiv(-lowest, 2000), Math.floorDiv(highest, 2000)};
+    }
+
+    /** Whether the ratio holds when the developer's error is this many half milligrams. */
+    boolean ratioHolds(long lightener, long developer, long developerError) {
+        long first = errors.errorHalfMilligrams(lightener);
+        return 1000 * (2 * developer - developerError) >= lowestRatio * (2 * lightener + first)
+                && 1000 * (2 * developer + developerError) <= highestRatio * (2 * lightener - first);
+    }
+
+    /** Smallest weight of developer in which two liquids can hold the strength, in milligrams. */
+    long leastBlendMilligrams(List<Liquid> liquids) {
+        if (liquids.size() != 2 || highestStrength <= lowestStrength) return 0;
+        long least = errors.leastErrorHalfMilligrams();
+        long both = 0;
+        for (int limit : new int[] {lowestStrength, highestStrength}) {
+            long strong = liquids.get(0).strengthHundredths() - (long) limit;
+            long weak = liquids.get(1).strengthHundredths() - (long) limit;
+            both += runningTotal
+                    ? least * (Math.abs(strong) + Math.abs(strong - weak) + Math.abs(weak))
+                    : least * (Math.abs(strong) + Math.abs(weak));
+        }
+        return both / (2L * (highestStrength - lowestStrength));
+    }
+
+    private boolean strengthHolds(long[] weight, int[] kinds, int[] amounts, long[] error, List<Liquid> liquids) {
+        weight[0] = 0;
+        for (int k = 1; k < weight.length; k++)
+            weight[k] = liquids.get(k - 1).strengthHundredths() - (long) lowestStrength;
+        if (least(weight, kinds, amounts, error) < 0) return false;
+        for (int k = 1; k < weight.length; k++)
+            weight[k] = (long) highestStrength - liquids.get(k - 1).strengthHundredths();
+        return least(weight, kinds, amounts, error) >= 0;
     }
 
     /** Smallest true ratio in the worst case, in thousandths, rounded down. */
-    int worstLowRatio(int lightener, int[] parts) {
-        long[] error = readingErrors(lightener, parts);
-        return (int) Math.floorDiv(1000 * (2 * sum(parts) - developerError(error)), 2L * lightener + error[0]);
+    int worstLowRatio(int[] kinds, int[] amounts) {
+        long[] error = readingErrors(amounts);
+        long developer = least(new long[] {0, 1, 1, 1}, kinds, amounts, error);
+        return (int) Math.floorDiv(1000 * developer, -least(new long[] {-1, 0, 0, 0}, kinds, amounts, error));
     }
 
     /** Largest true ratio in the worst case, in thousandths, rounded up. */
-    int worstHighRatio(int lightener, int[] parts) {
-        long[] error = readingErrors(lightener, parts);
-        return (int) -Math.floorDiv(-1000 * (2 * sum(parts) + developerError(error)), 2L * lightener - error[0]);
+    int worstHighRatio(int[] kinds, int[] amounts) {
+        long[] error = readingErrors(amounts);
+        long developer = -least(new long[] {0, -1, -1, -1}, kinds, amounts, error);
+        return (int) -Math.floorDiv(-1000 * developer, least(new long[] {1, 0, 0, 0}, kinds, amounts, error));
     }
 
-    private boolean weighable(int lightener, int[] parts, List<Liquid> liquids) {
-        if (lightener < leastPart || !errors.shows(lightener)) return false;
-        long total = lightener;
-        for (int k = 0; k < parts.length; k++) {
-            total += parts[k];
-            if (parts[k] < leastPart || parts[k] > liquids.get(k).mostMilligrams()) return false;
-            if (!errors.shows(runningTotal ? total : parts[k])) return false;
+    /** Order of pours when each kind is weighed once. */
+    static int[] eachOnce(int liquids) {
+        return EACH_ONCE[liquids].clone();
+    }
+
+    static int[] withFirst(int lightener, int[] parts) {
+        int[] amounts = new int[parts.length + 1];
+        amounts[0] = lightener;
+        System.arraycopy(parts, 0, amounts, 1, parts.length);
+        return amounts;
+    }
+
+    /** Whether the scale can show every reading, and no pour is below its minimum or beyond what there is. */
+    private boolean weighable(int[] kinds, int[] amounts, List<Liquid> liquids) {
+        long total = 0;
+        int[] sums = new int[liquids.size() + 1];
+        for (int i = 0; i < amounts.length; i++) {
+            total += amounts[i];
+            sums[kinds[i]] += amounts[i];
+            if (!runningTotal && amounts[i] < leastPart) return false;
+            if (!errors.shows(runningTotal ? total : amounts[i])) return false;
         }
+        for (int k = 0; k < sums.length; k++)
+            if (sums[k] < leastPart || k > 0 && sums[k] > liquids.get(k - 1).mostMilligrams()) return false;
         return total <= errors.maximumMilligrams();
     }
 
-    private boolean strengthHolds(int[] parts, List<Liquid> liquids, long[] error, int limit, int sign) {
-        long[] weight = new long[parts.length + 1];
-        long nominal = 0;
-        for (int k = 0; k < parts.length; k++) {
-            weight[k + 1] = (long) sign * (limit - liquids.get(k).strengthHundredths());
-            nominal += 2 * weight[k + 1] * parts[k];
-        }
-        return nominal >= deviation(weight, error);
-    }
-
-    private long[] readingErrors(int lightener, int[] parts) {
-        long[] error = new long[parts.length + 1];
-        error[0] = errors.errorHalfMilligrams(lightener);
-        long reading = lightener;
-        for (int k = 0; k < parts.length; k++) {
-            reading = runningTotal ? reading + parts[k] : parts[k];
-            error[k + 1] = errors.errorHalfMilligrams(reading);
+    private long[] readingErrors(int[] amounts) {
+        long[] error = new long[amounts.length];
+        long total = 0;
+        for (int i = 0; i < amounts.length; i++) {
+            total += amounts[i];
+            error[i] = errors.errorHalfMilligrams(runningTotal ? total : amounts[i]);
         }
         return error;
     }
 
-    /** Largest change of the sum of weight[k] * part[k] that the errors of the readings can make. */
-    private long deviation(long[] weight, long[] error) {
-        long worst = 0;
-        for (int k = 0; k < weight.length; k++) {
-            long next = runningTotal && k + 1 < weight.length ? weight[k + 1] : 0;
-            worst += Math.abs(weight[k] - next) * error[k];
+    /** Least that the sum of weight times true half milligrams can be. */
+    private long least(long[] weight, int[] kinds, int[] amounts, long[] error) {
+        long sum = 0;
+        for (int i = 0; i < amounts.length; i++) {
+            long own = weight[kinds[i]];
+            long next = runningTotal && i + 1 < amounts.length ? weight[kinds[i + 1]] : 0;
+            sum += 2 * own * amounts[i] - Math.abs(own - next) * error[i];
         }
-        return worst;
+        return sum;
     }
 
-    private long developerError(long[] error) {
-        if (runningTotal) return error[0] + error[error.length - 1];
-        long all = 0;
-        for (int k = 1; k < error.length; k++) all += error[k];
-        return all;
-    }
-
-    private static long sum(int[] parts) {
-        long all = 0;
-        for (int part : parts) all += part;
-        return all;
+    private static void fill(long[] weight, long ofLiquids, long ofLightener) {
+        Arrays.fill(weight, ofLiquids);
+        weight[0] = ofLightener;
     }
 }

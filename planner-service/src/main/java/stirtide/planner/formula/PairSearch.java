@@ -47,6 +47,19 @@ final class PairSearch {
         return search.best;
     }
 
+    /** The smallest mix with exactly this weight of lightener. */
+    static Optional<Found> withLightener(MixCheck check, LiquidSplit split, FormulaQuestion question, int lightener) {
+        return new PairSearch(
+                        check,
+                        split,
+                        question.ratioThousandths(),
+                        question.leastMilligrams(),
+                        question.usableMilligrams())
+                .smallest(
+                        lightener,
+                        Math.min(question.usableMilligrams(), check.errors().maximumMilligrams()));
+    }
+
     private void walk(long from, int direction) {
         long lowest = Math.max(check.leastPartMilligrams(), least * 1000 / (1000 + check.highestRatio()));
         long start = direction > 0 ? Math.max(from, -Math.floorDiv(-lowest, step) * step) : from;
@@ -65,18 +78,16 @@ final class PairSearch {
     }
 
     private Optional<Found> smallest(int lightener, long mostTotal) {
-        long developer = Math.max(least - lightener, ratioTimes(lightener, check.lowestRatio()));
-        developer = -Math.floorDiv(-developer, step) * step;
-        long most = Math.min(mostTotal - lightener, ratioTimes(lightener, check.highestRatio()));
+        long enough = Math.max(least - lightener, split.leastDeveloper());
+        enough = Math.max(enough, (long) lightener * check.lowestRatio() / 1000);
+        long[] range = check.developerRange(lightener, split.leastError(lightener, enough));
+        long most = Math.min(mostTotal - lightener, range[1]);
+        long developer = -Math.floorDiv(-Math.max(enough, range[0]), step) * step;
         for (; developer <= most; developer += step) {
             Optional<int[]> parts = split.of(lightener, developer);
             if (parts.isPresent()) return Optional.of(new Found(lightener, parts.get(), lightener + developer));
         }
         return Optional.empty();
-    }
-
-    private static long ratioTimes(long lightener, int ratio) {
-        return lightener * ratio / 1000;
     }
 
     private void keepBetter(Found found) {

@@ -63,6 +63,22 @@ public final class ScaleErrors {
                 + range.divisionMilligrams();
     }
 
+    /** Smallest error any reading can have, in half milligrams. */
+    long leastErrorHalfMilligrams() {
+        long least = Long.MAX_VALUE;
+        for (Range range : ranges)
+            least = Math.min(least, (long) range.verificationMilligrams() * factor + range.divisionMilligrams());
+        return least;
+    }
+
+    /**
+     * Smallest error a load of at least this much can have, in half milligrams. On a single range the limits grow with
+     * the load; with several, a larger load may fall into a band with a smaller error.
+     */
+    long leastErrorFrom(long load) {
+        return ranges.length == 1 ? errorHalfMilligrams(Math.max(0, load)) : leastErrorHalfMilligrams();
+    }
+
     /** Whether the scale can show exactly this many milligrams. */
     public boolean shows(long reading) {
         if (reading < 0 || reading > maximumMilligrams()) return false;

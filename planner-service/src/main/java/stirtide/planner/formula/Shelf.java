@@ -34,8 +34,8 @@ final class Shelf {
                     pairs(withWater, wanted).stream()
                             .filter(pair -> pair.contains(Liquid.WATER))
                             .toList());
-            add(ladder, triples(withWater, wanted));
-        } else add(ladder, triples(liquids, wanted));
+            add(ladder, triples(withWater, question));
+        } else add(ladder, triples(liquids, question));
         return ladder;
     }
 
@@ -61,12 +61,17 @@ final class Shelf {
         return pairs;
     }
 
-    /** Every pair with one more liquid, the one more first. */
-    private static List<List<Liquid>> triples(List<Liquid> liquids, int wanted) {
+    /**
+     * Every pair with one more liquid, the one more first. Only where the shelf may run short in one bowl: as long as
+     * two suffice by count, a third only adds its own weighing error.
+     */
+    private static List<List<Liquid>> triples(List<Liquid> liquids, FormulaQuestion question) {
         List<List<Liquid>> triples = new ArrayList<>();
-        for (List<Liquid> pair : pairs(liquids, wanted))
+        if (liquids.stream().allMatch(liquid -> liquid.mostMilligrams() >= question.usableMilligrams())) return triples;
+        for (List<Liquid> pair : pairs(liquids, question.strengthHundredths()))
             for (Liquid more : liquids)
-                if (isMore(more, pair, wanted)) triples.add(List.of(more, pair.get(0), pair.get(1)));
+                if (isMore(more, pair, question.strengthHundredths()))
+                    triples.add(List.of(more, pair.get(0), pair.get(1)));
         return triples;
     }
 

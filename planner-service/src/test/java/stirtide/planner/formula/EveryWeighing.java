@@ -25,7 +25,7 @@ final class EveryWeighing {
     Optional<long[]> pair(int least, int usable, int wanted) {
         long[] best = null;
         int step = scale.ranges().get(0).divisionMilligrams();
-        for (long total = least; total <= usable; total++)
+        for (long total = (least + step - 1) / step * step; total <= usable; total += step)
             for (long lightener = step; lightener < total; lightener += step) {
                 long developer = total - lightener;
                 if (!allowed(lightener, developer)) continue;
