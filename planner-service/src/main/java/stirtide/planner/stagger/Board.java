@@ -4,7 +4,8 @@ import org.jspecify.annotations.Nullable;
 
 /** A plan in the making: the paths of the runs, how many mixes each minute holds, and where the next run fits best. */
 final class Board {
-    private static final int SPLITS = 12;
+    private static final int SPLITS = 6;
+    private static final int FIRST_WAIT = 8;
     static final int NOISE = 1024;
 
     final Grid grid;
@@ -17,6 +18,7 @@ final class Board {
     private final int[] noise = new int[NOISE];
     private int noiseAt;
     private long crowding;
+    private long @Nullable [] crowds;
     private int splitsLeft;
     private @Nullable Path best;
     private long bestCost;
@@ -28,6 +30,10 @@ final class Board {
         this.tariff = new Tariff(grid, weights, 0);
         this.search = new PathSearch(grid);
         this.prefix = new long[grid.horizon + 1];
+    }
+
+    long steps() {
+        return search.steps;
     }
 
     void weights(Weights weights) {
@@ -94,15 +100,40 @@ final class Board {
      * @return false if the run has no path at all
      */
     boolean insert(int r, long crowdingPrice) {
-        RunGrid run = grid.runs[r];
         crowding = crowdingPrice;
+        return place(grid.runs[r], grid.problem.maxWaitMinutes());
+    }
+
+    /** As {@link #insert}, with a price for each full minute and a longest wait. */
+    boolean push(int r, long[] crowdingPrices, int longestWait) {
+        crowding = 1;
+        crowds = crowdingPrices;
+        RunGrid run = grid.runs[r];
         price(run);
-        Path path = cheapest(run, 0, PathSearch.NEVER);
-        if (path == null) {
-            path = cheapest(run, grid.problem.maxWaitMinutes(), tariff.weights.lastResort());
-        }
+        Path path = cheapest(run, longestWait, PathSearch.NEVER);
+        crowds = null;
         if (path != null) {
             put(r, path);
+        }
+        return path != null;
+    }
+
+    /** Tries short waits first: a path whose waits together are within the limit of each is the best of all. */
+    private boolean place(RunGrid run, int longestWait) {
+        price(run);
+        Path path = cheapest(run, 0, PathSearch.NEVER);
+        int most = Math.min(FIRST_WAIT, longestWait);
+        if (path == null && most > 0) {
+            path = cheapest(run, most, PathSearch.NEVER);
+        }
+        if (path == null || path.score.waitMinutes() > most) {
+            if (most < longestWait || path == null) {
+                int enough = path == null ? longestWait : (int) Math.min(longestWait, path.score.waitMinutes());
+                path = cheapest(run, enough, tariff.weights.lastResort());
+            }
+        }
+        if (path != null) {
+            put(run.index, path);
         }
         return path != null;
     }
@@ -172,17 +203,27 @@ final class Board {
         int from = Math.max(0, run.start - run.life);
         int to = Math.min(grid.horizon - run.mix, run.start + run.minutes + grid.problem.maxWaitMinutes());
         int full = 0;
+        long crowd = 0;
         for (int t = from; t < from + run.mix - 1; t++) {
-            full += use[t] >= grid.capacity[t] ? 1 : 0;
+            full += isFull(t) ? 1 : 0;
+            crowd += isFull(t) ? crowd(t) : 0;
         }
         for (int s = from; s <= to; s++) {
             int t = s + run.mix - 1;
-            full += use[t] >= grid.capacity[t] ? 1 : 0;
+            full += isFull(t) ? 1 : 0;
+            crowd += isFull(t) ? crowd(t) : 0;
             boolean closed = !may[s] || full > 0 && crowding == 0;
-            price[s] = closed
-                    ? PathSearch.NEVER
-                    : prefix[t + 1] - prefix[s] + full * crowding + noise[s + noiseAt & NOISE - 1];
-            full -= use[s] >= grid.capacity[s] ? 1 : 0;
+            price[s] = closed ? PathSearch.NEVER : prefix[t + 1] - prefix[s] + crowd + noise[s + noiseAt & NOISE - 1];
+            full -= isFull(s) ? 1 : 0;
+            crowd -= isFull(s) ? crowd(s) : 0;
         }
+    }
+
+    private boolean isFull(int t) {
+        return use[t] >= grid.capacity[t];
+    }
+
+    private long crowd(int t) {
+        return crowds == null ? crowding : crowds[t];
     }
 }

@@ -47,6 +47,10 @@ final class Improver {
         return new Weights(1L << 52, 1L << 38, 1L << 22, AGE);
     }
 
+    long steps() {
+        return board.steps();
+    }
+
     void weights(Weights to) {
         weights = to;
         board.weights(to);
@@ -76,11 +80,8 @@ final class Improver {
         return true;
     }
 
-    void restart() {
-        Path[] paths = incumbent.paths();
-        if (paths != null) {
-            board.load(paths);
-        }
+    void load(Path[] paths) {
+        board.load(paths);
     }
 
     private Path[] present() {
@@ -89,14 +90,19 @@ final class Improver {
 
     /** Tries the given number of moves. */
     void round(int moves) {
+        board.noise(noise(random));
+        for (int i = 0; i < moves; i++) {
+            move();
+        }
+    }
+
+    /** Small amounts that break ties between starts. */
+    static int[] noise(RandomGenerator random) {
         int[] noise = new int[Board.NOISE];
         for (int i = 0; i < noise.length; i++) {
             noise[i] = random.nextInt((int) AGE / 4);
         }
-        board.noise(noise);
-        for (int i = 0; i < moves; i++) {
-            move();
-        }
+        return noise;
     }
 
     private void move() {

@@ -18,6 +18,9 @@ final class PathSearch {
     private final int[] floor;
     private final int[] ceiling;
     private final int[] stackFrom;
+    /** Steps of work done so far, to share work out without a clock. */
+    long steps;
+
     private long running;
     private int runningStart;
 
@@ -59,6 +62,7 @@ final class PathSearch {
         long ageWeight = tariff.weights.age();
         int onTime = run.start + u - run.lead;
         int s = Math.min(onTime + tariff.maxWait, price.length - 1);
+        int first = s;
         int v = Math.min(run.reach[u], s + run.life - run.start);
         long least = NEVER;
         int leastStart = 0;
@@ -75,6 +79,7 @@ final class PathSearch {
             }
             reach(run, tariff.weights, u, v, least, leastStart);
         }
+        steps += first - s + 8;
     }
 
     private void reach(RunGrid run, Weights weights, int u, int v, long startCost, int start) {
@@ -122,6 +127,7 @@ final class PathSearch {
     }
 
     private void scan(RunGrid run, Tariff tariff, Limits limits, int u, int from, int to) {
+        steps += 2 * (to - from) + 4;
         for (int s = to; s >= from; s--) {
             long c = startCost(run, tariff, u, s);
             if (c < running && !limits.isStruck(u, s)) {

@@ -45,6 +45,10 @@ final class PriceBound {
         Arrays.fill(stale, true);
     }
 
+    long steps() {
+        return search.steps;
+    }
+
     /** Sets weights and the longest wait of one bowl. */
     void terms(Weights weights, int maxWait) {
         if (!weights.equals(tariff.weights) || maxWait != tariff.maxWait) {

@@ -25,6 +25,8 @@ final class Proofs {
     private @Nullable ProofTree tree;
     private int rootRounds;
     private boolean hopeless;
+    private int @Nullable [] guide;
+    private int @Nullable [] guideFrom;
 
     Proofs(Grid grid, Incumbent incumbent, Score score) {
         this.grid = grid;
@@ -75,8 +77,18 @@ final class Proofs {
         return level <= 3 && !hopeless;
     }
 
-    int @Nullable [] agePrices() {
-        return prices[3];
+    /** Prices of the third level in parts of {@link Improver#AGE}, null while there are none. */
+    int @Nullable [] guide() {
+        int[] from = prices[3];
+        if (from == null || from == guideFrom) {
+            return guide;
+        }
+        guideFrom = from;
+        guide = new int[from.length];
+        for (int t = 0; t < from.length; t++) {
+            guide[t] = (int) (from[t] * Improver.AGE / PriceBound.SCALE);
+        }
+        return guide;
     }
 
     Score bound() {
@@ -161,6 +173,11 @@ final class Proofs {
         } else if (growing.stuck()) {
             hopeless = true;
         }
+    }
+
+    /** Steps of path search done so far. */
+    long steps() {
+        return bound.steps();
     }
 
     long nodes() {

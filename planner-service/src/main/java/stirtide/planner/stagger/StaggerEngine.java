@@ -22,12 +22,12 @@ public final class StaggerEngine {
         boolean mayGoOn(long roundsDone);
     }
 
-    private static final int MOVES_PER_ROUND = 64;
-    private static final int PROOF_ROUNDS_PER_ROUND = 8;
+    private static final long FIRST_PROOF_STEPS = 100_000;
 
     private final Grid grid;
     private final Incumbent incumbent;
     private final Improver improver;
+    private final Search search;
     private final Proofs proofs;
     private long rounds;
 
@@ -51,7 +51,8 @@ public final class StaggerEngine {
         if (incumbent.score() == null) {
             throw new IllegalArgumentException("some run cannot be fed at all: one minute of it overfills a bowl");
         }
-        improver.restart();
+        improver.load(Objects.requireNonNull(incumbent.paths()));
+        this.search = new Search(grid, incumbent, improver, random);
         this.proofs = new Proofs(grid, incumbent, Objects.requireNonNull(incumbent.score()));
     }
 
@@ -66,14 +67,21 @@ public final class StaggerEngine {
         Score known = Objects.requireNonNull(incumbent.score());
         while (proofs.provenLevels() < 3 && gate.mayGoOn(rounds)) {
             rounds++;
-            improver.round(MOVES_PER_ROUND);
+            search.guide(proofs.guide());
+            search.round();
             known = follow(known);
-            for (int i = 0; i < PROOF_ROUNDS_PER_ROUND && proofs.working(); i++) {
+            while (proofs.working() && proofs.steps() < allowance()) {
                 proofs.round();
                 known = follow(known);
             }
         }
         return plan();
+    }
+
+    /** Proofs get as many steps as the search, fewer while clients still wait in the best plan. */
+    private long allowance() {
+        boolean late = Objects.requireNonNull(incumbent.score()).waitMinutes() > 0;
+        return FIRST_PROOF_STEPS + search.steps() / (late ? 4 : 1);
     }
 
     private Score follow(Score known) {
@@ -82,7 +90,6 @@ public final class StaggerEngine {
             return known;
         }
         proofs.begin(now);
-        improver.restart();
         return now;
     }
 
