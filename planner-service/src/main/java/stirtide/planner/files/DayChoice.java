@@ -13,23 +13,29 @@ final class DayChoice {
 
     private DayChoice() {}
 
-    /** The date asked for, or the only date with bookings; empty after the problem was reported. */
-    static Optional<LocalDate> date(Optional<LocalDate> asked, BookingsRead read, Source source) {
-        SortedSet<LocalDate> dates = new TreeSet<>();
-        read.candidates().stream().filter(each -> !each.cancelled()).forEach(each -> dates.add(each.date()));
+    /** The date asked for, or the only date with bookings; empty when there is no such date. */
+    static Optional<LocalDate> date(Optional<LocalDate> asked, BookingsRead read) {
+        SortedSet<LocalDate> dates = dates(read);
+        if (asked.isPresent()) return asked.filter(dates::contains);
+        return dates.size() == 1 ? Optional.of(dates.first()) : Optional.empty();
+    }
+
+    /** Reports why there is no date. */
+    static void refuse(Optional<LocalDate> asked, BookingsRead read, Source source) {
+        SortedSet<LocalDate> dates = dates(read);
         if (dates.isEmpty()) {
             source.refuse("no booking that takes place" + on(asked), "at least one booking that is not cancelled");
-            return Optional.empty();
-        }
-        if (asked.isPresent() && !dates.contains(asked.get())) {
+        } else if (asked.isPresent()) {
             source.refuse("no booking on " + asked.get(), "a date with bookings: " + shown(dates));
-            return Optional.empty();
-        }
-        if (asked.isEmpty() && dates.size() > 1) {
+        } else {
             source.refuse("bookings on " + dates.size() + " dates", "one date to be named of " + shown(dates));
-            return Optional.empty();
         }
-        return asked.isPresent() ? asked : Optional.of(dates.first());
+    }
+
+    private static SortedSet<LocalDate> dates(BookingsRead read) {
+        SortedSet<LocalDate> dates = new TreeSet<>();
+        read.candidates().stream().filter(each -> !each.cancelled()).forEach(each -> dates.add(each.date()));
+        return dates;
     }
 
     private static String on(Optional<LocalDate> asked) {

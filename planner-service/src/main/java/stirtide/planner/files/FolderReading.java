@@ -58,10 +58,20 @@ final class FolderReading {
             List<Directions> directions,
             Optional<MenuReader> menu) {
         Source source = source(bookingsName());
+        int before = problems.count();
         Optional<BookingsRead> read = bookings(source, salon.flatMap(SalonReader::zone), menu);
         if (read.isEmpty() || salon.isEmpty() || menu.isEmpty()) return Optional.empty();
-        Optional<LocalDate> date = DayChoice.date(asked, read.get(), source);
-        if (date.isEmpty()) return Optional.empty();
+        Optional<LocalDate> date = DayChoice.date(asked, read.get());
+        if (date.isEmpty()) {
+            // A booking that was refused may have been the one on the day; then its own problem says enough.
+            if (problems.count() == before) DayChoice.refuse(asked, read.get(), source);
+            return Optional.empty();
+        }
+        ZoneId zone = salon.get().zone().orElseThrow();
+        if (isSkipped(date.get(), zone)) {
+            DayChoice.on(date.get(), read.get()).forEach(each -> each.booking().get());
+            return Optional.empty();
+        }
         Salon onDay = salon.get().on(date.get());
         List<Booking> bookings = checked(
                 DayChoice.on(date.get(), read.get()),
@@ -73,6 +83,11 @@ final class FolderReading {
                 directions,
                 menu.get().menu());
         return Optional.of(new FolderAnswer.Read(setup, bookings, DayChoice.notes(date.get(), read.get())));
+    }
+
+    /** Whether a change of the date line took the whole day away; then no local time on it can be read. */
+    private static boolean isSkipped(LocalDate date, ZoneId zone) {
+        return !date.atStartOfDay(zone).toLocalDate().equals(date);
     }
 
     private static List<Booking> checked(List<Candidate> candidates, BookingCheck check) {

@@ -76,9 +76,10 @@ final class IcsRepetition {
         if (ruleList.size() > 1 || !event.lines().named("EXRULE").isEmpty()) {
             return refused("more than one rule", "one RRULE and no EXRULE");
         }
-        if (rule == null || !FREQUENCIES.contains(rule.getFrequency())) {
+        if (rule == null || rule.getFrequency() == null || !FREQUENCIES.contains(rule.getFrequency())) {
             return refused(
-                    "FREQ=" + (rule == null ? "" : rule.getFrequency()), "FREQ=DAILY, WEEKLY, MONTHLY or YEARLY");
+                    "FREQ=" + (rule == null || rule.getFrequency() == null ? "" : rule.getFrequency()),
+                    "FREQ=DAILY, WEEKLY, MONTHLY or YEARLY");
         }
         if (first.getYear() < FIRST_YEAR) {
             return refused("a rule that starts in " + first.getYear(), "a start in " + FIRST_YEAR + " or later");

@@ -23,6 +23,7 @@ final class JsonText {
     private static final int MAX_NESTING = 16;
     private static final int MAX_STRING = 4096;
     private static final int MAX_NUMBER = 20;
+    private static final int EXCERPT = 30;
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final JsonFactory PARSERS = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
@@ -46,9 +47,11 @@ final class JsonText {
     /** The document, or empty after its problems were reported. */
     static Optional<LocatedJson> parse(String text, Source source) {
         try (JsonParser parser = PARSERS.createParser(text)) {
-            return new JsonText(source, parser).document();
-        } catch (JsonProcessingException broken) {
-            refuse(source, text, broken);
+            try {
+                return new JsonText(source, parser).document();
+            } catch (JsonProcessingException broken) {
+                refuse(source, text, broken, parser.currentLocation());
+            }
         } catch (IOException impossible) {
             source.refuse("(cannot be read)", "JSON (RFC 8259)");
         }
@@ -117,8 +120,9 @@ final class JsonText {
         source.refuse(at.getLineNr(), at.getColumnNr(), where, value, accepted);
     }
 
-    private static void refuse(Source source, String text, JsonProcessingException broken) {
-        JsonLocation at = broken.getLocation() == null ? JsonLocation.NA : broken.getLocation();
+    private static void refuse(Source source, String text, JsonProcessingException broken, JsonLocation reached) {
+        JsonLocation told = broken.getLocation();
+        JsonLocation at = told == null || told.getLineNr() < 1 ? reached : told;
         int line = Math.max(1, at.getLineNr());
         int column = Math.max(1, at.getColumnNr());
         String where = FileText.at(line, column);
@@ -136,12 +140,14 @@ final class JsonText {
                 + MAX_NUMBER + " digits";
     }
 
-    /** What stands at a place, from one character before it to the end of its line. */
+    /** What stands around a place in its line. */
     private static String excerpt(String text, int line, int column) {
         String[] lines = text.split("\n", -1);
         if (line > lines.length) return "(the end)";
-        String wanted = lines[line - 1].strip();
-        int from = Math.max(0, Math.min(column - 2, wanted.length()));
-        return wanted.isEmpty() ? "(an empty line)" : "near " + wanted.substring(Math.min(from, wanted.length() - 1));
+        String written = lines[line - 1];
+        int from = Math.max(0, Math.min(column, written.length()) - EXCERPT);
+        String near = written.substring(from, Math.min(written.length(), from + 2 * EXCERPT))
+                .strip();
+        return near.isEmpty() ? "(an empty line)" : near;
     }
 }
