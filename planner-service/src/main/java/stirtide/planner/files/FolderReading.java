@@ -69,7 +69,7 @@ final class FolderReading {
         }
         ZoneId zone = salon.get().zone().orElseThrow();
         if (isSkipped(date.get(), zone)) {
-            DayChoice.on(date.get(), read.get()).forEach(each -> each.booking().get());
+            refuseAll(DayChoice.on(date.get(), read.get()));
             return Optional.empty();
         }
         Salon onDay = salon.get().on(date.get());
@@ -83,6 +83,14 @@ final class FolderReading {
                 directions,
                 menu.get().menu());
         return Optional.of(new FolderAnswer.Read(setup, bookings, DayChoice.notes(date.get(), read.get())));
+    }
+
+    /** Bookings on a skipped day say themselves, when asked for, that their time never comes. */
+    private static void refuseAll(List<Candidate> candidates) {
+        List<Booking> none = candidates.stream()
+                .flatMap(each -> each.booking().get().stream())
+                .toList();
+        if (!none.isEmpty()) throw new IllegalStateException("a booking on a day that never came: " + none);
     }
 
     /** Whether a change of the date line took the whole day away; then no local time on it can be read. */
