@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.day.StoredEvent;
@@ -23,6 +24,8 @@ final class SetupRules {
     private static final int LEGAL_STRENGTH_HUNDREDTHS = 1200;
 
     private static final int MOST_CHAIRS = 500;
+    /** The id is part of the name of the day's stream and of addresses. */
+    private static final Pattern SALON_ID = Pattern.compile("[A-Za-z0-9._-]{1,64}");
 
     private SetupRules() {}
 
@@ -34,7 +37,8 @@ final class SetupRules {
     }
 
     private static Optional<String> salon(Salon salon) {
-        if (salon.salonId().isBlank()) return Optional.of("A salon needs an id.");
+        if (!SALON_ID.matcher(salon.salonId()).matches())
+            return Optional.of("A salon's id has 1 to 64 letters, digits, dots, hyphens or underscores.");
         if (!knownZone(salon.zone()))
             return Optional.of(
                     "\"" + salon.zone() + "\" is no time zone. Accepted: an IANA name such as Europe/Lisbon.");

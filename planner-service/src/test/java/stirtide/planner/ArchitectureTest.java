@@ -1,0 +1,143 @@
+package stirtide.planner;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.Set;
+import org.junit.jupiter.api.Disabled;
+import org.junit.jupiter.api.Test;
+
+/** Who may see whom. The core is pure: the same input gives the same output, whatever the machine or the hour. */
+class ArchitectureTest {
+    private static final String[] PURE = {
+        "stirtide.planner.day..",
+        "stirtide.planner.view..",
+        "stirtide.planner.plan..",
+        "stirtide.planner.stagger..",
+        "stirtide.planner.formula..",
+        "stirtide.planner.blend..",
+        "stirtide.planner.allowance..",
+        "stirtide.planner.check.."
+    };
+
+    private static final JavaClasses MAIN = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("stirtide");
+    private static final JavaClasses TESTS = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.ONLY_INCLUDE_TESTS)
+            .importPackages("stirtide");
+
+    @Test
+    void the_pure_core_sees_no_edge() {
+        noClasses()
+                .that()
+                .resideInAnyPackage(PURE)
+                .and()
+                .resideOutsideOfPackage("..cli..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "io.vertx..",
+                        "java.io..",
+                        "java.nio..",
+                        "java.net..",
+                        "java.sql..",
+                        "java.util.concurrent..",
+                        "com.fasterxml.jackson.core..",
+                        "com.fasterxml.jackson.databind..",
+                        "org.slf4j..",
+                        "stirtide.planner.files..",
+                        "stirtide.planner.log..",
+                        "stirtide.planner.http..",
+                        "stirtide.planner.service..")
+                .because("the core neither reads nor writes nor waits")
+                .check(MAIN);
+    }
+
+    @Test
+    void the_pure_core_asks_no_clock_and_no_chance() {
+        noClasses()
+                .that()
+                .resideInAnyPackage(PURE)
+                .and()
+                .resideOutsideOfPackage("..cli..")
+                .should()
+                .callMethodWhere(clockOrChance())
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.util.Random")
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.time.Clock")
+                .because("time and chance are passed in")
+                .check(MAIN);
+    }
+
+    private static DescribedPredicate<JavaCall<?>> clockOrChance() {
+        var names = Set.of("now", "currentTimeMillis", "nanoTime", "randomUUID", "random", "systemDefault", "getenv");
+        return DescribedPredicate.describe(
+                "reads the clock, chance or the machine",
+                call -> names.contains(call.getName())
+                        && call.getTargetOwner().getPackageName().startsWith("java."));
+    }
+
+    @Test
+    void the_day_is_worked_out_without_the_planner() {
+        noClasses()
+                .that()
+                .resideInAPackage("stirtide.planner.day..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "stirtide.planner.view..",
+                        "stirtide.planner.formula..",
+                        "stirtide.planner.stagger..",
+                        "stirtide.planner.check..")
+                .because("the day knows the question to the planner and the plan drawn, nothing between them")
+                .check(MAIN);
+    }
+
+    @Test
+    void the_checker_shares_no_code_with_what_it_checks() {
+        noClasses()
+                .that()
+                .resideInAPackage("stirtide.planner.check..")
+                .should()
+                .dependOnClassesThat(DescribedPredicate.describe(
+                        "draw the plan",
+                        one -> one.getPackageName().startsWith("stirtide.planner.stagger")
+                                || one.getPackageName().startsWith("stirtide.planner.formula")
+                                || one.getPackageName().equals("stirtide.planner.plan")
+                                        && !one.getName().startsWith("stirtide.planner.plan.PlanQuestion")))
+                .allowEmptyShould(true)
+                .check(MAIN);
+    }
+
+    @Test
+    void the_contract_sees_nobody() {
+        noClasses()
+                .that()
+                .resideInAPackage("stirtide.events..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("stirtide.planner..")
+                .check(MAIN);
+    }
+
+    @Test
+    void packages_have_no_cycles() {
+        slices().matching("stirtide.planner.(*)..").should().beFreeOfCycles().check(MAIN);
+    }
+
+    @Test
+    void no_test_is_switched_off() {
+        noMethods().should().beAnnotatedWith(Disabled.class).check(TESTS);
+        noClasses().should().beAnnotatedWith(Disabled.class).check(TESTS);
+    }
+}

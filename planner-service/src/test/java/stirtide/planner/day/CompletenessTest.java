@@ -1,0 +1,85 @@
+package stirtide.planner.day;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.DayEvent;
+import stirtide.events.day.OverMixCause;
+import stirtide.events.day.StoredEvent;
+
+/** No command and no event is forgotten: what the compiler does not check at this release of Java. */
+class CompletenessTest {
+    static List<DayCommand> commands() {
+        return List.of(
+                new DayCommand.OpenDay(Given.setup(), List.of()),
+                new DayCommand.BookService(Given.booking("x", "foils", 1, "12:00")),
+                new DayCommand.MoveService(1, Given.at("11:00"), Optional.empty(), ""),
+                new DayCommand.CancelService(1, ""),
+                new DayCommand.StartService(1),
+                new DayCommand.FinishZone(1, "crown"),
+                new DayCommand.BeginBowl("2a", "mika"),
+                Scene.weigh("1a", 1, 2),
+                new DayCommand.HandOverBowl("1a"),
+                new DayCommand.FinishBowl("1a"),
+                new DayCommand.BinBowl("1a", 0, OverMixCause.SPILLED),
+                new DayCommand.ChangeShift("bo", List.of()),
+                new DayCommand.TakeBack(1),
+                new DayCommand.AcknowledgeAlarm("x"),
+                new DayCommand.CloseDay());
+    }
+
+    static List<DayEvent> events() {
+        var at = Given.at("10:00");
+        return List.of(
+                new DayEvent.DayOpened(Given.setup()),
+                new DayEvent.ServiceBooked(3, Given.booking("x", "foils", 1, "12:00")),
+                new DayEvent.ServiceMoved(1, at, 1, ""),
+                new DayEvent.ServiceCancelled(1, ""),
+                new DayEvent.ServiceStarted(1),
+                new DayEvent.ZoneFinished(1, "crown"),
+                new DayEvent.BowlBegun("2a", 2, 1, "bo", "bar-1", "M", Given.formula(), at),
+                new DayEvent.BowlWeighed("1a", 1, List.of(), 2000, true),
+                new DayEvent.BowlHandedOver("1a"),
+                new DayEvent.BowlFinished("1a"),
+                new DayEvent.BowlBinned("1a", 0, OverMixCause.SPILLED),
+                new DayEvent.ShiftChanged("bo", List.of()),
+                new DayEvent.ActionTakenBack(5),
+                new DayEvent.AlarmAcknowledged("x"),
+                new DayEvent.DayClosed(),
+                new DayEvent.PlanDrawn(Given.plan(5, at)),
+                new DayEvent.BowlDue("2a", at),
+                new DayEvent.BowlLate("2a", at),
+                new DayEvent.LifeEnding("1a", at),
+                new DayEvent.LifeEnded("1a", at));
+    }
+
+    @Test
+    void every_command_and_event_has_an_example_here() {
+        assertThat(commands().stream().<Class<?>>map(Object::getClass))
+                .containsExactlyInAnyOrder(DayCommand.class.getPermittedSubclasses());
+        assertThat(events().stream().<Class<?>>map(Object::getClass))
+                .containsExactlyInAnyOrder(DayEvent.class.getPermittedSubclasses());
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void every_command_gets_an_answer(DayCommand command) {
+        var facts = new Facts(Given.at("09:55"), "ines");
+        assertThat(Decider.decide(Day.UNOPENED, command, facts)).isNotNull();
+        assertThat(Decider.decide(Scene.begun().day, command, facts)).isNotNull();
+    }
+
+    @ParameterizedTest
+    @MethodSource("events")
+    void every_event_changes_the_day_and_has_words(DayEvent event) {
+        var day = Scene.begun().day;
+        var stored = new StoredEvent("e", Given.DAY, day.revision() + 1, Given.at("09:55"), "ines", "c-9", event);
+        assertThat(Evolver.evolve(day, stored).revision()).isEqualTo(day.revision() + 1);
+        assertThat(ActionWords.of(event)).isNotBlank();
+    }
+}

@@ -1,0 +1,68 @@
+package stirtide.planner.day;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.day.BowlFormula;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlannedBowl;
+import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.plan.PlanQuestion.RunTask;
+import stirtide.planner.plan.PlanQuestion.ServiceTask;
+
+/**
+ * The least a plan can be, so that the tests of the day stand on their own: one bowl for each run that no live bowl
+ * feeds, six minutes before the service starts or now, whichever is later.
+ */
+final class SimplePlans {
+    private SimplePlans() {}
+
+    static Plan draw(PlanQuestion question) {
+        var bowls = new ArrayList<PlannedBowl>();
+        for (var service : question.services()) {
+            int used = service.bowlsUsed();
+            for (var run : service.runs()) if (run.live().isEmpty()) bowls.add(bowl(question, service, run, used++));
+        }
+        return Given.plan(question.basedOnRevision(), question.asOf(), bowls.toArray(PlannedBowl[]::new));
+    }
+
+    private static PlannedBowl bowl(PlanQuestion question, ServiceTask service, RunTask run, int place) {
+        int start = Math.max(question.nowMinute(), service.startMinute() - 6);
+        var mixStart = question.dayStart().plus(Duration.ofMinutes(start));
+        int need = run.zones().stream()
+                .mapToInt(PlanQuestion.ZoneTask::needMilligrams)
+                .sum();
+        int lightener = Math.min(40_000, 2_000 + need / 300 * 100);
+        var developer = run.strengthHundredths() == 600 ? "dev-6" : "dev-9";
+        var formula = new BowlFormula(
+                run.lightenerId(),
+                lightener,
+                List.of(new DeveloperPart(developer, 2 * lightener)),
+                run.strengthHundredths(),
+                2000,
+                run.strengthHundredths() == 600 ? 2000 : 1500,
+                2500,
+                1990,
+                2010);
+        return new PlannedBowl(
+                BowlIds.of(service.service(), place),
+                service.service(),
+                run.run(),
+                service.chair(),
+                run.zones().stream().map(PlanQuestion.ZoneTask::zone).toList(),
+                mixStart,
+                mixStart.plus(Duration.ofMinutes(4)),
+                mixStart.plus(Duration.ofMinutes(6)),
+                mixStart.plus(Duration.ofMinutes(36)),
+                mixStart.plus(Duration.ofMinutes(40)),
+                Optional.of("bo"),
+                service.service() % 2 == 0 ? "bar-1" : "bar-2",
+                "M",
+                need,
+                3_000,
+                formula,
+                0);
+    }
+}
