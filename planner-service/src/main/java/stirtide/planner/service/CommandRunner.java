@@ -1,0 +1,105 @@
+package stirtide.planner.service;
+
+import io.vertx.core.Future;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.command.CommandResult;
+import stirtide.events.json.ContractJson;
+import stirtide.planner.day.Decider;
+import stirtide.planner.day.Decision;
+import stirtide.planner.day.Facts;
+import stirtide.planner.http.DayDesk.CommandAnswer;
+import stirtide.planner.log.EventLog.Append;
+import stirtide.planner.log.EventLog.KnownCommand;
+import stirtide.planner.log.LogFailure;
+
+/** Carries out commands on a day, each exactly once. */
+final class CommandRunner {
+    private final LogThread log;
+    private final SalonClock clock;
+    private final Meters meters;
+
+    CommandRunner(LogThread log, SalonClock clock, Meters meters) {
+        this.log = log;
+        this.clock = clock;
+        this.meters = meters;
+    }
+
+    Future<CommandAnswer> run(DayKeeper keeper, CommandRequest request, Optional<Long> ifMatch) {
+        if (keeper.busy()) return Future.succeededFuture(new CommandAnswer.NotNow(false, "too much at once; try again"));
+        long began = System.nanoTime();
+        byte[] digest = digest(request);
+        return keeper.step(() -> runStep(keeper, request, digest, ifMatch))
+                .recover(CommandRunner::answerLogFailure)
+                .onSuccess(answer -> meters.command(outcome(answer))
+                        .record(System.nanoTime() - began, TimeUnit.NANOSECONDS));
+    }
+
+    /** What was accepted before is answered before anything else: the day has moved on since, rightly. */
+    private Future<CommandAnswer> runStep(
+            DayKeeper keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch) {
+        return log.command(keeper.name(), request.commandId()).compose(known -> known.isPresent()
+                ? Future.succeededFuture(again(request, digest, known.get()))
+                : runFresh(keeper, request, digest, ifMatch));
+    }
+
+    private static CommandAnswer again(CommandRequest request, byte[] digest, KnownCommand known) {
+        return Arrays.equals(digest, known.requestDigest())
+                ? new CommandAnswer.Done(
+                        new CommandResult(request.commandId(), known.first(), known.last(), true))
+                : new CommandAnswer.Reused();
+    }
+
+    private Future<CommandAnswer> runFresh(
+            DayKeeper keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch) {
+        Instant now = clock.now();
+        return keeper.noteDue(now).compose(noted -> {
+            long revision = keeper.day().revision();
+            if (ifMatch.isPresent() && ifMatch.get() != revision)
+                return Future.succeededFuture(new CommandAnswer.Stale(revision));
+            Decision decision = Decider.decide(keeper.day(), request.command(), new Facts(now, request.actor()));
+            if (decision instanceof Decision.Accepted accepted)
+                return keeper.append(accepted.events(), now, request, digest)
+                        .map(answer -> answer(request, answer));
+            var refusal = ((Decision.Refused) decision).refusal();
+            return Future.succeededFuture(new CommandAnswer.Refused(refusal.code(), refusal.sentence()));
+        });
+    }
+
+    private static CommandAnswer answer(CommandRequest request, Append append) {
+        if (append instanceof Append.Appended now)
+            return new CommandAnswer.Done(new CommandResult(request.commandId(), now.first(), now.last(), false));
+        if (append instanceof Append.Repeated before)
+            return new CommandAnswer.Done(new CommandResult(request.commandId(), before.first(), before.last(), true));
+        return new CommandAnswer.Reused();
+    }
+
+    private static Future<CommandAnswer> answerLogFailure(Throwable failed) {
+        if (failed instanceof LogFailure log)
+            return Future.succeededFuture(
+                    new CommandAnswer.NotNow(log.kind() == LogFailure.Kind.FULL, String.valueOf(log.getMessage())));
+        return Future.failedFuture(failed);
+    }
+
+    private static String outcome(CommandAnswer answer) {
+        if (answer instanceof CommandAnswer.Done done) return done.result().repeated() ? "repeated" : "accepted";
+        if (answer instanceof CommandAnswer.NotNow) return "not_now";
+        return answer instanceof CommandAnswer.Refused ? "refused" : "not_matching";
+    }
+
+    /** Over the request as the contract writes it: white space and the order of names do not matter. */
+    private static byte[] digest(CommandRequest request) {
+        try {
+            return MessageDigest.getInstance("SHA-256")
+                    .digest(ContractJson.write(request).getBytes(StandardCharsets.UTF_8));
+        } catch (NoSuchAlgorithmException everyJavaHasIt) {
+            throw new IllegalStateException(everyJavaHasIt);
+        }
+    }
+}

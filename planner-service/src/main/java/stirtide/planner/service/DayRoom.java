@@ -1,0 +1,196 @@
+package stirtide.planner.service;
+
+import io.vertx.core.Future;
+import io.vertx.core.Vertx;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.command.DayCommand.OpenDay;
+import stirtide.events.day.StoredEvent;
+import stirtide.events.json.ContractJson;
+import stirtide.planner.view.DayViews;
+import stirtide.planner.day.Ticker;
+import stirtide.planner.http.DayDesk;
+
+/** All days of the service. Everything in it happens on one context. */
+final class DayRoom implements DayDesk {
+    /** After a longer rest only the last hours are gone through plan by plan: nobody acted on the others. */
+    private static final Duration CATCH_UP_WITH_PLANS = Duration.ofHours(2);
+
+    private final Vertx vertx;
+    private final LogThread log;
+    private final SalonClock clock;
+    private final CommandRunner commands;
+    private final PlanRunner.Drawing drawing;
+    private final TickRunner ticks;
+    private final SerialQueue advances = new SerialQueue();
+    private final SortedMap<String, KeptDay> days = new TreeMap<>();
+    private Runnable onChange = () -> {};
+
+    /** A day with the one who has its plans drawn. */
+    record KeptDay(DayKeeper keeper, PlanRunner plans) {
+        Future<Void> settled() {
+            return plans.settled();
+        }
+
+        Optional<Instant> nextAt() {
+            return Ticker.nextAt(keeper.day());
+        }
+    }
+
+    DayRoom(Vertx vertx, LogThread log, SalonClock clock, PlanRunner.Drawing drawing, Meters meters) {
+        this.vertx = vertx;
+        this.log = log;
+        this.clock = clock;
+        this.commands = new CommandRunner(log, clock, meters);
+        this.drawing = drawing;
+        this.ticks = new TickRunner(vertx, clock, this::kept);
+    }
+
+    private Collection<KeptDay> kept() {
+        return List.copyOf(days.values());
+    }
+
+    /** Calls this after every change of any day. */
+    void onChange(Runnable action) {
+        onChange = action;
+    }
+
+    /** Completes when all plans are drawn. */
+    Future<Void> settled() {
+        return Future.join(kept().stream().map(KeptDay::settled).toList()).mapEmpty();
+    }
+
+    /** Replays every day, then lets happen what fell due while nobody was looking, plans drawn again included. */
+    Future<Void> resume() {
+        return log.days()
+                .compose(names -> Future.join(names.stream()
+                        .map(name -> keep(name).keeper().readOn())
+                        .toList()))
+                .compose(read -> {
+                    if (clock instanceof DrivenClock driven) newestTime().ifPresent(driven::moveTo);
+                    Instant now = clock.now();
+                    return runTo(now, now.minus(CATCH_UP_WITH_PLANS));
+                })
+                .onSuccess(caughtUp -> ticks.arrange());
+    }
+
+    private Optional<Instant> newestTime() {
+        return kept().stream().map(kept -> kept.keeper().day().time()).max(Instant::compareTo);
+    }
+
+    private KeptDay keep(String name) {
+        return days.computeIfAbsent(name, fresh -> {
+            DayKeeper keeper = new DayKeeper(fresh, log);
+            KeptDay kept = new KeptDay(keeper, new PlanRunner(vertx, keeper, drawing));
+            keeper.listen(ticks::arrange);
+            keeper.listen(() -> onChange.run());
+            return kept;
+        });
+    }
+
+    @Override
+    public Future<CommandAnswer> command(String day, CommandRequest request, Optional<Long> ifMatch) {
+        boolean opens = request.command() instanceof OpenDay;
+        Optional<KeptDay> known = Optional.ofNullable(days.get(day));
+        if (known.isEmpty() && !opens) return Future.succeededFuture(new CommandAnswer.Unknown());
+        KeptDay kept = known.orElseGet(() -> keep(day));
+        return commands.run(kept.keeper(), request, ifMatch).onComplete(done -> {
+            if (kept.keeper().day().revision() == 0) days.remove(day, kept);
+        });
+    }
+
+    @Override
+    public Optional<ShownDay> show(String day) {
+        return opened(day).map(kept -> new ShownDay(
+                kept.keeper().day().revision(),
+                ContractJson.write(DayViews.of(kept.keeper().day(), clock.now(), clock.ratePermille()))));
+    }
+
+    private Optional<KeptDay> opened(String day) {
+        return Optional.ofNullable(days.get(day)).filter(kept -> kept.keeper().day().revision() > 0);
+    }
+
+    @Override
+    public SortedMap<String, Long> revisions() {
+        SortedMap<String, Long> revisions = new TreeMap<>();
+        days.forEach((name, kept) -> {
+            if (kept.keeper().day().revision() > 0) revisions.put(name, kept.keeper().day().revision());
+        });
+        return revisions;
+    }
+
+    @Override
+    public Future<List<StoredEvent>> events(String day, long after, int limit) {
+        return log.read(day, after, limit);
+    }
+
+    @Override
+    public Runnable listen(String day, Runnable listener) {
+        return opened(day).map(kept -> kept.keeper().listen(listener)).orElse(() -> {});
+    }
+
+    @Override
+    public ClockReading clock() {
+        return new ClockReading(clock.now(), clock.ratePermille(), clock instanceof DrivenClock);
+    }
+
+    @Override
+    public Optional<ClockReading> setRate(int ratePermille) {
+        if (!(clock instanceof DrivenClock driven)) return Optional.empty();
+        driven.setRate(ratePermille);
+        clockChanged();
+        return Optional.of(clock());
+    }
+
+    private void clockChanged() {
+        ticks.arrange();
+        kept().forEach(kept -> kept.keeper().announce());
+    }
+
+    @Override
+    public Future<Optional<ClockReading>> advance(Instant to) {
+        if (!(clock instanceof DrivenClock driven)) return Future.succeededFuture(Optional.empty());
+        return advances.add(() -> runTo(to, Instant.MIN)).map(done -> {
+            driven.moveTo(to);
+            clockChanged();
+            return Optional.of(clock());
+        });
+    }
+
+    /**
+     * Steps through every instant at which something falls due, with all plans drawn at each.
+     *
+     * @param coarseUntil what fell due up to here is noted at once, without the plans that could have been drawn between
+     */
+    private Future<Void> runTo(Instant to, Instant coarseUntil) {
+        return settled().compose(settled -> {
+            Optional<Instant> next = kept().stream()
+                    .flatMap(kept -> kept.nextAt().stream())
+                    .min(Instant::compareTo)
+                    .filter(at -> !at.isAfter(to));
+            if (next.isEmpty()) return Future.succeededFuture();
+            if (clock instanceof DrivenClock driven) driven.moveTo(next.get());
+            Instant at = next.get().isBefore(coarseUntil) ? coarseUntil : next.get();
+            return noteDue(at).compose(noted -> runTo(to, coarseUntil));
+        });
+    }
+
+    private Future<Void> noteDue(Instant at) {
+        return Future.join(kept().stream()
+                        .map(kept -> kept.keeper().step(() -> kept.keeper().noteDue(at)))
+                        .toList())
+                .mapEmpty();
+    }
+
+    /** Lets every step that was taken on come to its end. */
+    Future<Void> stop() {
+        ticks.stop();
+        return Future.join(kept().stream().map(kept -> kept.keeper().drained()).toList()).mapEmpty();
+    }
+}

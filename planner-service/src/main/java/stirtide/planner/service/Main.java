@@ -1,0 +1,30 @@
+package stirtide.planner.service;
+
+import java.util.List;
+
+/** Starts the service from the command line and stops it when the process is told to end. */
+public final class Main {
+    private Main() {}
+
+    /** Runs until the process is told to end; ends with a code of {@link StartFailure} when it cannot start. */
+    public static void main(String[] arguments) {
+        if (List.of(arguments).contains("--help")) {
+            System.out.print(SettingsReader.USAGE);
+            return;
+        }
+        try {
+            run(SettingsReader.read(List.of(arguments), System.getenv()));
+        } catch (StartFailure failure) {
+            System.err.println("stirtide: " + failure.getMessage());
+            System.exit(failure.exitCode());
+        }
+    }
+
+    /** The hook waits for the stop: a process that goes at once would cut requests off. */
+    private static void run(Settings settings) {
+        PlannerService service = PlannerService.start(settings);
+        Runtime.getRuntime().addShutdownHook(new Thread(service::close, "stop"));
+        System.out.println("stirtide: ready on http://" + settings.host() + ":" + service.port()
+                + " (health and metrics on port " + service.managementPort() + ")");
+    }
+}

@@ -1,0 +1,112 @@
+package stirtide.planner.service;
+
+import io.vertx.core.Future;
+import io.vertx.core.Promise;
+import io.vertx.core.Vertx;
+import io.vertx.core.WorkerExecutor;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import stirtide.events.day.DayEvent.PlanDrawn;
+import stirtide.events.plan.Plan;
+import stirtide.planner.day.PlanQuestions;
+import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.plan.Planner;
+
+/**
+ * Has plans of one day drawn beside its work. A plan is stored only if it still stands on the newest event that matters;
+ * else it is dropped and the newest question is asked. Confined to the context of its day; only drawing is elsewhere.
+ */
+final class PlanRunner {
+    private static final Logger LOG = LoggerFactory.getLogger("stirtide.plan");
+    private static final long RETRY_MILLIS = 2_000;
+
+    private final Vertx vertx;
+    private final DayKeeper keeper;
+    private final Drawing drawing;
+    private final List<Promise<Void>> waiting = new ArrayList<>();
+    private boolean busy;
+    private long hopelessRevision;
+
+    PlanRunner(Vertx vertx, DayKeeper keeper, Drawing drawing) {
+        this.vertx = vertx;
+        this.keeper = keeper;
+        this.drawing = drawing;
+        keeper.listen(this::wake);
+    }
+
+    /** The planner on its own thread, with the rounds of improvement it is granted. */
+    record Drawing(WorkerExecutor thread, int rounds, Meters meters) {
+        static Drawing of(Vertx vertx, int rounds, Meters meters) {
+            return new Drawing(vertx.createSharedWorkerExecutor("planner", 1, 30, TimeUnit.SECONDS), rounds, meters);
+        }
+
+        Future<Plan> draw(PlanQuestion question) {
+            return thread.executeBlocking(() -> meters.plan().record(() -> Planner.draw(question, rounds)));
+        }
+    }
+
+    /** Draws a plan if the day wants one and none is being drawn. */
+    void wake() {
+        if (busy) return;
+        Optional<PlanQuestion> question = question();
+        if (question.isEmpty()) {
+            settle();
+            return;
+        }
+        busy = true;
+        drawing.draw(question.get())
+                .compose(plan -> keeper.step(() -> keepIfNewest(plan)))
+                .onSuccess(kept -> goOn())
+                .onFailure(failed -> giveUpOn(question.get(), failed));
+    }
+
+    private Optional<PlanQuestion> question() {
+        return PlanQuestions.of(keeper.day()).filter(open -> open.basedOnRevision() != hopelessRevision);
+    }
+
+    private Future<Void> keepIfNewest(Plan plan) {
+        boolean newest = PlanQuestions.of(keeper.day())
+                .filter(open -> open.basedOnRevision() == plan.basedOnRevision())
+                .isPresent();
+        if (!newest) return Future.succeededFuture();
+        Instant at = plan.asOf();
+        return keeper.append(List.of(new PlanDrawn(plan)), at).mapEmpty();
+    }
+
+    private void goOn() {
+        busy = false;
+        wake();
+    }
+
+    /** A log that failed is tried again; a planner that failed would fail again on the same question. */
+    private void giveUpOn(PlanQuestion question, Throwable failed) {
+        if (failed instanceof stirtide.planner.log.LogFailure) {
+            LOG.warn("{}: plan not stored: {}", keeper.name(), failed.getMessage());
+            vertx.setTimer(RETRY_MILLIS, timer -> goOn());
+            return;
+        }
+        LOG.error("{}: no plan for revision {}", keeper.name(), question.basedOnRevision(), failed);
+        hopelessRevision = question.basedOnRevision();
+        goOn();
+    }
+
+    /** Completes when the plan on show knows every event that matters. */
+    Future<Void> settled() {
+        if (!busy && question().isEmpty()) return Future.succeededFuture();
+        Promise<Void> promise = Promise.promise();
+        waiting.add(promise);
+        wake();
+        return promise.future();
+    }
+
+    private void settle() {
+        List<Promise<Void>> done = List.copyOf(waiting);
+        waiting.clear();
+        done.forEach(Promise::complete);
+    }
+}

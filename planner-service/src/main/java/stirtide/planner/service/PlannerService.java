@@ -1,0 +1,117 @@
+package stirtide.planner.service;
+
+import io.micrometer.prometheusmetrics.PrometheusConfig;
+import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import io.vertx.core.Vertx;
+import io.vertx.core.VertxOptions;
+import io.vertx.micrometer.Label;
+import io.vertx.micrometer.MicrometerMetricsFactory;
+import io.vertx.micrometer.MicrometerMetricsOptions;
+import java.net.BindException;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import stirtide.events.command.CommandRequest;
+import stirtide.planner.http.HttpEdge;
+import stirtide.planner.log.EventLog;
+import stirtide.planner.log.LogFailure;
+import stirtide.planner.log.SqliteEventLog;
+
+/** The service, running in this process until it is closed. */
+public final class PlannerService implements AutoCloseable {
+    private static final int START_SECONDS = 300;
+    private static final int STOP_SECONDS = 15;
+
+    private final Vertx vertx;
+    private final EventLog log;
+    private final ServiceVerticle verticle;
+
+    private PlannerService(Vertx vertx, EventLog log, ServiceVerticle verticle) {
+        this.vertx = vertx;
+        this.log = log;
+        this.verticle = verticle;
+    }
+
+    /**
+     * Starts the service and answers when it is ready: log verified, days replayed, what fell due noted, plans drawn.
+     *
+     * @throws StartFailure with the reason and an exit code
+     */
+    public static PlannerService start(Settings settings) {
+        Optional<CommandRequest> opening = DayOpening.read(settings);
+        EventLog log = openLog(settings);
+        PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
+        Vertx vertx = vertx(registry);
+        ServiceVerticle verticle = new ServiceVerticle(settings, log, registry, opening);
+        PlannerService service = new PlannerService(vertx, log, verticle);
+        try {
+            vertx.deployVerticle(verticle).await(START_SECONDS, TimeUnit.SECONDS);
+            return service;
+        } catch (Exception failed) {
+            service.close();
+            throw startFailure(failed, settings);
+        }
+    }
+
+    private static EventLog openLog(Settings settings) {
+        try {
+            return SqliteEventLog.open(settings.data());
+        } catch (LogFailure failed) {
+            throw startFailure(failed, settings);
+        }
+    }
+
+    private static Vertx vertx(PrometheusMeterRegistry registry) {
+        MicrometerMetricsOptions metrics = new MicrometerMetricsOptions()
+                .setEnabled(true)
+                .setJvmMetricsEnabled(true)
+                .setLabels(EnumSet.of(Label.HTTP_ROUTE, Label.HTTP_METHOD, Label.HTTP_CODE));
+        return Vertx.builder()
+                .with(new VertxOptions().setEventLoopPoolSize(1).setMetricsOptions(metrics))
+                .withMetrics(new MicrometerMetricsFactory(registry))
+                .build();
+    }
+
+    private static StartFailure startFailure(Exception failed, Settings settings) {
+        if (failed instanceof StartFailure already) return already;
+        if (failed instanceof LogFailure log) return new StartFailure(exitCode(log), String.valueOf(log.getMessage()));
+        if (failed instanceof BindException)
+            return new StartFailure(
+                    StartFailure.UNAVAILABLE,
+                    "port " + settings.port() + " or " + settings.managementPort() + " is taken; name another one");
+        if (failed instanceof TimeoutException)
+            return new StartFailure(StartFailure.UNAVAILABLE, "not ready after " + START_SECONDS + " seconds");
+        throw new IllegalStateException("the service cannot start", failed);
+    }
+
+    private static int exitCode(LogFailure failed) {
+        return switch (failed.kind()) {
+            case IN_USE -> StartFailure.UNAVAILABLE;
+            case NO_PLACE -> StartFailure.CANNOT_CREATE;
+            case FULL, UNAVAILABLE, DAMAGED -> StartFailure.LOG_BROKEN;
+        };
+    }
+
+    /** Port for the salon. */
+    public int port() {
+        return verticle.edge().port();
+    }
+
+    /** Port for health and metrics. */
+    public int managementPort() {
+        return verticle.edge().managementPort();
+    }
+
+    /** Stops in order: feeds, requests in flight, steps taken on, log. Returns when all is done. */
+    @Override
+    public void close() {
+        try {
+            vertx.close().await(STOP_SECONDS, TimeUnit.SECONDS);
+        } catch (TimeoutException tooLong) {
+            throw new IllegalStateException("the service did not stop in " + STOP_SECONDS + " seconds", tooLong);
+        } finally {
+            log.close();
+        }
+    }
+}

@@ -1,0 +1,30 @@
+package stirtide.planner.service;
+
+import io.vertx.core.Future;
+import java.util.function.Supplier;
+
+/** Runs steps one after the other, each when the one before is done or has failed. Confined to one context. */
+final class SerialQueue {
+    private static final int MOST_WAITING = 256;
+
+    private Future<?> last = Future.succeededFuture();
+    private int waiting;
+
+    /** Whether one more step would be one too many. */
+    boolean full() {
+        return waiting >= MOST_WAITING;
+    }
+
+    /** Adds a step; the answer is the step's. */
+    <T> Future<T> add(Supplier<Future<T>> step) {
+        waiting++;
+        Future<T> answer = last.transform(before -> step.get());
+        last = answer.onComplete(done -> waiting--);
+        return answer;
+    }
+
+    /** Completes when all steps added so far are done. */
+    Future<Void> drained() {
+        return last.transform(done -> Future.succeededFuture());
+    }
+}

@@ -1,0 +1,94 @@
+package stirtide.planner.service;
+
+import io.micrometer.core.instrument.Gauge;
+import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import io.vertx.core.Future;
+import io.vertx.core.VerticleBase;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import stirtide.events.command.CommandRequest;
+import stirtide.planner.http.DayDesk.CommandAnswer;
+import stirtide.planner.http.HttpEdge;
+import stirtide.planner.log.EventLog;
+
+/** Everything that runs on the service's one context. */
+final class ServiceVerticle extends VerticleBase {
+    private static final Logger LOG = LoggerFactory.getLogger("stirtide.service");
+
+    private final Settings settings;
+    private final EventLog log;
+    private final PrometheusMeterRegistry registry;
+    private final Optional<CommandRequest> opening;
+    private volatile boolean ready;
+    private volatile long newestRevisions;
+    private volatile @Nullable HttpEdge edge;
+    private @Nullable DayRoom room;
+
+    ServiceVerticle(
+            Settings settings, EventLog log, PrometheusMeterRegistry registry, Optional<CommandRequest> opening) {
+        this.settings = settings;
+        this.log = log;
+        this.registry = registry;
+        this.opening = opening;
+    }
+
+    /** The servers, once started. */
+    HttpEdge edge() {
+        return Objects.requireNonNull(edge, "asked before the start was over");
+    }
+
+    @Override
+    public Future<?> start() {
+        Meters meters = new Meters(registry);
+        LogThread logThread = new LogThread(vertx, log, meters.append());
+        PlanRunner.Drawing drawing = PlanRunner.Drawing.of(vertx, settings.planRounds(), meters);
+        DayRoom days = new DayRoom(vertx, logThread, clock(), drawing, meters);
+        room = days;
+        Gauge.builder("stirtide.events", () -> newestRevisions)
+                .description("Events in the log, all days together")
+                .register(registry);
+        days.onChange(() -> newestRevisions = days.revisions().values().stream().mapToLong(Long::longValue).sum());
+        return days.resume()
+                .compose(resumed -> open(days))
+                .compose(opened -> HttpEdge.start(vertx, address(), days, registry, () -> ready))
+                .onSuccess(started -> {
+                    edge = started;
+                    ready = true;
+                });
+    }
+
+    private SalonClock clock() {
+        return settings.drivenFrom()
+                .<SalonClock>map(start -> new DrivenClock(start, settings.ratePermille()))
+                .orElseGet(WallClock::new);
+    }
+
+    private HttpEdge.Address address() {
+        return new HttpEdge.Address(settings.host(), settings.port(), settings.managementPort());
+    }
+
+    private Future<Void> open(DayRoom days) {
+        if (opening.isEmpty()) return Future.succeededFuture();
+        String day = DayOpening.day(opening.get());
+        if (days.revisions().containsKey(day)) {
+            LOG.info("{} is open already; its files were not read into it again", day);
+            return Future.succeededFuture();
+        }
+        return days.command(day, opening.get(), Optional.empty()).compose(answer -> {
+            if (answer instanceof CommandAnswer.Done) return days.settled();
+            String reason = answer instanceof CommandAnswer.Refused refused ? refused.sentence() : answer.toString();
+            return Future.failedFuture(
+                    new StartFailure(StartFailure.BAD_INPUT, day + " cannot be opened: " + reason));
+        });
+    }
+
+    @Override
+    public Future<?> stop() {
+        ready = false;
+        Future<Void> closed = edge == null ? Future.succeededFuture() : edge().stop();
+        return closed.eventually(() -> room == null ? Future.succeededFuture() : room.stop());
+    }
+}
