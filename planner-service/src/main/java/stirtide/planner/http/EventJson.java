@@ -1,13 +1,13 @@
 package stirtide.planner.http;
 
 import stirtide.events.day.StoredEvent;
-import stirtide.events.json.ContractJson;
+import stirtide.events.json.CloudEvent;
 
-/** Events as they go over the wire. */
+/** Events as they go over the wire: CloudEvents in their JSON form. */
 final class EventJson {
     private EventJson() {}
 
     static String of(StoredEvent event) {
-        return ContractJson.write(event);
+        return CloudEvent.of(event).write();
     }
 }

@@ -3,18 +3,23 @@ package stirtide.planner.log;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import stirtide.events.day.StoredEvent;
-import stirtide.events.json.ContractJson;
+import stirtide.events.json.CloudEvent;
+import stirtide.events.json.UnreadableEvent;
 
-/** Events as the bytes that are stored. */
+/** Events as the bytes that are stored: CloudEvents in their JSON form. */
 final class EventBytes {
     private EventBytes() {}
 
     static byte[] of(StoredEvent event) {
-        return ContractJson.write(event).getBytes(StandardCharsets.UTF_8);
+        return CloudEvent.of(event).write().getBytes(StandardCharsets.UTF_8);
     }
 
     static StoredEvent read(byte[] bytes) {
-        return ContractJson.read(new String(bytes, StandardCharsets.UTF_8), StoredEvent.class);
+        try {
+            return CloudEvent.read(new String(bytes, StandardCharsets.UTF_8)).toStored();
+        } catch (UnreadableEvent unreadable) {
+            throw new LogFailure(LogFailure.Kind.DAMAGED, String.valueOf(unreadable.getMessage()), unreadable);
+        }
     }
 
     /** Refuses events that do not continue the stream: a mistake of the caller, never of a user. */

@@ -68,7 +68,7 @@ final class SqliteVerifier {
     private static String idOf(byte[] body) {
         try {
             return EventBytes.read(body).eventId();
-        } catch (IllegalArgumentException unreadable) {
+        } catch (LogFailure unreadable) {
             return "unreadable: " + unreadable.getMessage();
         }
     }
