@@ -32,27 +32,28 @@ final class CommandRunner {
     }
 
     Future<CommandAnswer> run(DayKeeper keeper, CommandRequest request, Optional<Long> ifMatch) {
-        if (keeper.busy()) return Future.succeededFuture(new CommandAnswer.NotNow(false, "too much at once; try again"));
+        if (keeper.busy())
+            return Future.succeededFuture(new CommandAnswer.NotNow(false, "too much at once; try again"));
         long began = System.nanoTime();
         byte[] digest = digest(request);
         return keeper.step(() -> runStep(keeper, request, digest, ifMatch))
                 .recover(CommandRunner::answerLogFailure)
-                .onSuccess(answer -> meters.command(outcome(answer))
-                        .record(System.nanoTime() - began, TimeUnit.NANOSECONDS));
+                .onSuccess(answer ->
+                        meters.command(outcome(answer)).record(System.nanoTime() - began, TimeUnit.NANOSECONDS));
     }
 
     /** What was accepted before is answered before anything else: the day has moved on since, rightly. */
     private Future<CommandAnswer> runStep(
             DayKeeper keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch) {
-        return log.command(keeper.name(), request.commandId()).compose(known -> known.isPresent()
-                ? Future.succeededFuture(again(request, digest, known.get()))
-                : runFresh(keeper, request, digest, ifMatch));
+        return log.command(keeper.name(), request.commandId())
+                .compose(known -> known.isPresent()
+                        ? Future.succeededFuture(again(request, digest, known.get()))
+                        : runFresh(keeper, request, digest, ifMatch));
     }
 
     private static CommandAnswer again(CommandRequest request, byte[] digest, KnownCommand known) {
         return Arrays.equals(digest, known.requestDigest())
-                ? new CommandAnswer.Done(
-                        new CommandResult(request.commandId(), known.first(), known.last(), true))
+                ? new CommandAnswer.Done(new CommandResult(request.commandId(), known.first(), known.last(), true))
                 : new CommandAnswer.Reused();
     }
 
@@ -65,8 +66,7 @@ final class CommandRunner {
                 return Future.succeededFuture(new CommandAnswer.Stale(revision));
             Decision decision = Decider.decide(keeper.day(), request.command(), new Facts(now, request.actor()));
             if (decision instanceof Decision.Accepted accepted)
-                return keeper.append(accepted.events(), now, request, digest)
-                        .map(answer -> answer(request, answer));
+                return keeper.append(accepted.events(), now, request, digest).map(answer -> answer(request, answer));
             var refusal = ((Decision.Refused) decision).refusal();
             return Future.succeededFuture(new CommandAnswer.Refused(refusal.code(), refusal.sentence()));
         });

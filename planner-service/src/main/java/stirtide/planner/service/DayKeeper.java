@@ -127,7 +127,8 @@ final class DayKeeper {
 
     /** Derived from the place in the stream, so that the same day played twice has the same ids. */
     private String idOf(long revision) {
-        return UUID.nameUUIDFromBytes((name + "#" + revision).getBytes(StandardCharsets.UTF_8)).toString();
+        return UUID.nameUUIDFromBytes((name + "#" + revision).getBytes(StandardCharsets.UTF_8))
+                .toString();
     }
 
     /** Tells every listener that the day or the clock has changed. */

@@ -13,9 +13,9 @@ import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.ContractJson;
-import stirtide.planner.view.DayViews;
 import stirtide.planner.day.Ticker;
 import stirtide.planner.http.DayDesk;
+import stirtide.planner.view.DayViews;
 
 /** All days of the service. Everything in it happens on one context. */
 final class DayRoom implements DayDesk {
@@ -69,9 +69,8 @@ final class DayRoom implements DayDesk {
     /** Replays every day, then lets happen what fell due while nobody was looking, plans drawn again included. */
     Future<Void> resume() {
         return log.days()
-                .compose(names -> Future.join(names.stream()
-                        .map(name -> keep(name).keeper().readOn())
-                        .toList()))
+                .compose(names -> Future.join(
+                        names.stream().map(name -> keep(name).keeper().readOn()).toList()))
                 .compose(read -> {
                     if (clock instanceof DrivenClock driven) newestTime().ifPresent(driven::moveTo);
                     Instant now = clock.now();
@@ -107,20 +106,23 @@ final class DayRoom implements DayDesk {
 
     @Override
     public Optional<ShownDay> show(String day) {
-        return opened(day).map(kept -> new ShownDay(
-                kept.keeper().day().revision(),
-                ContractJson.write(DayViews.of(kept.keeper().day(), clock.now(), clock.ratePermille()))));
+        return opened(day)
+                .map(kept -> new ShownDay(
+                        kept.keeper().day().revision(),
+                        ContractJson.write(DayViews.of(kept.keeper().day(), clock.now(), clock.ratePermille()))));
     }
 
     private Optional<KeptDay> opened(String day) {
-        return Optional.ofNullable(days.get(day)).filter(kept -> kept.keeper().day().revision() > 0);
+        return Optional.ofNullable(days.get(day))
+                .filter(kept -> kept.keeper().day().revision() > 0);
     }
 
     @Override
     public SortedMap<String, Long> revisions() {
         SortedMap<String, Long> revisions = new TreeMap<>();
         days.forEach((name, kept) -> {
-            if (kept.keeper().day().revision() > 0) revisions.put(name, kept.keeper().day().revision());
+            if (kept.keeper().day().revision() > 0)
+                revisions.put(name, kept.keeper().day().revision());
         });
         return revisions;
     }
@@ -191,6 +193,8 @@ final class DayRoom implements DayDesk {
     /** Lets every step that was taken on come to its end. */
     Future<Void> stop() {
         ticks.stop();
-        return Future.join(kept().stream().map(kept -> kept.keeper().drained()).toList()).mapEmpty();
+        kept().forEach(kept -> kept.plans().stop());
+        return Future.join(kept().stream().map(kept -> kept.keeper().drained()).toList())
+                .mapEmpty();
     }
 }

@@ -29,8 +29,8 @@ final class LogThread {
 
     Future<Append> append(
             String day, long expectedRevision, String commandId, byte[] requestDigest, List<StoredEvent> events) {
-        return ask(open -> appendTimer.record(
-                () -> open.append(day, expectedRevision, commandId, requestDigest, events)));
+        return ask(
+                open -> appendTimer.record(() -> open.append(day, expectedRevision, commandId, requestDigest, events)));
     }
 
     Future<Optional<KnownCommand>> command(String day, String commandId) {

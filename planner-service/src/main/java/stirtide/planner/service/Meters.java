@@ -38,9 +38,11 @@ final class Meters {
 
     /** Time from arrival of a command to its answer, by the kind of answer. */
     Timer command(String outcome) {
-        return commands.computeIfAbsent(outcome, kind -> Timer.builder("stirtide.command")
-                .description("Time from arrival of a command to its answer")
-                .tag("outcome", kind)
-                .register(registry));
+        return commands.computeIfAbsent(
+                outcome,
+                kind -> Timer.builder("stirtide.command")
+                        .description("Time from arrival of a command to its answer")
+                        .tag("outcome", kind)
+                        .register(registry));
     }
 }

@@ -14,6 +14,7 @@ import org.slf4j.LoggerFactory;
 import stirtide.events.day.DayEvent.PlanDrawn;
 import stirtide.events.plan.Plan;
 import stirtide.planner.day.PlanQuestions;
+import stirtide.planner.log.LogFailure;
 import stirtide.planner.plan.PlanQuestion;
 import stirtide.planner.plan.Planner;
 
@@ -30,6 +31,7 @@ final class PlanRunner {
     private final Drawing drawing;
     private final List<Promise<Void>> waiting = new ArrayList<>();
     private boolean busy;
+    private boolean stopped;
     private long hopelessRevision;
 
     PlanRunner(Vertx vertx, DayKeeper keeper, Drawing drawing) {
@@ -52,7 +54,7 @@ final class PlanRunner {
 
     /** Draws a plan if the day wants one and none is being drawn. */
     void wake() {
-        if (busy) return;
+        if (busy || stopped) return;
         Optional<PlanQuestion> question = question();
         if (question.isEmpty()) {
             settle();
@@ -60,7 +62,7 @@ final class PlanRunner {
         }
         busy = true;
         drawing.draw(question.get())
-                .compose(plan -> keeper.step(() -> keepIfNewest(plan)))
+                .compose(plan -> stopped ? Future.succeededFuture() : keeper.step(() -> keepIfNewest(plan)))
                 .onSuccess(kept -> goOn())
                 .onFailure(failed -> giveUpOn(question.get(), failed));
     }
@@ -83,9 +85,15 @@ final class PlanRunner {
         wake();
     }
 
+    /** Draws no more; a plan that is being drawn is dropped, for the next start draws the same. */
+    void stop() {
+        stopped = true;
+    }
+
     /** A log that failed is tried again; a planner that failed would fail again on the same question. */
     private void giveUpOn(PlanQuestion question, Throwable failed) {
-        if (failed instanceof stirtide.planner.log.LogFailure) {
+        if (stopped) return;
+        if (failed instanceof LogFailure) {
             LOG.warn("{}: plan not stored: {}", keeper.name(), failed.getMessage());
             vertx.setTimer(RETRY_MILLIS, timer -> goOn());
             return;

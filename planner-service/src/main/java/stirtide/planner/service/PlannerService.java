@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import stirtide.events.command.CommandRequest;
-import stirtide.planner.http.HttpEdge;
 import stirtide.planner.log.EventLog;
 import stirtide.planner.log.LogFailure;
 import stirtide.planner.log.SqliteEventLog;

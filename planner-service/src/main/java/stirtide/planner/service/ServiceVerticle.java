@@ -50,7 +50,8 @@ final class ServiceVerticle extends VerticleBase {
         Gauge.builder("stirtide.events", () -> newestRevisions)
                 .description("Events in the log, all days together")
                 .register(registry);
-        days.onChange(() -> newestRevisions = days.revisions().values().stream().mapToLong(Long::longValue).sum());
+        days.onChange(() -> newestRevisions =
+                days.revisions().values().stream().mapToLong(Long::longValue).sum());
         return days.resume()
                 .compose(resumed -> open(days))
                 .compose(opened -> HttpEdge.start(vertx, address(), days, registry, () -> ready))
@@ -80,8 +81,7 @@ final class ServiceVerticle extends VerticleBase {
         return days.command(day, opening.get(), Optional.empty()).compose(answer -> {
             if (answer instanceof CommandAnswer.Done) return days.settled();
             String reason = answer instanceof CommandAnswer.Refused refused ? refused.sentence() : answer.toString();
-            return Future.failedFuture(
-                    new StartFailure(StartFailure.BAD_INPUT, day + " cannot be opened: " + reason));
+            return Future.failedFuture(new StartFailure(StartFailure.BAD_INPUT, day + " cannot be opened: " + reason));
         });
     }
 

@@ -15,8 +15,7 @@ import java.util.function.Function;
 
 /** Reads the settings from options, and from the environment where an option is not given. */
 final class SettingsReader {
-    static final String USAGE =
-            """
+    static final String USAGE = """
             usage: planner-service/serve --data FOLDER [options]
               --data FOLDER            folder of the log, made when it is not there
               --port N                 port for the salon, 0 for any free one (7464)
@@ -32,7 +31,15 @@ final class SettingsReader {
             """;
 
     private static final Set<String> OPTIONS = Set.of(
-            "data", "port", "management-port", "host", "salon", "date", "clock", "clock-start", "rate-permille",
+            "data",
+            "port",
+            "management-port",
+            "host",
+            "salon",
+            "date",
+            "clock",
+            "clock-start",
+            "rate-permille",
             "plan-rounds");
     private static final int HIGHEST_PORT = 65_535;
     private static final int MOST_ROUNDS = 100_000;
@@ -61,8 +68,7 @@ final class SettingsReader {
             if (!option.startsWith("--") || !OPTIONS.contains(option.substring(2)))
                 throw usage(option + " is not an option");
             if (at + 1 == arguments.size()) throw usage(option + " needs a value");
-            if (given.put(option.substring(2), arguments.get(at + 1)) != null)
-                throw usage(option + " is given twice");
+            if (given.put(option.substring(2), arguments.get(at + 1)) != null) throw usage(option + " is given twice");
         }
     }
 
@@ -112,7 +118,8 @@ final class SettingsReader {
     private int number(String option, int otherwise, int highest) {
         String accepted = "a whole number from 0 to " + highest;
         int number = read(option, Integer::valueOf, accepted).orElse(otherwise);
-        if (number < 0 || number > highest) throw usage("--" + option + " " + number + ": " + accepted + " is accepted");
+        if (number < 0 || number > highest)
+            throw usage("--" + option + " " + number + ": " + accepted + " is accepted");
         return number;
     }
 

@@ -58,7 +58,9 @@ class ConcurrentCommandsIT {
                 .toList();
         assertThat(answers).allMatch(answer -> answer.statusCode() == 200);
         assertThat(results.stream().filter(result -> !result.repeated())).hasSize(1);
-        assertThat(results).extracting(CommandResult::firstRevision).containsOnly(results.get(0).firstRevision());
+        assertThat(results)
+                .extracting(CommandResult::firstRevision)
+                .containsOnly(results.get(0).firstRevision());
         assertThat(client.events(SmallSalon.DAY).stream().filter(event -> event.contains("walk-in-once")))
                 .hasSize(1);
     }
@@ -74,9 +76,11 @@ class ConcurrentCommandsIT {
     @Test
     void a_refused_command_may_be_sent_again_and_is_decided_anew() throws Exception {
         CommandRequest tooEarly = SmallSalon.request("finish-zone", new DayCommand.FinishZone(1, "front foils"));
-        assertThat(client.send(client.command(SmallSalon.DAY, tooEarly)).statusCode()).isEqualTo(409);
+        assertThat(client.send(client.command(SmallSalon.DAY, tooEarly)).statusCode())
+                .isEqualTo(409);
         client.send(client.command(SmallSalon.DAY, SmallSalon.request("start-one", new DayCommand.StartService(1))));
-        assertThat(client.send(client.command(SmallSalon.DAY, tooEarly)).statusCode()).isEqualTo(200);
+        assertThat(client.send(client.command(SmallSalon.DAY, tooEarly)).statusCode())
+                .isEqualTo(200);
     }
 
     @Test
@@ -90,7 +94,8 @@ class ConcurrentCommandsIT {
                 sent.add(client.sendLater(client.command(
                         SmallSalon.DAY, walkIn("rival-" + 1000 + number, number), "If-Match", "\"" + revision + "\"")));
             }
-            List<Integer> statuses = all(sent).stream().map(HttpResponse::statusCode).toList();
+            List<Integer> statuses =
+                    all(sent).stream().map(HttpResponse::statusCode).toList();
             assertThat(statuses).containsOnly(200, 412);
             assertThat(statuses.stream().filter(status -> status == 200)).hasSize(1);
         }

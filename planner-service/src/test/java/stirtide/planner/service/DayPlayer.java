@@ -28,10 +28,12 @@ final class DayPlayer {
     Optional<Step> next(DayView view) {
         List<Candidate> candidates = new ArrayList<>();
         view.services().forEach(service -> atTheChair(service, candidates));
-        view.queue().forEach(queued -> candidates.add(new Candidate(
-                queued.bowl().mixStart(),
-                "begin-" + queued.bowl().bowl(),
-                new DayCommand.BeginBowl(queued.bowl().bowl(), queued.bowl().personId().orElse("ada")))));
+        view.queue()
+                .forEach(queued -> candidates.add(new Candidate(
+                        queued.bowl().mixStart(),
+                        "begin-" + queued.bowl().bowl(),
+                        new DayCommand.BeginBowl(
+                                queued.bowl().bowl(), queued.bowl().personId().orElse("ada")))));
         view.live().forEach(bowl -> candidates.add(atTheBar(bowl)));
         Optional<Candidate> first = candidates.stream()
                 .filter(candidate -> !done.contains(candidate.key()))
@@ -73,23 +75,26 @@ final class DayPlayer {
 
     private static Candidate atTheBar(DayView.LiveBowl bowl) {
         return switch (bowl.stage()) {
-            case "MIXING" -> new Candidate(
-                    bowl.mixStart().plus(Duration.ofMinutes(2)),
-                    "weigh-" + bowl.bowl(),
-                    new DayCommand.WeighBowl(
-                            bowl.bowl(),
-                            bowl.planned().lightenerMilligrams(),
-                            bowl.planned().parts().stream()
-                                    .map(part -> new DeveloperPart(part.developerId(), part.milligrams()))
-                                    .toList()));
-            case "WEIGHED" -> new Candidate(
-                    bowl.mixStart().plus(Duration.ofMinutes(5)),
-                    "hand-" + bowl.bowl(),
-                    new DayCommand.HandOverBowl(bowl.bowl()));
-            default -> new Candidate(
-                    bowl.neededUntil().orElse(bowl.mixStart().plus(Duration.ofMinutes(30))),
-                    "finish-" + bowl.bowl(),
-                    new DayCommand.FinishBowl(bowl.bowl()));
+            case "MIXING" ->
+                new Candidate(
+                        bowl.mixStart().plus(Duration.ofMinutes(2)),
+                        "weigh-" + bowl.bowl(),
+                        new DayCommand.WeighBowl(
+                                bowl.bowl(),
+                                bowl.planned().lightenerMilligrams(),
+                                bowl.planned().parts().stream()
+                                        .map(part -> new DeveloperPart(part.developerId(), part.milligrams()))
+                                        .toList()));
+            case "WEIGHED" ->
+                new Candidate(
+                        bowl.mixStart().plus(Duration.ofMinutes(5)),
+                        "hand-" + bowl.bowl(),
+                        new DayCommand.HandOverBowl(bowl.bowl()));
+            default ->
+                new Candidate(
+                        bowl.neededUntil().orElse(bowl.mixStart().plus(Duration.ofMinutes(30))),
+                        "finish-" + bowl.bowl(),
+                        new DayCommand.FinishBowl(bowl.bowl()));
         };
     }
 }

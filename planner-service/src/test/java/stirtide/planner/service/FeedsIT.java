@@ -67,11 +67,14 @@ class FeedsIT {
             if (!seen.isEmpty()) request.header("Last-Event-ID", Integer.toString(seen.size()));
             int count = Math.min(newest - seen.size(), 1 + random.nextInt(40));
             try (Stream<String> lines = lines(request)) {
-                Iterator<String> ids = lines.filter(line -> line.startsWith("id: ")).iterator();
+                Iterator<String> ids =
+                        lines.filter(line -> line.startsWith("id: ")).iterator();
                 for (int taken = 0; taken < count; taken++) seen.add(id(ids.next()));
             }
         }
-        assertThat(seen).containsExactlyElementsOf(LongStream.rangeClosed(1, newest).boxed().toList());
+        assertThat(seen)
+                .containsExactlyElementsOf(
+                        LongStream.rangeClosed(1, newest).boxed().toList());
     }
 
     @Test
@@ -83,7 +86,8 @@ class FeedsIT {
             Iterator<String> ids = lines.filter(line -> line.startsWith("id: ")).iterator();
             for (int service = 1; service <= 4; service++)
                 client.send(client.command(
-                        SmallSalon.DAY, SmallSalon.request("start-no-" + service, new DayCommand.StartService(service))));
+                        SmallSalon.DAY,
+                        SmallSalon.request("start-no-" + service, new DayCommand.StartService(service))));
             for (long revision = head + 1; revision <= head + 4; revision++)
                 assertThat(id(ids.next())).isEqualTo(revision);
         }
@@ -98,7 +102,8 @@ class FeedsIT {
                     .map(line -> line.substring("data: ".length()))
                     .iterator();
             assertThat(ContractJson.read(views.next(), DayView.class)).isEqualTo(client.view(SmallSalon.DAY));
-            client.send(client.command(SmallSalon.DAY, SmallSalon.request("start-one", new DayCommand.StartService(1))));
+            client.send(
+                    client.command(SmallSalon.DAY, SmallSalon.request("start-one", new DayCommand.StartService(1))));
             client.advance(SmallSalon.MORNING.plusSeconds(60));
             DayView newest = client.view(SmallSalon.DAY);
             DayView shown = ContractJson.read(views.next(), DayView.class);

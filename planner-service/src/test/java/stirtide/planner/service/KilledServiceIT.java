@@ -69,7 +69,8 @@ class KilledServiceIT {
                 if (response.request().method().equals("POST")) requests[0]++;
             });
             PlayedDayIT.play(client);
-            List<Integer> all = new ArrayList<>(IntStream.range(0, requests[0]).boxed().toList());
+            List<Integer> all =
+                    new ArrayList<>(IntStream.range(0, requests[0]).boxed().toList());
             Collections.shuffle(all, random);
             killAt.addAll(all.subList(0, KILLS));
             return client.events(SmallSalon.DAY);

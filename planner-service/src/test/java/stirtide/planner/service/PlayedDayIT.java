@@ -28,7 +28,8 @@ class PlayedDayIT {
         Optional<DayPlayer.Step> step = player.next(client.view(SmallSalon.DAY));
         while (step.isPresent()) {
             client.advance(step.get().at());
-            HttpResponse<String> answer = client.send(client.command(SmallSalon.DAY, step.get().request()));
+            HttpResponse<String> answer =
+                    client.send(client.command(SmallSalon.DAY, step.get().request()));
             statuses.add(answer.statusCode());
             client.advance(step.get().at());
             step = player.next(client.view(SmallSalon.DAY));

@@ -90,7 +90,9 @@ final class SalonClient {
     List<String> events(String day) throws IOException, InterruptedException {
         List<String> events = new ArrayList<>();
         while (true) {
-            var page = ContractJson.mapper().readTree(get("/days/" + day + "/events?limit=100&after=" + events.size()).body());
+            var page = ContractJson.mapper()
+                    .readTree(get("/days/" + day + "/events?limit=100&after=" + events.size())
+                            .body());
             if (page.get("events").isEmpty()) return List.copyOf(events);
             page.get("events").forEach(event -> events.add(event.toString()));
         }

@@ -56,7 +56,8 @@ final class SmallSalon {
     }
 
     private static Salon salon() {
-        List<Span> allDay = List.of(new Span(Instant.parse("2027-03-09T08:00:00Z"), Instant.parse("2027-03-09T18:00:00Z")));
+        List<Span> allDay =
+                List.of(new Span(Instant.parse("2027-03-09T08:00:00Z"), Instant.parse("2027-03-09T18:00:00Z")));
         Scale scale = new Scale(
                 "bar-1",
                 Scale.AccuracyClass.III,
