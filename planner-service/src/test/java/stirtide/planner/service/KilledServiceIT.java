@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -20,6 +21,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stirtide.events.command.CommandResult;
@@ -42,7 +44,7 @@ class KilledServiceIT {
     private final Random random = new Random(SEED);
     private final Set<Integer> killAt = new HashSet<>();
     private final List<CommandResult> acknowledged = new ArrayList<>();
-    private ServiceProcess process;
+    private @Nullable ServiceProcess process;
     private Instant time = SmallSalon.MORNING;
     private int sent;
     private int kills;
@@ -93,7 +95,7 @@ class KilledServiceIT {
             }
             return client().events(SmallSalon.DAY);
         } finally {
-            process.close();
+            running().close();
         }
     }
 
@@ -102,8 +104,12 @@ class KilledServiceIT {
                 disturbed, "--clock", "driven", "--clock-start", SmallSalon.MORNING.toString(), "--rate-permille", "0");
     }
 
+    private ServiceProcess running() {
+        return Objects.requireNonNull(process);
+    }
+
     private SalonClient client() {
-        return new SalonClient(process.port());
+        return new SalonClient(running().port());
     }
 
     private void advance(Instant to) throws Exception {
@@ -131,7 +137,7 @@ class KilledServiceIT {
         } catch (TimeoutException | ExecutionException unanswered) {
             assertThat(unanswered).isNotNull();
         }
-        process.kill();
+        running().kill();
     }
 
     private void acknowledge(HttpResponse<String> answer) {
