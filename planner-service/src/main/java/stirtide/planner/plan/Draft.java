@@ -40,8 +40,8 @@ final class Draft {
         return all;
     }
 
-    void insert(int track, int keepBefore) {
-        put(track, inserter.insert(tracks.get(track), bar, keepBefore));
+    void insert(int track, int keepBefore, int early) {
+        put(track, inserter.insert(tracks.get(track), bar, keepBefore, early));
     }
 
     void put(int track, Course course) {

@@ -22,13 +22,15 @@ final class Inserter {
     /**
      * Feeds a service. Mixes of the plan on show that start before {@code keepBefore} stay, unless the client would then
      * wait longer or need more bowls.
+     *
+     * @param early minutes by which mixes start earlier than need be, to leave later minutes to others
      */
-    Course insert(Track track, Bar bar, int keepBefore) {
+    Course insert(Track track, Bar bar, int keepBefore, int early) {
         if (track.minutes() == 0) return course(track, List.of());
-        Course free = insertWith(track, bar, List.of());
+        Course free = insertWith(track, bar, early);
         List<Shown.Mix> pins = shown.mixes(track.task(), keepBefore);
         while (!pins.isEmpty()) {
-            Optional<Course> kept = byPath(track, bar, pins);
+            Optional<Course> kept = byPath(track, bar, pins, early);
             if (kept.isPresent() && !worse(kept.get(), free)) return kept.get();
             pins = pins.subList(0, pins.size() - 1);
         }
@@ -41,13 +43,13 @@ final class Inserter {
                 || kept.portions().size() > free.portions().size();
     }
 
-    private Course insertWith(Track track, Bar bar, List<Shown.Mix> pins) {
-        return byPath(track, bar, pins).orElseGet(() -> course(track, new LastResort(track, bar).feed()));
+    private Course insertWith(Track track, Bar bar, int early) {
+        return byPath(track, bar, List.of(), early).orElseGet(() -> course(track, new LastResort(track, bar).feed()));
     }
 
-    private Optional<Course> byPath(Track track, Bar bar, List<Shown.Mix> pins) {
+    private Optional<Course> byPath(Track track, Bar bar, List<Shown.Mix> pins, int early) {
         for (int tries = 0; tries < MOST_TRIES; tries++) {
-            Optional<List<Arc>> arcs = new PathSearch(track, bar, pins).find();
+            Optional<List<Arc>> arcs = new PathSearch(track, bar, pins, early).find();
             if (arcs.isEmpty()) return Optional.empty();
             Optional<List<Portion>> portions = portions(track, bar, arcs.get(), pins);
             if (portions.isPresent()) return Optional.of(course(track, portions.get()));
@@ -66,6 +68,7 @@ final class Inserter {
             Feed feed = track.feed(arc.from());
             var answer = feed.recipe().find(track.need(arc.from(), arc.to()), arc.size(), arc.scale());
             if (!(answer instanceof Weigh weigh)) {
+                feed.recipe().narrow(track.need(arc.from(), arc.to()), arc.size(), arc.scale());
                 possible = false;
                 continue;
             }

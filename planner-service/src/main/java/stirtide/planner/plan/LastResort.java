@@ -108,10 +108,15 @@ final class LastResort {
         while (to < feed.to()
                 && track.endOf(to + 1) + shift <= Math.min(lifeEnd, until)
                 && track.need(at, to + 1) + bowl.residueMilligrams() <= bowl.usableMilligrams()) to++;
-        for (; to > at; to--)
-            if (feed.recipe().find(track.need(at, to), size, scale) instanceof Weigh weigh)
-                return Optional.of(
-                        new Portion(feed, at, to, mix, use, track.endOf(to) + shift, person, scale, size, weigh));
+        int least = at;
+        for (int most = to; least < most; ) {
+            int middle = (least + most + 1) >>> 1;
+            if (feed.recipe().possible(track.need(at, middle), size, scale)) least = middle;
+            else most = middle - 1;
+        }
+        if (least > at && feed.recipe().find(track.need(at, least), size, scale) instanceof Weigh weigh)
+            return Optional.of(
+                    new Portion(feed, at, least, mix, use, track.endOf(least) + shift, person, scale, size, weigh));
         return Optional.empty();
     }
 

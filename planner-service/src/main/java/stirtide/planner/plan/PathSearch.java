@@ -23,6 +23,7 @@ final class PathSearch {
     private final Track track;
     private final Bar bar;
     private final List<Shown.Mix> pins;
+    private final int early;
     private final int now;
     private final int handOver;
     private final int wash;
@@ -50,10 +51,15 @@ final class PathSearch {
     /** A bowl on the way. */
     record Arc(int from, int to, int mix, int use, int end, int scale, int size) {}
 
-    PathSearch(Track track, Bar bar, List<Shown.Mix> pins) {
+    /**
+     * @param pins mixes that the first bowls must have
+     * @param early minutes by which mixes start earlier than need be, to leave later minutes to others
+     */
+    PathSearch(Track track, Bar bar, List<Shown.Mix> pins, int early) {
         this.track = track;
         this.bar = bar;
         this.pins = pins;
+        this.early = early;
         now = bar.question().nowMinute();
         handOver = bar.question().handOverMinutes();
         wash = bar.question().washMinutes();
@@ -169,10 +175,11 @@ final class PathSearch {
                     && bar.personFree(pin.person(), pin.start(), pin.start() + mixMinutes);
             return free ? pin.start() : -1;
         }
-        if (notAfter < windowFrom) return -1;
+        int latestStart = notAfter - early;
+        if (latestStart < windowFrom) return -1;
         int[][] starts = latest.computeIfAbsent(mixMinutes, minutes -> new int[bar.scaleCount()][]);
         if (starts[scale] == null) starts[scale] = bar.latestStarts(scale, mixMinutes, windowFrom, windowTo);
-        return starts[scale][Math.min(notAfter - windowFrom, starts[scale].length - 1)];
+        return starts[scale][Math.min(latestStart - windowFrom, starts[scale].length - 1)];
     }
 
     private void reach(Step step, Feed feed, int delay, int scale, int mix, int use) {

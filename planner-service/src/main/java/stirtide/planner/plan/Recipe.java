@@ -10,6 +10,8 @@ import stirtide.planner.formula.Formulas;
 
 /** What is mixed for a feed, and the weights found for it so far: asking twice costs nothing. */
 final class Recipe {
+    private static final int NARROWING_STEPS = 6;
+
     private final PlanQuestion question;
     private final Directions directions;
     private final String technique;
@@ -17,6 +19,8 @@ final class Recipe {
     private final int ratioThousandths;
     private final Map<Long, FormulaAnswer> answers = new HashMap<>();
     private final Map<Integer, Refused> refused = new HashMap<>();
+
+    private final Map<Integer, Integer> weighed = new HashMap<>();
 
     private record Refused(int needMilligrams, FormulaAnswer.Impossible answer) {}
 
@@ -62,6 +66,7 @@ final class Recipe {
         answers.put(key, answer);
         if (answer instanceof FormulaAnswer.Impossible impossible)
             refused.put(place(size, scale), new Refused(needMilligrams, impossible));
+        else weighed.merge(place(size, scale), needMilligrams, Math::max);
         return answer;
     }
 
@@ -72,6 +77,24 @@ final class Recipe {
     boolean knownImpossible(int needMilligrams, int size, int scale) {
         Refused less = refused.get(place(size, scale));
         return less != null && less.needMilligrams <= needMilligrams;
+    }
+
+    /** Whether there are weights; asks only where monotony does not tell. */
+    boolean possible(int needMilligrams, int size, int scale) {
+        if (knownImpossible(needMilligrams, size, scale)) return false;
+        if (needMilligrams <= weighed.getOrDefault(place(size, scale), 0)) return true;
+        return find(needMilligrams, size, scale) instanceof FormulaAnswer.Weigh;
+    }
+
+    /** After a refusal: halves the unknown grams below it a few times, so that not every gram has to be asked for. */
+    void narrow(int refusedMilligrams, int size, int scale) {
+        int possible = weighed.getOrDefault(place(size, scale), 0);
+        int refusedFrom = refusedMilligrams;
+        for (int step = 0; step < NARROWING_STEPS && refusedFrom - possible > 1; step++) {
+            int middle = (possible + refusedFrom) >>> 1;
+            if (possible(middle, size, scale)) possible = middle;
+            else refusedFrom = middle;
+        }
     }
 
     private int place(int size, int scale) {

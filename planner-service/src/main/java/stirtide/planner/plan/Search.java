@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 final class Search {
     private static final int MOST_REMOVED = 5;
     private static final int NEAR_MINUTES = 30;
+    private static final int MOST_EARLY_MINUTES = 6;
 
     private final PlanQuestion question;
     private final List<Track> tracks;
@@ -55,7 +56,8 @@ final class Search {
     private Score ideal() {
         Bar bar = new Bar(question);
         return tracks.stream()
-                .map(track -> inserter.insert(track, bar, question.nowMinute()).score())
+                .map(track ->
+                        inserter.insert(track, bar, question.nowMinute(), 0).score())
                 .reduce(Score.ZERO, Score::plus);
     }
 
@@ -103,7 +105,7 @@ final class Search {
 
     private Draft build(List<Integer> order, int keepBefore) {
         Draft draft = new Draft(question, tracks, inserter);
-        for (int track : order) draft.insert(track, keepBefore);
+        for (int track : order) draft.insert(track, keepBefore, 0);
         return draft;
     }
 
@@ -116,7 +118,8 @@ final class Search {
         dice.shuffle(order);
         order.sort(Comparator.comparingInt(
                 track -> shown.mixes(tracks.get(track).task(), keepBefore).isEmpty() ? 1 : 0));
-        for (int track : order) draft.insert(track, keepBefore);
+        int early = dice.roll(2) == 0 ? 0 : 1 + dice.roll(MOST_EARLY_MINUTES);
+        for (int i = 0; i < order.size(); i++) draft.insert(order.get(i), keepBefore, i + 1 < order.size() ? early : 0);
         if (draft.score().compareTo(before) < 0) return;
         for (int track : chosen) draft.remove(track);
         for (int i = 0; i < chosen.size(); i++) draft.put(chosen.get(i), removed.get(i));
