@@ -1,0 +1,159 @@
+package stirtide.demo.play;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.plan.PlannedBowl;
+import stirtide.events.setup.Person;
+import stirtide.events.setup.Scale;
+import stirtide.events.view.DayView;
+import stirtide.events.view.DayView.LiveBowl;
+import stirtide.events.view.DayView.PartCard;
+import stirtide.events.view.DayView.PlannedBowlCard;
+import stirtide.events.view.DayView.QueuedBowl;
+
+/** The assistants at the color bar: they begin what is due, weigh what the plan says, and carry it to the chair. */
+public final class Bar {
+    private final Knowledge knowledge;
+    private final Script script;
+    private final Chance chance;
+    private final Set<String> slipped = new HashSet<>();
+
+    /**
+     * @param knowledge what everybody knows
+     * @param script what happens beside the calendar
+     */
+    public Bar(Knowledge knowledge, Script script) {
+        this.knowledge = knowledge;
+        this.script = script;
+        this.chance = new Chance(script.seed());
+    }
+
+    /** What somebody at the bar does now, if anything. */
+    public Optional<Deed> next(DayView view) {
+        Optional<Deed> carried = first(view, this::carry);
+        if (carried.isPresent()) return carried;
+        Optional<Deed> weighed = first(view, this::weigh);
+        return weighed.isPresent() ? weighed : begin(view);
+    }
+
+    private interface AtBowl {
+        Optional<Deed> deed(LiveBowl bowl, Instant now);
+    }
+
+    private static Optional<Deed> first(DayView view, AtBowl what) {
+        return view.live().stream()
+                .sorted(Comparator.comparing(LiveBowl::mixStart).thenComparing(LiveBowl::bowl))
+                .map(bowl -> what.deed(bowl, view.time()))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private Optional<Deed> begin(DayView view) {
+        for (QueuedBowl queued : view.queue()) {
+            PlannedBowl bowl = queued.bowl();
+            Optional<String> mixer = free(view, bowl);
+            int tardy = Math.max(0, chance.between(bowl.bowl() + "/begin", -3, 1));
+            Instant begins = bowl.mixStart().plusSeconds(60L * tardy);
+            if (mixer.isEmpty() || begins.isAfter(view.time())) continue;
+            return Optional.of(new Deed(mixer.get(), new DayCommand.BeginBowl(bowl.bowl(), mixer.get())));
+        }
+        return Optional.empty();
+    }
+
+    /** Who can begin the bowl now: the assistant the plan names, or a stylist where it names none. */
+    private Optional<String> free(DayView view, PlannedBowl bowl) {
+        return bowl.personId().isPresent()
+                ? bowl.personId().filter(id -> idle(view, id))
+                : knowledge.people(Person.Role.STYLIST).stream()
+                        .map(Person::personId)
+                        .filter(id -> idle(view, id))
+                        .findFirst();
+    }
+
+    private static boolean idle(DayView view, String personId) {
+        return view.people().stream()
+                .filter(person -> person.personId().equals(personId))
+                .anyMatch(person -> person.onDutyNow() && !person.mixing());
+    }
+
+    private Optional<Deed> weigh(LiveBowl bowl, Instant now) {
+        if (!bowl.stage().equals("MIXING") && !slipped.contains(bowl.bowl())) return Optional.empty();
+        boolean slip = script.slips().contains(bowl.bowl()) && !slipped.contains(bowl.bowl());
+        int minute = knowledge.mixMinutes(bowl.planned().lightenerName()) - (slip ? 1 : 0);
+        if (now.isBefore(bowl.mixStart().plusSeconds(60L * minute))) return Optional.empty();
+        DayCommand command = slip ? slip(bowl) : asPlanned(bowl);
+        if (slip) slipped.add(bowl.bowl());
+        else slipped.remove(bowl.bowl());
+        return Optional.of(new Deed(actor(bowl), command));
+    }
+
+    private Optional<Deed> carry(LiveBowl bowl, Instant now) {
+        if (!bowl.stage().equals("WEIGHED") || slipped.contains(bowl.bowl())) return Optional.empty();
+        int minutes = knowledge.mixMinutes(bowl.planned().lightenerName())
+                + knowledge.setup().salon().handOverMinutes();
+        if (now.isBefore(bowl.mixStart().plusSeconds(60L * minutes))) return Optional.empty();
+        return Optional.of(new Deed(actor(bowl), new DayCommand.HandOverBowl(bowl.bowl())));
+    }
+
+    /** The planned weights, each off by at most one step of the coarsest scale that still keeps the ratio inside. */
+    private DayCommand.WeighBowl asPlanned(LiveBowl bowl) {
+        PlannedBowlCard planned = bowl.planned();
+        int step = step();
+        int lightener = planned.lightenerMilligrams() + step * chance.between(bowl.bowl() + "/lightener", -1, 1);
+        List<DeveloperPart> parts = new ArrayList<>();
+        for (PartCard part : planned.parts())
+            parts.add(new DeveloperPart(part.developerId(), part.milligrams()));
+        PartCard last = planned.parts().get(planned.parts().size() - 1);
+        int off = step * chance.between(bowl.bowl() + "/developer", 0, 1);
+        parts.set(parts.size() - 1, new DeveloperPart(last.developerId(), last.milligrams() + off));
+        long developer = parts.stream().mapToInt(DeveloperPart::milligrams).sum();
+        boolean inside = developer * 1000 >= (long) lightener * planned.lowestRatioThousandths()
+                && developer * 1000 <= (long) lightener * planned.highestRatioThousandths()
+                && lightener + developer <= planned.usableMilligrams();
+        return inside
+                ? new DayCommand.WeighBowl(bowl.bowl(), lightener, parts)
+                : new DayCommand.WeighBowl(bowl.bowl(), planned.lightenerMilligrams(), exactly(planned));
+    }
+
+    /** Two digits of the developer's weight changed places. */
+    private static DayCommand.WeighBowl slip(LiveBowl bowl) {
+        List<DeveloperPart> parts = new ArrayList<>(exactly(bowl.planned()));
+        DeveloperPart first = parts.get(0);
+        int grams = first.milligrams() / 1000;
+        int swapped = grams / 100 * 100 + grams % 10 * 10 + grams / 10 % 10;
+        parts.set(0, new DeveloperPart(first.developerId(), swapped * 1000));
+        return new DayCommand.WeighBowl(bowl.bowl(), bowl.planned().lightenerMilligrams(), parts);
+    }
+
+    private static List<DeveloperPart> exactly(PlannedBowlCard planned) {
+        return planned.parts().stream()
+                .map(part -> new DeveloperPart(part.developerId(), part.milligrams()))
+                .toList();
+    }
+
+    /** The finest step that every scale at the bar shows, in milligrams. */
+    private int step() {
+        return knowledge.setup().salon().scales().stream()
+                .mapToInt(scale -> scale.ranges().stream()
+                        .mapToInt(Scale.Range::divisionMilligrams)
+                        .max()
+                        .orElse(1000))
+                .max()
+                .orElse(1000);
+    }
+
+    private String actor(LiveBowl bowl) {
+        return knowledge.setup().salon().people().stream()
+                .filter(person -> person.name().equals(bowl.personName()))
+                .map(Person::personId)
+                .findFirst()
+                .orElseGet(knowledge::desk);
+    }
+}

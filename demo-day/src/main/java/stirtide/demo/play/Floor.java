@@ -1,0 +1,152 @@
+package stirtide.demo.play;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.Booking;
+import stirtide.events.day.OverMixCause;
+import stirtide.events.setup.Menu.MenuZone;
+import stirtide.events.view.DayView;
+import stirtide.events.view.DayView.LiveBowl;
+import stirtide.events.view.DayView.ServiceCard;
+
+/**
+ * Clients and stylists. Clients sit down when they are booked and their chair is free; stylists apply minute by minute
+ * from the bowl in hand, never from one that is past its life, and say what is done.
+ */
+public final class Floor {
+    /** Less than this is not worth a weighing: the bowl counts as empty. */
+    private static final int CRUMB_MILLIGRAMS = 500;
+    /** Leftovers are weighed to this. */
+    private static final int LEFT_STEP_MILLIGRAMS = 100;
+
+    private final Knowledge knowledge;
+    private final Script script;
+    private final Chance chance;
+    private final SortedMap<Integer, Booking> bookings;
+    private final SortedMap<Integer, Seat> seats = new TreeMap<>();
+
+    /**
+     * @param knowledge what everybody knows
+     * @param script what happens beside the calendar
+     * @param bookings bookings by service number; new ones may be added while the day is played
+     */
+    public Floor(Knowledge knowledge, Script script, SortedMap<Integer, Booking> bookings) {
+        this.knowledge = knowledge;
+        this.script = script;
+        this.chance = new Chance(script.seed());
+        this.bookings = bookings;
+    }
+
+    /** What somebody at the chairs does now, if anything. */
+    public Optional<Deed> next(DayView view) {
+        for (ServiceCard card : view.services()) {
+            Optional<Deed> deed = atChair(view, card);
+            if (deed.isPresent()) return deed;
+        }
+        return Optional.empty();
+    }
+
+    /** Lets a minute of application pass at every chair, from {@code view.time()} on. */
+    public void pass(DayView view) {
+        for (ServiceCard card : view.services()) {
+            Seat seat = seats.get(card.service());
+            if (seat == null || !seat.readyAt(view.time()) || away(card.service(), view.time())) continue;
+            Optional<LiveBowl> inHand = inHand(view, card, seat);
+            inHand.ifPresentOrElse(bowl -> seat.applyMinute(bowl.bowl(), left(bowl, seat)), seat::waitMinute);
+        }
+    }
+
+    /** Minutes that stylist and client really stood without a usable bowl, by service. */
+    public SortedMap<Integer, Integer> waitedMinutes() {
+        SortedMap<Integer, Integer> waited = new TreeMap<>();
+        seats.forEach((service, seat) -> waited.put(service, seat.waitedMinutes()));
+        return waited;
+    }
+
+    private Optional<Deed> atChair(DayView view, ServiceCard card) {
+        Seat seat = seats.get(card.service());
+        if (seat == null) return sitDown(view, card);
+        Optional<Deed> bowl = view.live().stream()
+                .filter(live -> live.service() == card.service() && live.stage().equals("AT_CHAIR"))
+                .map(live -> emptied(view, card, seat, live))
+                .flatMap(Optional::stream)
+                .findFirst();
+        return bowl.isPresent() ? bowl : zoneDone(view, card, seat);
+    }
+
+    private Optional<Deed> sitDown(DayView view, ServiceCard card) {
+        Booking booking = bookings.get(card.service());
+        boolean due = card.state().equals("BOOKED") && !view.time().isBefore(card.bookedStart());
+        if (booking == null || !due || !chairFree(view, card)) return Optional.empty();
+        seats.put(card.service(), new Seat(card.service(), booking, knowledge, chance, view.time()));
+        return Optional.of(new Deed(knowledge.stylist(booking), new DayCommand.StartService(card.service())));
+    }
+
+    private static boolean chairFree(DayView view, ServiceCard wanted) {
+        return view.services().stream()
+                .filter(other -> other.chair() == wanted.chair() && other.service() != wanted.service())
+                .noneMatch(other -> other.state().equals("STARTED") || other.state().equals("APPLIED"));
+    }
+
+    private Optional<Deed> zoneDone(DayView view, ServiceCard card, Seat seat) {
+        if (!seat.zoneApplied() && !nothingMoreComes(view, card, seat)) return Optional.empty();
+        Optional<MenuZone> zone = seat.current();
+        if (zone.isEmpty()) return Optional.empty();
+        seat.nextZone(view.time());
+        DayCommand finished =
+                new DayCommand.FinishZone(card.service(), zone.get().zone());
+        return Optional.of(new Deed(knowledge.stylist(seat.booking()), finished));
+    }
+
+    /** The plan holds the zone for fed: what is in it has to do. */
+    private boolean nothingMoreComes(DayView view, ServiceCard card, Seat seat) {
+        if (!view.planSettled() || !seat.readyAt(view.time()) || away(card.service(), view.time())) return false;
+        String zone = seat.current().orElseThrow().zone();
+        return view.live().stream().noneMatch(bowl -> feeds(bowl, card, zone))
+                && view.queue().stream()
+                        .noneMatch(queued -> queued.bowl().service() == card.service()
+                                && queued.bowl().zones().contains(zone));
+    }
+
+    private Optional<Deed> emptied(DayView view, ServiceCard card, Seat seat, LiveBowl bowl) {
+        int left = left(bowl, seat) / LEFT_STEP_MILLIGRAMS * LEFT_STEP_MILLIGRAMS;
+        String stylist = knowledge.stylist(seat.booking());
+        if (script.spills().contains(bowl.bowl()))
+            return Optional.of(new Deed(stylist, new DayCommand.BinBowl(bowl.bowl(), left, OverMixCause.SPILLED)));
+        boolean dead = !view.time().isBefore(bowl.lifeEnds());
+        boolean done = seat.current().isEmpty() || card.zonesDone().containsAll(bowl.zones());
+        if (left < CRUMB_MILLIGRAMS && (dead || done || left(bowl, seat) <= 0))
+            return Optional.of(new Deed(stylist, new DayCommand.FinishBowl(bowl.bowl())));
+        if (!dead && !done) return Optional.empty();
+        OverMixCause cause = dead ? OverMixCause.PAST_LIFE : OverMixCause.LEFT_OVER;
+        return Optional.of(new Deed(stylist, new DayCommand.BinBowl(bowl.bowl(), left, cause)));
+    }
+
+    private Optional<LiveBowl> inHand(DayView view, ServiceCard card, Seat seat) {
+        String zone = seat.current().orElseThrow().zone();
+        Instant minuteEnds = view.time().plusSeconds(60);
+        return view.live().stream()
+                .filter(bowl -> bowl.stage().equals("AT_CHAIR") && feeds(bowl, card, zone))
+                .filter(bowl -> !minuteEnds.isAfter(bowl.lifeEnds()) && left(bowl, seat) > 0)
+                .min(Comparator.comparing(LiveBowl::lifeEnds).thenComparing(LiveBowl::bowl));
+    }
+
+    private static boolean feeds(LiveBowl bowl, ServiceCard card, String zone) {
+        return bowl.service() == card.service() && bowl.zones().contains(zone);
+    }
+
+    private int left(LiveBowl bowl, Seat seat) {
+        return Math.max(0, knowledge.applicable(bowl) - seat.given(bowl.bowl()));
+    }
+
+    private boolean away(int service, Instant now) {
+        return script.calledAway().stream()
+                .filter(away -> away.service() == service)
+                .anyMatch(away -> !now.isBefore(knowledge.at(away.at()))
+                        && now.isBefore(knowledge.at(away.at()).plusSeconds(60L * away.minutes())));
+    }
+}

@@ -1,0 +1,87 @@
+package stirtide.demo.play;
+
+import java.time.Instant;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.Booking;
+import stirtide.events.view.DayView;
+
+/** What reaches the desk during the day: clients who come late, clients nobody expected. */
+public final class Happenings {
+    private final Knowledge knowledge;
+    private final Script script;
+    private final SortedMap<Integer, Booking> bookings;
+    private final Set<String> told = new HashSet<>();
+
+    /**
+     * @param knowledge what everybody knows
+     * @param script what happens
+     * @param bookings bookings by service number; walk-ins are added to it
+     */
+    public Happenings(Knowledge knowledge, Script script, SortedMap<Integer, Booking> bookings) {
+        this.knowledge = knowledge;
+        this.script = script;
+        this.bookings = bookings;
+    }
+
+    /** What the desk enters now, if anything. */
+    public Optional<Deed> next(DayView view) {
+        Optional<Deed> late = late(view);
+        return late.isPresent() ? late : walkIn(view);
+    }
+
+    private Optional<Deed> late(DayView view) {
+        for (Map.Entry<String, Script.Late> late : new TreeMap<>(script.late()).entrySet()) {
+            if (view.time().isBefore(knowledge.at(late.getValue().at()))) continue;
+            Optional<Integer> service = numberOf(late.getKey());
+            if (service.isEmpty() || !told.add(late.getKey())) continue;
+            Booking booked = bookings.get(service.get());
+            int minutes = late.getValue().minutes();
+            return Optional.of(new Deed(
+                    knowledge.desk(),
+                    new DayCommand.MoveService(
+                            service.get(),
+                            booked.start().plusSeconds(60L * minutes),
+                            Optional.empty(),
+                            "client comes " + minutes + " minutes late")));
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Deed> walkIn(DayView view) {
+        for (Script.WalkIn walkIn : script.walkIns()) {
+            Instant at = knowledge.at(walkIn.at());
+            if (view.time().isBefore(at) || !told.add(walkIn.bookingUid())) continue;
+            Booking booking = booking(walkIn, at);
+            bookings.put(bookings.lastKey() + 1, booking);
+            return Optional.of(new Deed(knowledge.desk(), new DayCommand.BookService(booking)));
+        }
+        return Optional.empty();
+    }
+
+    private static Booking booking(Script.WalkIn walkIn, Instant at) {
+        return new Booking(
+                walkIn.bookingUid(),
+                walkIn.menuId(),
+                walkIn.chair(),
+                at.plusSeconds(60L * walkIn.startInMinutes()),
+                walkIn.clientRef(),
+                walkIn.length(),
+                walkIn.density(),
+                walkIn.stylistId(),
+                0,
+                0);
+    }
+
+    private Optional<Integer> numberOf(String bookingUid) {
+        return bookings.entrySet().stream()
+                .filter(entry -> entry.getValue().bookingUid().equals(bookingUid))
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+}

@@ -1,0 +1,63 @@
+package stirtide.demo.sheet;
+
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import stirtide.events.plan.Plan;
+import stirtide.events.setup.Person;
+
+/** The whole prep sheet of a day. The same day gives the same text, byte for byte. */
+public final class PrepSheet {
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE, MMMM d, yyyy", Locale.ENGLISH);
+
+    private PrepSheet() {}
+
+    /** Writes the sheet: what to mix, what each client can expect, why anybody waits, what to have ready, cautions. */
+    public static String of(SheetDay day) {
+        Page page = new Page();
+        head(page, day);
+        MixingPart.write(page, day);
+        ClientPart.write(page, day);
+        waits(page, day);
+        notes(page, day);
+        ReadyPart.write(page, day);
+        CautionPart.write(page, day);
+        return page.toString();
+    }
+
+    private static void head(Page page, SheetDay day) {
+        List<Person> assistants = day.setup().salon().people().stream()
+                .filter(person -> person.role() == Person.Role.ASSISTANT)
+                .toList();
+        Plan.PlanTotals totals = day.plan().totals();
+        page.line("=".repeat(Page.COLUMNS))
+                .text("", "PREP SHEET  " + day.setup().salon().name() + "  "
+                        + DATE.format(day.setup().date()))
+                .text("", "Times in " + day.setup().salon().zone() + ". "
+                        + Wording.count(day.bookings().size(), "service") + ", "
+                        + Wording.count(totals.bowlCount(), "bowl") + ", "
+                        + Wording.count(assistants.size(), "assistant") + ". "
+                        + waiting(totals.waitMinutes()))
+                .line("=".repeat(Page.COLUMNS));
+    }
+
+    private static String waiting(int minutes) {
+        return minutes == 0
+                ? "Nobody waits for the bar."
+                : "Clients wait " + Wording.count(minutes, "minute") + " for the bar, all together.";
+    }
+
+    private static void waits(Page page, SheetDay day) {
+        page.heading("WAITS");
+        if (day.plan().waits().isEmpty()) page.line("None planned.");
+        for (Plan.WaitReason wait : day.plan().waits())
+            page.text(day.clock(wait.from()) + " to " + day.clock(wait.to()) + "  ", wait.sentence());
+    }
+
+    private static void notes(Page page, SheetDay day) {
+        if (day.plan().notes().isEmpty()) return;
+        page.heading("NOTES");
+        for (Plan.PlanNote note : day.plan().notes())
+            page.text(Page.cell("service " + note.service(), 12), note.sentence());
+    }
+}

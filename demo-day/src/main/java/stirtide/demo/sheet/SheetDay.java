@@ -1,0 +1,80 @@
+package stirtide.demo.sheet;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import stirtide.events.day.Booking;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.plan.Plan;
+import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.Developer;
+import stirtide.events.setup.Directions;
+import stirtide.events.setup.Menu.MenuEntry;
+import stirtide.events.setup.Person;
+
+/**
+ * What a prep sheet is made from, with the look-ups its parts share.
+ *
+ * @param setup what is in force on the day
+ * @param bookings the day's services by number
+ * @param plan the plan to print
+ */
+public record SheetDay(DaySetup setup, SortedMap<Integer, Booking> bookings, Plan plan) {
+    public SheetDay {
+        bookings = new TreeMap<>(bookings);
+    }
+
+    ZoneId zone() {
+        return ZoneId.of(setup.salon().zone());
+    }
+
+    String clock(Instant instant) {
+        return Wording.clock(instant, zone());
+    }
+
+    /** What the client is called on paper: the reference of the booking, or nothing. */
+    String client(int service) {
+        Booking booking = bookings.get(service);
+        return booking == null ? "" : booking.clientRef();
+    }
+
+    String menuName(Booking booking) {
+        return setup.menu().entries().stream()
+                .filter(entry -> entry.menuId().equals(booking.menuId()))
+                .map(MenuEntry::name)
+                .findFirst()
+                .orElse(booking.menuId());
+    }
+
+    String personName(String personId) {
+        return setup.salon().people().stream()
+                .filter(person -> person.personId().equals(personId))
+                .map(Person::name)
+                .findFirst()
+                .orElse(personId);
+    }
+
+    String lightenerName(String lightenerId) {
+        return setup.directions().stream()
+                .filter(directions -> directions.lightenerId().equals(lightenerId))
+                .map(Directions::name)
+                .findFirst()
+                .orElse(lightenerId);
+    }
+
+    /** One liquid in words: weight, name, and strength where it has one. */
+    String part(DeveloperPart part) {
+        String grams = Wording.grams(part.milligrams());
+        if (part.developerId().equals(DeveloperPart.WATER)) return grams + " water";
+        return setup.developers().stream()
+                .filter(developer -> developer.developerId().equals(part.developerId()))
+                .findFirst()
+                .map(developer -> grams + " " + liquid(developer))
+                .orElse(grams + " " + part.developerId());
+    }
+
+    private static String liquid(Developer developer) {
+        return developer.name() + ", " + Wording.strength(developer.strengthHundredths());
+    }
+}
