@@ -3,6 +3,7 @@ package stirtide.demo.link;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -11,9 +12,16 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.function.LongConsumer;
+import java.util.stream.Stream;
 import stirtide.events.command.CommandRequest;
+import stirtide.events.day.StoredEvent;
+import stirtide.events.json.CloudEvent;
 import stirtide.events.json.ContractJson;
+import stirtide.events.json.UnreadableEvent;
 import stirtide.events.view.DayView;
 
 /** One day of one salon at a running service. Blocks; every call ends within {@value #PATIENCE_SECONDS} seconds. */
@@ -54,6 +62,63 @@ public final class SalonLink {
         must(post("clock/advance", ContractJson.write(Map.of("to", to))));
     }
 
+    /** Lets the service's driven clock run at a rate, in thousandths of real time; 0 stands. */
+    public void setRate(int ratePermille) {
+        must(exchange(request("clock")
+                .header("content-type", "application/json")
+                .PUT(BodyPublishers.ofString(ContractJson.write(Map.of("ratePermille", ratePermille))))
+                .build()));
+    }
+
+    /** Everything that has happened on the day, in order. */
+    public List<StoredEvent> events() {
+        List<StoredEvent> events = new ArrayList<>();
+        long newest = 1;
+        while (events.size() < newest) {
+            JsonNode page =
+                    tree(must(get("days/" + day + "/events?limit=100&after=" + events.size(), "application/json")));
+            newest = page.path("newest").asLong();
+            if (page.path("events").isEmpty()) break;
+            for (JsonNode event : page.path("events")) events.add(stored(event));
+        }
+        return events;
+    }
+
+    private StoredEvent stored(JsonNode event) {
+        try {
+            return CloudEvent.read(event.toString()).toStored();
+        } catch (UnreadableEvent unreadable) {
+            throw new ServiceSilent("an event of " + day + " cannot be read: " + unreadable.getMessage());
+        }
+    }
+
+    private static JsonNode tree(String body) {
+        try {
+            return ContractJson.mapper().readTree(body);
+        } catch (JsonProcessingException notJson) {
+            throw new ServiceSilent("the service does not answer with JSON: " + notJson.getOriginalMessage());
+        }
+    }
+
+    /**
+     * Follows the day until the stream ends; {@code onRevision} gets the revision of every view that arrives, on the
+     * calling thread.
+     */
+    public void follow(LongConsumer onRevision) {
+        HttpRequest request = HttpRequest.newBuilder(service.resolve("days/" + day + "/live"))
+                .header("accept", "text/event-stream")
+                .GET()
+                .build();
+        try (Stream<String> lines = http.send(request, BodyHandlers.ofLines()).body()) {
+            lines.filter(line -> line.startsWith("id:"))
+                    .forEach(line -> onRevision.accept(Long.parseLong(line.substring(3).strip())));
+        } catch (IOException | UncheckedIOException ended) {
+            // The service was closed; there is nothing more to follow.
+        } catch (InterruptedException leaving) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
     private HttpResponse<String> post(String path, String body) {
         return exchange(request(path)
                 .header("content-type", "application/json")
@@ -86,8 +151,9 @@ public final class SalonLink {
     }
 
     private static Answer answer(HttpResponse<String> response) {
-        if (response.statusCode() / 100 == 2) return new Answer(true, "");
-        if (response.statusCode() / 100 == 4) return new Answer(false, sentence(response));
+        if (response.statusCode() / 100 == 2)
+            return new Answer(true, tree(response.body()).path("lastRevision").asLong(), "");
+        if (response.statusCode() / 100 == 4) return new Answer(false, 0, sentence(response));
         throw new ServiceSilent(response.uri() + " answers " + response.statusCode() + ": " + sentence(response));
     }
 

@@ -11,7 +11,6 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.Person;
-import stirtide.events.setup.Scale;
 import stirtide.events.view.DayView;
 import stirtide.events.view.DayView.LiveBowl;
 import stirtide.events.view.DayView.PartCard;
@@ -86,7 +85,7 @@ public final class Bar {
     private Optional<Deed> weigh(LiveBowl bowl, Instant now) {
         if (!bowl.stage().equals("MIXING") && !slipped.contains(bowl.bowl())) return Optional.empty();
         boolean slip = script.slips().contains(bowl.bowl()) && !slipped.contains(bowl.bowl());
-        int minute = knowledge.mixMinutes(bowl.planned().lightenerName()) - (slip ? 1 : 0);
+        int minute = knowledge.mixMinutes(bowl.planned().lightenerName());
         if (now.isBefore(bowl.mixStart().plusSeconds(60L * minute))) return Optional.empty();
         DayCommand command = slip ? slip(bowl) : asPlanned(bowl);
         if (slip) slipped.add(bowl.bowl());
@@ -102,10 +101,10 @@ public final class Bar {
         return Optional.of(new Deed(actor(bowl), new DayCommand.HandOverBowl(bowl.bowl())));
     }
 
-    /** The planned weights, each off by at most one step of the coarsest scale that still keeps the ratio inside. */
+    /** The planned weights, each off by at most one step of its scale while the ratio stays inside. */
     private DayCommand.WeighBowl asPlanned(LiveBowl bowl) {
         PlannedBowlCard planned = bowl.planned();
-        int step = step();
+        int step = planned.divisionMilligrams();
         int lightener = planned.lightenerMilligrams() + step * chance.between(bowl.bowl() + "/lightener", -1, 1);
         List<DeveloperPart> parts = new ArrayList<>();
         for (PartCard part : planned.parts())
@@ -122,31 +121,18 @@ public final class Bar {
                 : new DayCommand.WeighBowl(bowl.bowl(), planned.lightenerMilligrams(), exactly(planned));
     }
 
-    /** Two digits of the developer's weight changed places. */
+    /** The weight of the lightener is typed twice, the second time where the developer belongs. */
     private static DayCommand.WeighBowl slip(LiveBowl bowl) {
+        int lightener = bowl.planned().lightenerMilligrams();
         List<DeveloperPart> parts = new ArrayList<>(exactly(bowl.planned()));
-        DeveloperPart first = parts.get(0);
-        int grams = first.milligrams() / 1000;
-        int swapped = grams / 100 * 100 + grams % 10 * 10 + grams / 10 % 10;
-        parts.set(0, new DeveloperPart(first.developerId(), swapped * 1000));
-        return new DayCommand.WeighBowl(bowl.bowl(), bowl.planned().lightenerMilligrams(), parts);
+        parts.set(0, new DeveloperPart(parts.get(0).developerId(), lightener));
+        return new DayCommand.WeighBowl(bowl.bowl(), lightener, parts);
     }
 
     private static List<DeveloperPart> exactly(PlannedBowlCard planned) {
         return planned.parts().stream()
                 .map(part -> new DeveloperPart(part.developerId(), part.milligrams()))
                 .toList();
-    }
-
-    /** The finest step that every scale at the bar shows, in milligrams. */
-    private int step() {
-        return knowledge.setup().salon().scales().stream()
-                .mapToInt(scale -> scale.ranges().stream()
-                        .mapToInt(Scale.Range::divisionMilligrams)
-                        .max()
-                        .orElse(1000))
-                .max()
-                .orElse(1000);
     }
 
     private String actor(LiveBowl bowl) {

@@ -1,5 +1,6 @@
 package stirtide.demo.play;
 
+import java.time.Instant;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -38,5 +39,15 @@ public final class Cast {
     /** Minutes that clients really waited for a bowl, by service. */
     public SortedMap<Integer, Integer> waitedMinutes() {
         return floor.waitedMinutes();
+    }
+
+    /** End of the last minute in which each bowl was applied, by bowl. */
+    public SortedMap<String, Instant> lastUse() {
+        return floor.lastUse();
+    }
+
+    /** What went on hair by the chairs' own count. */
+    public long appliedMilligrams() {
+        return floor.appliedMilligrams();
     }
 }

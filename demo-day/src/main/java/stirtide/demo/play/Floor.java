@@ -28,6 +28,7 @@ public final class Floor {
     private final Chance chance;
     private final SortedMap<Integer, Booking> bookings;
     private final SortedMap<Integer, Seat> seats = new TreeMap<>();
+    private final SortedMap<String, Instant> lastUse = new TreeMap<>();
 
     /**
      * @param knowledge what everybody knows
@@ -54,10 +55,15 @@ public final class Floor {
     public void pass(DayView view) {
         for (ServiceCard card : view.services()) {
             Seat seat = seats.get(card.service());
-            if (seat == null || !seat.readyAt(view.time()) || away(card.service(), view.time())) continue;
+            if (seat == null || !seat.readyAt(view.time())) continue;
             Optional<LiveBowl> inHand = inHand(view, card, seat);
-            inHand.ifPresentOrElse(bowl -> seat.applyMinute(bowl.bowl(), left(bowl, seat)), seat::waitMinute);
+            inHand.ifPresentOrElse(bowl -> apply(bowl, seat, view.time()), seat::waitMinute);
         }
+    }
+
+    private void apply(LiveBowl bowl, Seat seat, Instant minute) {
+        seat.applyMinute(bowl.bowl(), left(bowl, seat));
+        lastUse.put(bowl.bowl(), minute.plusSeconds(60));
     }
 
     /** Minutes that stylist and client really stood without a usable bowl, by service. */
@@ -67,20 +73,32 @@ public final class Floor {
         return waited;
     }
 
+    /** End of the last minute in which each bowl was applied, by bowl. */
+    SortedMap<String, Instant> lastUse() {
+        return new TreeMap<>(lastUse);
+    }
+
+    /** What went on hair by the chairs' own count. */
+    long appliedMilligrams() {
+        return seats.values().stream().mapToLong(Seat::givenMilligrams).sum();
+    }
+
     private Optional<Deed> atChair(DayView view, ServiceCard card) {
         Seat seat = seats.get(card.service());
         if (seat == null) return sitDown(view, card);
-        Optional<Deed> bowl = view.live().stream()
+        // What is applied is said first: a bowl that ends before its zone would be planned anew.
+        return zoneDone(view, card, seat).or(() -> view.live().stream()
                 .filter(live -> live.service() == card.service() && live.stage().equals("AT_CHAIR"))
                 .map(live -> emptied(view, card, seat, live))
                 .flatMap(Optional::stream)
-                .findFirst();
-        return bowl.isPresent() ? bowl : zoneDone(view, card, seat);
+                .findFirst());
     }
 
     private Optional<Deed> sitDown(DayView view, ServiceCard card) {
         Booking booking = bookings.get(card.service());
-        boolean due = card.state().equals("BOOKED") && !view.time().isBefore(card.bookedStart());
+        int late = script.notReady().getOrDefault(card.service(), 0);
+        boolean due = card.state().equals("BOOKED")
+                && !view.time().isBefore(card.bookedStart().plusSeconds(60L * late));
         if (booking == null || !due || !chairFree(view, card)) return Optional.empty();
         seats.put(card.service(), new Seat(card.service(), booking, knowledge, chance, view.time()));
         return Optional.of(new Deed(knowledge.stylist(booking), new DayCommand.StartService(card.service())));
@@ -104,7 +122,7 @@ public final class Floor {
 
     /** The plan holds the zone for fed: what is in it has to do. */
     private boolean nothingMoreComes(DayView view, ServiceCard card, Seat seat) {
-        if (!view.planSettled() || !seat.readyAt(view.time()) || away(card.service(), view.time())) return false;
+        if (!view.planSettled() || !seat.readyAt(view.time())) return false;
         String zone = seat.current().orElseThrow().zone();
         return view.live().stream().noneMatch(bowl -> feeds(bowl, card, zone))
                 && view.queue().stream()
@@ -122,7 +140,7 @@ public final class Floor {
         if (left < CRUMB_MILLIGRAMS && (dead || done || left(bowl, seat) <= 0))
             return Optional.of(new Deed(stylist, new DayCommand.FinishBowl(bowl.bowl())));
         if (!dead && !done) return Optional.empty();
-        OverMixCause cause = dead ? OverMixCause.PAST_LIFE : OverMixCause.LEFT_OVER;
+        OverMixCause cause = done ? OverMixCause.LEFT_OVER : OverMixCause.PAST_LIFE;
         return Optional.of(new Deed(stylist, new DayCommand.BinBowl(bowl.bowl(), left, cause)));
     }
 
@@ -141,12 +159,5 @@ public final class Floor {
 
     private int left(LiveBowl bowl, Seat seat) {
         return Math.max(0, knowledge.applicable(bowl) - seat.given(bowl.bowl()));
-    }
-
-    private boolean away(int service, Instant now) {
-        return script.calledAway().stream()
-                .filter(away -> away.service() == service)
-                .anyMatch(away -> !now.isBefore(knowledge.at(away.at()))
-                        && now.isBefore(knowledge.at(away.at()).plusSeconds(60L * away.minutes())));
     }
 }

@@ -19,7 +19,8 @@ import stirtide.events.view.DayView.LiveBowl;
  * @param setup what is in force on the day
  */
 public record Knowledge(DaySetup setup) {
-    Instant at(LocalTime time) {
+    /** A time of day on the day of the setup. */
+    public Instant at(LocalTime time) {
         return setup.date()
                 .atTime(time)
                 .atZone(ZoneId.of(setup.salon().zone()))
@@ -64,7 +65,8 @@ public record Knowledge(DaySetup setup) {
                 .orElse(0);
     }
 
-    List<Person> people(Person.Role role) {
+    /** Everybody of a role, in the order of the list. */
+    public List<Person> people(Person.Role role) {
         return setup.salon().people().stream()
                 .filter(person -> person.role() == role)
                 .toList();
@@ -80,7 +82,7 @@ public record Knowledge(DaySetup setup) {
     }
 
     /** Who books and moves: the manager, or the first person of the list. */
-    String desk() {
+    public String desk() {
         return people(Person.Role.MANAGER).stream()
                 .findFirst()
                 .orElseGet(() -> setup.salon().people().get(0))

@@ -4,9 +4,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import stirtide.events.json.ContractJson;
 
 /**
@@ -17,8 +20,8 @@ import stirtide.events.json.ContractJson;
  * @param liveFrom where the live demo starts, shortly before the first peak
  * @param late clients who come late, by booking uid
  * @param walkIns clients nobody expected
- * @param calledAway stylists who leave a chair for a while, long enough for a bowl to die there
- * @param slips bowls whose first weighing is typed wrong and put right a minute later
+ * @param notReady minutes for which a client is not ready although the bowl stands at the chair, by service number
+ * @param slips bowls whose first weighing is typed wrong and put right at once
  * @param spills bowls that are spilled at the chair
  */
 public record Script(
@@ -27,13 +30,13 @@ public record Script(
         LocalTime liveFrom,
         Map<String, Late> late,
         List<WalkIn> walkIns,
-        List<CalledAway> calledAway,
+        SortedMap<Integer, Integer> notReady,
         List<String> slips,
         List<String> spills) {
     public Script {
         late = Map.copyOf(late);
         walkIns = List.copyOf(walkIns);
-        calledAway = List.copyOf(calledAway);
+        notReady = Collections.unmodifiableSortedMap(new TreeMap<>(notReady));
         slips = List.copyOf(slips);
         spills = List.copyOf(spills);
     }
@@ -67,13 +70,4 @@ public record Script(
             String length,
             String density,
             Optional<String> stylistId) {}
-
-    /**
-     * A stylist who leaves a chair for a while.
-     *
-     * @param service service at whose chair work stops
-     * @param at from when
-     * @param minutes for how long
-     */
-    public record CalledAway(int service, LocalTime at, int minutes) {}
 }

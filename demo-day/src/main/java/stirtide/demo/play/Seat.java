@@ -59,6 +59,10 @@ final class Seat {
         return givenMilligrams.getOrDefault(bowl, 0);
     }
 
+    long givenMilligrams() {
+        return givenMilligrams.values().stream().mapToLong(Integer::longValue).sum();
+    }
+
     /** The stylist stands with an empty hand for a minute. */
     void waitMinute() {
         waitedMinutes++;

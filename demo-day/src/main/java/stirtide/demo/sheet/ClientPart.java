@@ -18,9 +18,9 @@ final class ClientPart {
             Optional<PlannedService> planned = day.plan().services().stream()
                     .filter(service -> service.service() == booked.getKey())
                     .findFirst();
+            page.gap();
             page.text(Page.cell(booked.getKey().toString(), 4), headline(day, booked.getValue(), planned));
             planned.ifPresent(service -> zones(page, day, service));
-            page.gap();
         }
     }
 

@@ -1,11 +1,10 @@
 package stirtide.demo.sheet;
 
-import java.util.stream.Collectors;
 import stirtide.events.plan.PlannedBowl;
 
 /** The bowls of the day in the order of mixing. */
 final class MixingPart {
-    private static final int[] WIDTHS = {7, 6, 7, 8, 15, 13, 18, -6};
+    private static final int[] WIDTHS = {7, 6, 7, 9, 12, 13, 16, -10};
 
     private MixingPart() {}
 
@@ -15,7 +14,7 @@ final class MixingPart {
             page.line("Nothing to mix.");
             return;
         }
-        page.row(WIDTHS, "start", "bowl", "chair", "client", "who", "use", "in", "dead");
+        page.row(WIDTHS, "start", "bowl", "chair", "client", "who", "use", "bowl, scale", "life ends");
         for (PlannedBowl bowl : day.plan().bowls()) {
             page.gap();
             bowl(page, day, bowl);
@@ -38,9 +37,7 @@ final class MixingPart {
                 "       ",
                 Wording.grams(bowl.formula().lightenerMilligrams()) + " "
                         + day.lightenerName(bowl.formula().lightenerId()));
-        page.text(
-                "     + ",
-                bowl.formula().developerParts().stream().map(day::part).collect(Collectors.joining(" + ")));
+        bowl.formula().developerParts().forEach(part -> page.text("     + ", day.part(part)));
         page.text("     = ", mix(bowl));
         if (bowl.waitMinutes() > 0)
             page.text("       ", "The client waits " + Wording.count(bowl.waitMinutes(), "minute") + " for it.");
@@ -50,9 +47,10 @@ final class MixingPart {
         int developer = bowl.formula().developerMilligrams();
         int lightener = Math.max(1, bowl.formula().lightenerMilligrams());
         int ratio = (int) ((developer * 1000L + lightener / 2) / lightener);
-        return Wording.grams(bowl.formula().totalMilligrams()) + " at " + Wording.ratio(ratio) + " (directions "
+        boolean blend = bowl.formula().developerParts().size() > 1;
+        return Wording.grams(bowl.formula().totalMilligrams()) + " at " + Wording.roundRatio(ratio) + ", directions "
                 + Wording.ratio(bowl.formula().lowestRatioThousandths()) + " to "
-                + Wording.ratio(bowl.formula().highestRatioThousandths()) + "), developer together "
-                + Wording.strength(bowl.formula().strengthHundredths());
+                + Wording.ratio(bowl.formula().highestRatioThousandths())
+                + (blend ? ", blend " + Wording.strength(bowl.formula().strengthHundredths()) : "");
     }
 }

@@ -12,14 +12,18 @@ public final class PrepSheet {
 
     private PrepSheet() {}
 
-    /** Writes the sheet: what to mix, what each client can expect, why anybody waits, what to have ready, cautions. */
-    public static String of(SheetDay day) {
+    /**
+     * Writes the sheet: what to mix, what each client can expect, why anybody waits, what to have ready, cautions.
+     *
+     * @param leftOut sentences about bookings that are not of this day's bar
+     */
+    public static String of(SheetDay day, List<String> leftOut) {
         Page page = new Page();
         head(page, day);
         MixingPart.write(page, day);
         ClientPart.write(page, day);
         waits(page, day);
-        notes(page, day);
+        notes(page, day, leftOut);
         ReadyPart.write(page, day);
         CautionPart.write(page, day);
         return page.toString();
@@ -31,8 +35,7 @@ public final class PrepSheet {
                 .toList();
         Plan.PlanTotals totals = day.plan().totals();
         page.line("=".repeat(Page.COLUMNS))
-                .text("", "PREP SHEET  " + day.setup().salon().name() + "  "
-                        + DATE.format(day.setup().date()))
+                .text("PREP SHEET  ", day.setup().salon().name() + ", " + DATE.format(day.setup().date()))
                 .text("", "Times in " + day.setup().salon().zone() + ". "
                         + Wording.count(day.bookings().size(), "service") + ", "
                         + Wording.count(totals.bowlCount(), "bowl") + ", "
@@ -54,10 +57,11 @@ public final class PrepSheet {
             page.text(day.clock(wait.from()) + " to " + day.clock(wait.to()) + "  ", wait.sentence());
     }
 
-    private static void notes(Page page, SheetDay day) {
-        if (day.plan().notes().isEmpty()) return;
+    private static void notes(Page page, SheetDay day, List<String> leftOut) {
+        if (day.plan().notes().isEmpty() && leftOut.isEmpty()) return;
         page.heading("NOTES");
         for (Plan.PlanNote note : day.plan().notes())
             page.text(Page.cell("service " + note.service(), 12), note.sentence());
+        leftOut.forEach(sentence -> page.text("calendar    ", sentence));
     }
 }

@@ -1,6 +1,7 @@
 package stirtide.demo.sheet;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -19,7 +20,7 @@ public final class Wording {
 
     /** Grams rounded to whole tenths, for sums and reports. */
     public static String roundGrams(long milligrams) {
-        return BigDecimal.valueOf(milligrams, 3).setScale(1, java.math.RoundingMode.HALF_UP).toPlainString() + " g";
+        return BigDecimal.valueOf(milligrams, 3).setScale(1, RoundingMode.HALF_UP).toPlainString() + " g";
     }
 
     /**
@@ -29,13 +30,19 @@ public final class Wording {
      */
     public static String strength(int strengthHundredths) {
         BigDecimal volumes = BigDecimal.valueOf(strengthHundredths)
-                .divide(BigDecimal.valueOf(30), 1, java.math.RoundingMode.HALF_UP);
+                .divide(BigDecimal.valueOf(30), 1, RoundingMode.HALF_UP);
         return plain(volumes, 0) + " vol (" + plain(BigDecimal.valueOf(strengthHundredths, 2), 0) + " %)";
     }
 
     /** A ratio, lightener first: 2000 is "1:2", 1850 is "1:1.85". */
     public static String ratio(int ratioThousandths) {
         return "1:" + plain(BigDecimal.valueOf(ratioThousandths, 3), 0);
+    }
+
+    /** A ratio to two decimals, as far as anybody can see on a scale. */
+    public static String roundRatio(int ratioThousandths) {
+        BigDecimal rounded = BigDecimal.valueOf(ratioThousandths, 3).setScale(2, RoundingMode.HALF_UP);
+        return "1:" + plain(rounded, 0);
     }
 
     /** Time of day, hours and minutes. */

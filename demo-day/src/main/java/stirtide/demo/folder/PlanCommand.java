@@ -1,0 +1,100 @@
+package stirtide.demo.folder;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import stirtide.demo.Exit;
+import stirtide.demo.sheet.PrepSheet;
+import stirtide.demo.sheet.SheetDay;
+import stirtide.events.json.ContractJson;
+import stirtide.planner.files.FolderAnswer;
+
+/**
+ * {@code plan FOLDER [--date D] [--json]}.
+ *
+ * @param folder folder with the salon's files
+ * @param date the day to plan, if named
+ * @param json whether the plan is printed as JSON in place of the prep sheet
+ */
+public record PlanCommand(Path folder, Optional<LocalDate> date, boolean json) {
+    /** One line of usage. */
+    public static final String USAGE = "usage: demo-day/plan FOLDER [--date YYYY-MM-DD] [--json]";
+
+    /** What the command is for, with its options. */
+    public static final String HELP = USAGE
+            + """
+
+
+            Plans the day whose files lie in FOLDER and prints the prep sheet.
+
+              FOLDER             salon.json, developers.json, directions/*.json, menu.json, and
+                                 bookings.ics or bookings.json; see docs/files.md
+              --date YYYY-MM-DD  the day to plan, where the bookings span several
+              --json             print the plan as JSON in place of the prep sheet
+
+            Exit codes: 0 planned, 64 wrong usage, 65 a file is not accepted (the problems are
+            listed on standard error, each with its place and what would be accepted).
+            """;
+
+    /**
+     * Reads the arguments.
+     *
+     * @throws Exit with {@link Exit#USAGE} when they are not as {@link #USAGE} says
+     */
+    public static PlanCommand of(List<String> arguments) {
+        Deque<String> left = new ArrayDeque<>(arguments);
+        Optional<Path> folder = Optional.empty();
+        Optional<LocalDate> date = Optional.empty();
+        boolean json = false;
+        while (!left.isEmpty()) {
+            String argument = left.pop();
+            if (argument.equals("--json")) json = true;
+            else if (argument.equals("--date")) date = Optional.of(date(left.isEmpty() ? "" : left.pop()));
+            else if (argument.startsWith("-")) throw usage("\"" + argument + "\" is not an option");
+            else if (folder.isPresent()) throw usage("one folder only, \"" + argument + "\" is too much");
+            else folder = Optional.of(path(argument));
+        }
+        return new PlanCommand(folder.orElseThrow(() -> usage("a folder is needed")), date, json);
+    }
+
+    /** The text for standard output. */
+    public String run() {
+        FolderAnswer.Read read = PlannedFolder.read(folder, date);
+        SheetDay day = PlannedFolder.plan(read);
+        return json ? json(day) : PrepSheet.of(day, read.notes());
+    }
+
+    private static String json(SheetDay day) {
+        try {
+            return ContractJson.mapper().writerWithDefaultPrettyPrinter().writeValueAsString(day.plan()) + "\n";
+        } catch (JsonProcessingException notOfTheContract) {
+            throw new IllegalStateException("a plan is always JSON", notOfTheContract);
+        }
+    }
+
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException notADate) {
+            throw usage("\"" + text + "\" is not a date such as 2027-06-11");
+        }
+    }
+
+    private static Path path(String text) {
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException notAPath) {
+            throw usage("\"" + text + "\" is not a folder name");
+        }
+    }
+
+    private static Exit usage(String why) {
+        return new Exit(Exit.USAGE, why + "\n" + USAGE);
+    }
+}

@@ -1,0 +1,115 @@
+package stirtide.demo.live;
+
+import java.net.URI;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.SortedMap;
+import stirtide.demo.Exit;
+import stirtide.demo.folder.PlannedFolder;
+import stirtide.demo.link.Answer;
+import stirtide.demo.link.SalonLink;
+import stirtide.demo.play.CommandIds;
+import stirtide.demo.play.Knowledge;
+import stirtide.demo.play.Script;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.Booking;
+import stirtide.events.setup.DaySetup;
+import stirtide.planner.files.FolderAnswer;
+import stirtide.planner.service.PlannerService;
+import stirtide.planner.service.Settings;
+import stirtide.planner.service.StartFailure;
+
+/** The service in this process, on a log in a temporary folder and a driven clock, with the day of a folder opened. */
+public final class DemoService implements AutoCloseable {
+    private final TemporaryFolder folder;
+    private final PlannerService service;
+    private final FolderAnswer.Read salon;
+
+    private DemoService(TemporaryFolder folder, PlannerService service, FolderAnswer.Read salon) {
+        this.folder = folder;
+        this.service = service;
+        this.salon = salon;
+    }
+
+    /**
+     * Starts the service with a clock that stands still, and opens the day.
+     *
+     * @param salon the salon's files
+     * @param script says when the day is opened
+     * @throws Exit when the service cannot start or the day cannot be opened
+     */
+    public static DemoService start(FolderAnswer.Read salon, Script script) {
+        TemporaryFolder folder = TemporaryFolder.make();
+        try {
+            Settings settings = Settings.inProcess(folder.path().resolve("log"))
+                    .withDrivenClock(new Knowledge(salon.setup()).at(script.opensAt()), 0);
+            DemoService demo = new DemoService(folder, PlannerService.start(settings), salon);
+            demo.open();
+            return demo;
+        } catch (StartFailure failure) {
+            folder.close();
+            throw new Exit(Exit.UNAVAILABLE, failure.getMessage());
+        }
+    }
+
+    private void open() {
+        String desk = new Knowledge(salon.setup()).desk();
+        Answer answer = link().open(new CommandRequest(
+                new CommandIds("demo-open").next(), desk, new DayCommand.OpenDay(salon.setup(), salon.bookings())));
+        if (answer.accepted()) return;
+        close();
+        throw new Exit(Exit.BAD_INPUT, answer.sentence());
+    }
+
+    /** A fresh line to the day. */
+    public SalonLink link() {
+        return new SalonLink(address(), day());
+    }
+
+    /** Where the service answers. */
+    public URI address() {
+        return URI.create("http://127.0.0.1:" + service.port() + "/");
+    }
+
+    /** Salon id and date. */
+    public String day() {
+        return salon.setup().salon().salonId() + "/" + salon.setup().date();
+    }
+
+    /** A folder that is removed with the service. */
+    public Path scratch() {
+        return folder.path().resolve("terminal");
+    }
+
+    /** What is in force on the day. */
+    public DaySetup setup() {
+        return salon.setup();
+    }
+
+    /** Bookings by service number. */
+    public SortedMap<Integer, Booking> bookings() {
+        return PlannedFolder.numbered(PlannedFolder.open(salon.setup(), salon.bookings()));
+    }
+
+    /** The last minute to which a day is played at most. */
+    public Instant latest() {
+        return setup()
+                .date()
+                .plusDays(1)
+                .atStartOfDay(ZoneId.of(setup().salon().zone()))
+                .toInstant()
+                .minusSeconds(3600);
+    }
+
+    /** Stops the service and removes its folder. */
+    @Override
+    public void close() {
+        try {
+            service.close();
+        } finally {
+            folder.close();
+        }
+    }
+}

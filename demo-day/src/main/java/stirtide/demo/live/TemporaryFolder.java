@@ -1,0 +1,42 @@
+package stirtide.demo.live;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import stirtide.demo.Exit;
+
+/** A folder for the log of a demo; gone with all that is in it when closed. May be closed twice. */
+final class TemporaryFolder implements AutoCloseable {
+    private final Path path;
+
+    private TemporaryFolder(Path path) {
+        this.path = path;
+    }
+
+    static TemporaryFolder make() {
+        try {
+            return new TemporaryFolder(Files.createTempDirectory("stirtide-demo-"));
+        } catch (IOException full) {
+            throw new Exit(Exit.UNAVAILABLE, "no temporary folder can be made: " + full.getMessage());
+        }
+    }
+
+    Path path() {
+        return path;
+    }
+
+    @Override
+    public synchronized void close() {
+        if (!Files.exists(path)) return;
+        try (Stream<Path> inside = Files.walk(path)) {
+            List<Path> deepestFirst = inside.sorted(Comparator.reverseOrder()).toList();
+            for (Path each : deepestFirst) Files.deleteIfExists(each);
+        } catch (IOException stays) {
+            throw new UncheckedIOException("the temporary folder " + path + " cannot be removed", stays);
+        }
+    }
+}
