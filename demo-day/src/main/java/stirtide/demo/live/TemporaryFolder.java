@@ -11,6 +11,9 @@ import stirtide.demo.Exit;
 
 /** A folder for the log of a demo; gone with all that is in it when closed. May be closed twice. */
 final class TemporaryFolder implements AutoCloseable {
+    /** Names this process, so that whoever finds a leftover can tell whether its owner still runs. */
+    private static final String PREFIX = "stirtide-demo-" + ProcessHandle.current().pid() + "-";
+
     private final Path path;
 
     private TemporaryFolder(Path path) {
@@ -19,7 +22,7 @@ final class TemporaryFolder implements AutoCloseable {
 
     static TemporaryFolder make() {
         try {
-            return new TemporaryFolder(Files.createTempDirectory("stirtide-demo-"));
+            return new TemporaryFolder(Files.createTempDirectory(PREFIX));
         } catch (IOException full) {
             throw new Exit(Exit.UNAVAILABLE, "no temporary folder can be made: " + full.getMessage());
         }

@@ -1,0 +1,82 @@
+package stirtide.demo.folder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import stirtide.demo.Exit;
+import stirtide.demo.sheet.PrepSheet;
+import stirtide.demo.sheet.SheetDay;
+import stirtide.events.plan.PlannedBowl;
+import stirtide.planner.files.FolderAnswer;
+
+class PlannedFolderTest {
+    private static final Path SALON = Path.of("salon");
+    private static FolderAnswer.Read salon;
+    private static SheetDay day;
+
+    @BeforeAll
+    static void plan_the_demo_day() {
+        salon = PlannedFolder.read(SALON, Optional.empty());
+        day = PlannedFolder.plan(salon);
+    }
+
+    @Test
+    void the_demo_salon_has_sixteen_services_on_five_chairs_and_two_assistants() {
+        assertThat(day.bookings()).hasSize(16);
+        assertThat(salon.setup().salon().chairs()).isEqualTo(5);
+        assertThat(salon.notes()).anyMatch(note -> note.contains("cancelled"));
+    }
+
+    @Test
+    void every_zone_of_every_service_is_fed_by_a_bowl_of_the_plan() {
+        var fed = day.plan().bowls().stream()
+                .flatMap(bowl -> bowl.zones().stream().map(zone -> bowl.service() + " " + zone))
+                .collect(Collectors.toSet());
+        day.plan()
+                .services()
+                .forEach(service -> service.zones()
+                        .forEach(zone -> assertThat(fed).contains(service.service() + " " + zone.zone())));
+    }
+
+    @Test
+    void no_bowl_of_the_prep_sheet_is_used_after_its_life() {
+        assertThat(day.plan().bowls())
+                .isNotEmpty()
+                .allSatisfy(bowl -> assertThat(bowl.neededTo()).isBeforeOrEqualTo(bowl.lifeEnds()));
+    }
+
+    @Test
+    void the_prep_sheet_is_the_same_every_time_and_never_wider_than_a_page() {
+        String sheet = PrepSheet.of(day, salon.notes());
+        assertThat(PrepSheet.of(PlannedFolder.plan(salon), salon.notes())).isEqualTo(sheet);
+        assertThat(sheet.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+    }
+
+    @Test
+    void the_prep_sheet_names_every_bowl_client_and_product_in_use() {
+        String sheet = PrepSheet.of(day, salon.notes());
+        assertThat(day.plan().bowls().stream().map(PlannedBowl::bowl))
+                .allSatisfy(bowl -> assertThat(sheet).contains("  " + bowl + " "));
+        assertThat(sheet).contains("Tarrowick powder", "20 vol (6 %)", "halfway check", "at latest", "Patch test");
+    }
+
+    @Test
+    void a_date_without_bookings_is_refused_as_bad_input() {
+        assertThatExceptionOfType(Exit.class)
+                .isThrownBy(() -> PlannedFolder.read(SALON, Optional.of(LocalDate.of(2027, 6, 13))))
+                .satisfies(exit -> assertThat(exit.code()).isEqualTo(Exit.BAD_INPUT));
+    }
+
+    @Test
+    void arguments_in_any_order_are_understood() {
+        PlanCommand command = PlanCommand.of(List.of("--json", "--date", "2027-06-11", "salon"));
+        assertThat(command).isEqualTo(new PlanCommand(SALON, Optional.of(LocalDate.of(2027, 6, 11)), true));
+    }
+}
