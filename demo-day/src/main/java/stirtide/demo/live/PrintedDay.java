@@ -3,6 +3,7 @@ package stirtide.demo.live;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import stirtide.demo.Exit;
 import stirtide.demo.folder.PlannedFolder;
@@ -35,9 +36,10 @@ public final class PrintedDay {
         out.println();
         out.flush();
         PlayedDay day = play(salon, script);
-        out.print(DayReport.of(salon.setup(), day));
+        List<DayChecks.Check> checks = DayChecks.of(salon.setup(), day);
+        out.print(DayReport.of(salon.setup(), day, checks));
         out.flush();
-        if (DayChecks.of(salon.setup(), day).stream().anyMatch(check -> !check.holds()))
+        if (checks.stream().anyMatch(check -> !check.holds()))
             throw new Exit(Exit.FAULT, "a check of the played day does not hold; see CHECKS above");
     }
 

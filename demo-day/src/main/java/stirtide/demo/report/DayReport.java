@@ -24,8 +24,12 @@ public final class DayReport {
 
     private DayReport() {}
 
-    /** Writes the report. */
-    public static String of(DaySetup setup, PlayedDay day) {
+    /**
+     * Writes the report.
+     *
+     * @param checks what {@link DayChecks#of} found
+     */
+    public static String of(DaySetup setup, PlayedDay day, List<DayChecks.Check> checks) {
         Page page = new Page();
         ZoneId zone = ZoneId.of(setup.salon().zone());
         List<BowlStory> bowls = BowlStory.of(day.events());
@@ -38,7 +42,7 @@ public final class DayReport {
         overMix(page, day.view().totals());
         refusals(page, day);
         page.heading("CHECKS");
-        DayChecks.of(setup, day).forEach(check -> page.text(check.holds() ? "ok   " : "NOT  ", check.sentence()));
+        checks.forEach(check -> page.text(check.holds() ? "ok   " : "NOT  ", check.sentence()));
         return page.toString();
     }
 

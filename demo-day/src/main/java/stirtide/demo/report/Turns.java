@@ -1,9 +1,13 @@
 package stirtide.demo.report;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import stirtide.demo.play.PlayedDay;
 import stirtide.demo.sheet.Page;
 import stirtide.demo.sheet.Wording;
@@ -13,14 +17,21 @@ import stirtide.events.day.StoredEvent;
 
 /** What nobody had planned: late clients, walk-ins, wrong weights, lost bowls. */
 final class Turns {
+    private static final int WORTH_TELLING_MINUTES = 5;
+
     private Turns() {}
 
     static void write(Page page, PlayedDay day, ZoneId zone) {
         page.heading("WHAT NOBODY HAD PLANNED");
         Set<String> wrong = new HashSet<>();
+        SortedMap<Integer, Instant> booked = new TreeMap<>();
         boolean opened = false;
         for (StoredEvent stored : day.events()) {
             Optional<String> sentence = sentence(stored.event(), wrong, opened, zone);
+            if (stored.event() instanceof DayEvent.ServiceBooked known)
+                booked.put(known.service(), known.booking().start());
+            if (stored.event() instanceof DayEvent.ServiceMoved moved) booked.put(moved.service(), moved.start());
+            if (sentence.isEmpty()) sentence = lateStart(stored, booked);
             sentence.ifPresent(text -> page.text(Wording.clock(stored.time(), zone) + "  ", text));
             // Bookings before the first plan are the calendar; those after it are walk-ins.
             opened |= stored.event() instanceof DayEvent.PlanDrawn;
@@ -45,6 +56,15 @@ final class Turns {
             return Optional.of("Bowl " + late.bowl() + " was not begun at " + Wording.clock(late.dueAt(), zone)
                     + "; the day is planned anew.");
         return Optional.empty();
+    }
+
+    private static Optional<String> lateStart(StoredEvent stored, SortedMap<Integer, Instant> booked) {
+        if (!(stored.event() instanceof DayEvent.ServiceStarted started)) return Optional.empty();
+        Instant start = booked.getOrDefault(started.service(), stored.time());
+        long minutes = Duration.between(start, stored.time()).toMinutes();
+        return minutes < WORTH_TELLING_MINUTES
+                ? Optional.empty()
+                : Optional.of("Service " + started.service() + " began " + minutes + " minutes late.");
     }
 
     private static Optional<String> weighing(DayEvent.BowlWeighed weighed, Set<String> wrong) {
