@@ -46,7 +46,8 @@ public final class Main {
         List<String> rest = arguments.isEmpty() ? List.of() : arguments.subList(1, arguments.size());
         boolean help = rest.contains("--help") || rest.contains("-h");
         switch (name) {
-            case "plan" -> out.print(help ? PlanCommand.HELP : PlanCommand.of(rest).run());
+            case "plan" ->
+                out.print(help ? PlanCommand.HELP : PlanCommand.of(rest).run());
             case "run" -> {
                 if (!help) return RunCommand.of(salon(), rest).run(out);
                 out.print(RunCommand.HELP);

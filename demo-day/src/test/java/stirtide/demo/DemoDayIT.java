@@ -55,21 +55,29 @@ class DemoDayIT {
     private static List<StoredEvent> told(PlayedDay day) {
         return day.events().stream()
                 .map(event -> new StoredEvent(
-                        "", event.day(), event.revision(), event.time(), event.actor(), event.commandId(), event.event()))
+                        "",
+                        event.day(),
+                        event.revision(),
+                        event.time(),
+                        event.actor(),
+                        event.commandId(),
+                        event.event()))
                 .toList();
     }
 
     @Test
     void every_check_of_the_played_day_holds() {
-        assertThat(checks).hasSize(6).allSatisfy(check -> assertThat(check.holds())
-                .as(check.sentence())
-                .isTrue());
+        assertThat(checks)
+                .hasSize(6)
+                .allSatisfy(
+                        check -> assertThat(check.holds()).as(check.sentence()).isTrue());
     }
 
     @Test
     void the_separate_checker_saw_a_plan_for_almost_every_turn_of_the_day() {
         assertThat(checks.stream().map(Check::sentence))
-                .anyMatch(sentence -> sentence.matches("No hard rule is broken by any of the [1-9][0-9]{2} plans drawn\\."));
+                .anyMatch(sentence ->
+                        sentence.matches("No hard rule is broken by any of the [1-9][0-9]{2} plans drawn\\."));
     }
 
     @Test
@@ -107,7 +115,8 @@ class DemoDayIT {
     void nothing_of_the_day_stays_in_the_temporary_folder() throws IOException {
         try (var left = java.nio.file.Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
             assertThat(left.map(path -> path.getFileName().toString()))
-                    .noneMatch(name -> name.startsWith("stirtide-demo-" + ProcessHandle.current().pid() + "-"));
+                    .noneMatch(name -> name.startsWith(
+                            "stirtide-demo-" + ProcessHandle.current().pid() + "-"));
         }
     }
 }

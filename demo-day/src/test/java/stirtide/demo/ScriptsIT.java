@@ -24,7 +24,8 @@ class ScriptsIT {
     Path scratch;
 
     private Ended run(Path workingFolder, String script, String... arguments) throws Exception {
-        List<String> command = new ArrayList<>(List.of(Path.of(script).toAbsolutePath().toString()));
+        List<String> command =
+                new ArrayList<>(List.of(Path.of(script).toAbsolutePath().toString()));
         command.addAll(List.of(arguments));
         Path out = scratch.resolve("out.txt");
         Path err = scratch.resolve("err.txt");
@@ -98,11 +99,20 @@ class ScriptsIT {
         return Stream.of(
                 broken("salon.json", "a missing file", folder -> Files.delete(folder.resolve("salon.json"))),
                 broken("menu.json", "half a file", folder -> cut(folder.resolve("menu.json"))),
-                broken("developers.json", "negative grams", folder -> replace(folder, "developers.json", "1750", "-1750")),
+                broken(
+                        "developers.json",
+                        "negative grams",
+                        folder -> replace(folder, "developers.json", "1750", "-1750")),
                 broken("menu.json", "a ratio outside", folder -> replace(folder, "menu.json", "\"1:2.5\"", "\"1:9\"")),
-                broken("bookings.ics", "an unknown entry", folder -> replace(folder, "bookings.ics", ":retouch", ":pedicure")),
-                broken("bookings.ics", "no events", folder -> Files.writeString(
-                        folder.resolve("bookings.ics"), "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nEND:VCALENDAR\r\n")),
+                broken(
+                        "bookings.ics",
+                        "an unknown entry",
+                        folder -> replace(folder, "bookings.ics", ":retouch", ":pedicure")),
+                broken(
+                        "bookings.ics",
+                        "no events",
+                        folder -> Files.writeString(
+                                folder.resolve("bookings.ics"), "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nEND:VCALENDAR\r\n")),
                 broken("menu.json", "garbage", folder -> Files.write(folder.resolve("menu.json"), new byte[1 << 20])));
     }
 
@@ -156,6 +166,8 @@ class ScriptsIT {
     void run_without_a_terminal_prints_the_day_and_ends_with_0() throws Exception {
         Ended ended = run(scratch, "run");
         assertThat(ended.code()).as(ended.err()).isZero();
-        assertThat(ended.out()).contains("PREP SHEET", "THE DAY AS IT WENT", "CHECKS").doesNotContain("NOT  ");
+        assertThat(ended.out())
+                .contains("PREP SHEET", "THE DAY AS IT WENT", "CHECKS")
+                .doesNotContain("NOT  ");
     }
 }

@@ -27,8 +27,7 @@ public record PlanCommand(Path folder, Optional<LocalDate> date, boolean json) {
     public static final String USAGE = "usage: demo-day/plan FOLDER [--date YYYY-MM-DD] [--json]";
 
     /** What the command is for, with its options. */
-    public static final String HELP = USAGE
-            + """
+    public static final String HELP = USAGE + """
 
 
             Plans the day whose files lie in FOLDER and prints the prep sheet.

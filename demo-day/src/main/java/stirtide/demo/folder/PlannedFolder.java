@@ -73,8 +73,8 @@ public final class PlannedFolder {
 
     /** The events of opening a day. */
     public static List<DayEvent> open(DaySetup setup, List<Booking> bookings) {
-        Decision decision =
-                Decider.decide(Day.UNOPENED, new DayCommand.OpenDay(setup, bookings), new Facts(midnight(setup), "plan"));
+        Decision decision = Decider.decide(
+                Day.UNOPENED, new DayCommand.OpenDay(setup, bookings), new Facts(midnight(setup), "plan"));
         if (decision instanceof Decision.Refused refused)
             throw new Exit(Exit.BAD_INPUT, refused.refusal().sentence());
         return ((Decision.Accepted) decision).events();

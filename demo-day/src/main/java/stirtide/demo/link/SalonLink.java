@@ -111,7 +111,8 @@ public final class SalonLink {
                 .build();
         try (Stream<String> lines = http.send(request, BodyHandlers.ofLines()).body()) {
             lines.filter(line -> line.startsWith("id:"))
-                    .forEach(line -> onRevision.accept(Long.parseLong(line.substring(3).strip())));
+                    .forEach(line ->
+                            onRevision.accept(Long.parseLong(line.substring(3).strip())));
         } catch (IOException | UncheckedIOException ended) {
             // The service was closed; there is nothing more to follow.
         } catch (InterruptedException leaving) {

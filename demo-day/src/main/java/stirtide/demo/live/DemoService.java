@@ -95,8 +95,7 @@ public final class DemoService implements AutoCloseable {
 
     /** The last minute to which a day is played at most. */
     public Instant latest() {
-        return setup()
-                .date()
+        return setup().date()
                 .plusDays(1)
                 .atStartOfDay(ZoneId.of(setup().salon().zone()))
                 .toInstant()

@@ -32,7 +32,9 @@ public final class LatencyCommand {
 
     private static int count(List<String> arguments) {
         if (arguments.isEmpty()) return USUAL_COUNT;
-        if (arguments.size() == 2 && arguments.get(0).equals("--count") && arguments.get(1).matches("[1-9][0-9]{0,4}")) {
+        if (arguments.size() == 2
+                && arguments.get(0).equals("--count")
+                && arguments.get(1).matches("[1-9][0-9]{0,4}")) {
             int count = Integer.parseInt(arguments.get(1));
             if (count <= MOST) return count;
         }

@@ -25,8 +25,7 @@ public record RunCommand(Path salon, boolean print, boolean handsFree, int rate,
     public static final String USAGE = "usage: demo-day/run [--print | --hands-free] [--rate N] [-- TERMINAL OPTIONS]";
 
     /** What the command is for, with its options. */
-    public static final String HELP = USAGE
-            + """
+    public static final String HELP = USAGE + """
 
 
             Opens the terminal on an invented salon's busy day, shortly before the first peak. Clients

@@ -12,7 +12,8 @@ import stirtide.demo.Exit;
 /** A folder for the log of a demo; gone with all that is in it when closed. May be closed twice. */
 final class TemporaryFolder implements AutoCloseable {
     /** Names this process, so that whoever finds a leftover can tell whether its owner still runs. */
-    private static final String PREFIX = "stirtide-demo-" + ProcessHandle.current().pid() + "-";
+    private static final String PREFIX =
+            "stirtide-demo-" + ProcessHandle.current().pid() + "-";
 
     private final Path path;
 

@@ -107,8 +107,7 @@ public final class Bar {
         int step = planned.divisionMilligrams();
         int lightener = planned.lightenerMilligrams() + step * chance.between(bowl.bowl() + "/lightener", -1, 1);
         List<DeveloperPart> parts = new ArrayList<>();
-        for (PartCard part : planned.parts())
-            parts.add(new DeveloperPart(part.developerId(), part.milligrams()));
+        for (PartCard part : planned.parts()) parts.add(new DeveloperPart(part.developerId(), part.milligrams()));
         PartCard last = planned.parts().get(planned.parts().size() - 1);
         int off = step * chance.between(bowl.bowl() + "/developer", 0, 1);
         parts.set(parts.size() - 1, new DeveloperPart(last.developerId(), last.milligrams() + off));

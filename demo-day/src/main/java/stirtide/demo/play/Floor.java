@@ -87,11 +87,13 @@ public final class Floor {
         Seat seat = seats.get(card.service());
         if (seat == null) return sitDown(view, card);
         // What is applied is said first: a bowl that ends before its zone would be planned anew.
-        return zoneDone(view, card, seat).or(() -> view.live().stream()
-                .filter(live -> live.service() == card.service() && live.stage().equals("AT_CHAIR"))
-                .map(live -> emptied(view, card, seat, live))
-                .flatMap(Optional::stream)
-                .findFirst());
+        return zoneDone(view, card, seat)
+                .or(() -> view.live().stream()
+                        .filter(live ->
+                                live.service() == card.service() && live.stage().equals("AT_CHAIR"))
+                        .map(live -> emptied(view, card, seat, live))
+                        .flatMap(Optional::stream)
+                        .findFirst());
     }
 
     private Optional<Deed> sitDown(DayView view, ServiceCard card) {
@@ -107,7 +109,8 @@ public final class Floor {
     private static boolean chairFree(DayView view, ServiceCard wanted) {
         return view.services().stream()
                 .filter(other -> other.chair() == wanted.chair() && other.service() != wanted.service())
-                .noneMatch(other -> other.state().equals("STARTED") || other.state().equals("APPLIED"));
+                .noneMatch(other ->
+                        other.state().equals("STARTED") || other.state().equals("APPLIED"));
     }
 
     private Optional<Deed> zoneDone(DayView view, ServiceCard card, Seat seat) {

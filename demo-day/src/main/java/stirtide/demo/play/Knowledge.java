@@ -21,10 +21,7 @@ import stirtide.events.view.DayView.LiveBowl;
 public record Knowledge(DaySetup setup) {
     /** A time of day on the day of the setup. */
     public Instant at(LocalTime time) {
-        return setup.date()
-                .atTime(time)
-                .atZone(ZoneId.of(setup.salon().zone()))
-                .toInstant();
+        return setup.date().atTime(time).atZone(ZoneId.of(setup.salon().zone())).toInstant();
     }
 
     MenuEntry entry(String menuId) {

@@ -60,8 +60,9 @@ final class BowlStory {
         if (stored.event() instanceof DayEvent.BowlWeighed weighed) {
             BowlStory story = bowls.get(weighed.bowl());
             story.lightener = weighed.lightenerMilligrams();
-            story.developer =
-                    weighed.developerParts().stream().mapToInt(part -> part.milligrams()).sum();
+            story.developer = weighed.developerParts().stream()
+                    .mapToInt(part -> part.milligrams())
+                    .sum();
             story.weighed = true;
         } else if (stored.event() instanceof DayEvent.BowlHandedOver over) {
             bowls.get(over.bowl()).handedOverAt = Optional.of(stored.time());

@@ -57,10 +57,15 @@ public final class DayReport {
                     card.clientRef(),
                     card.menuName(),
                     Wording.clock(card.bookedStart(), zone),
-                    last(day, zone, event -> event instanceof DayEvent.ServiceStarted started
-                            && started.service() == card.service()),
-                    last(day, zone, event -> event instanceof DayEvent.ZoneFinished done
-                            && done.service() == card.service()),
+                    last(
+                            day,
+                            zone,
+                            event -> event instanceof DayEvent.ServiceStarted started
+                                    && started.service() == card.service()),
+                    last(
+                            day,
+                            zone,
+                            event -> event instanceof DayEvent.ZoneFinished done && done.service() == card.service()),
                     day.waitedMinutes().getOrDefault(card.service(), 0) + " min");
     }
 
@@ -76,7 +81,17 @@ public final class DayReport {
         page.heading("BOWLS");
         page.row(
                 BOWLS,
-                "bowl", "chair", "who", "begun", "there", "closed", "ends", "lightener", "developer", "left", "");
+                "bowl",
+                "chair",
+                "who",
+                "begun",
+                "there",
+                "closed",
+                "ends",
+                "lightener",
+                "developer",
+                "left",
+                "");
         for (BowlStory story : bowls)
             page.row(
                     BOWLS,
@@ -91,8 +106,10 @@ public final class DayReport {
                     Wording.roundGrams(story.developer),
                     story.left == 0 ? "-" : Wording.roundGrams(story.left),
                     story.cause.map(cause -> "  " + mark(cause)).orElse(""));
-        page.text("", "There: at the chair. Ends: end of its life. Marks: left = left over, life = past its life, gone = client gone, spilt ="
-                + " spilled, ratio = wrong ratio.");
+        page.text(
+                "",
+                "There: at the chair. Ends: end of its life. Marks: left = left over, life = past its life, gone = client gone, spilt ="
+                        + " spilled, ratio = wrong ratio.");
     }
 
     private static String mark(OverMixCause cause) {

@@ -28,8 +28,8 @@ final class ClientPart {
         String who = "chair " + booking.chair() + "  " + booking.clientRef() + "  " + day.menuName(booking) + ", "
                 + booking.length() + ", " + booking.density()
                 + booking.stylistId().map(id -> ", with " + day.personName(id)).orElse("");
-        return planned.map(service -> who + ": " + day.clock(service.start()) + " to " + day.clock(service.end())
-                        + waits(service))
+        return planned.map(service ->
+                        who + ": " + day.clock(service.start()) + " to " + day.clock(service.end()) + waits(service))
                 .orElse(who + ": booked for " + day.clock(booking.start()) + ", nothing planned; see the notes");
     }
 

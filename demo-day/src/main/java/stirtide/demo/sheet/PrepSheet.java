@@ -35,12 +35,17 @@ public final class PrepSheet {
                 .toList();
         Plan.PlanTotals totals = day.plan().totals();
         page.line("=".repeat(Page.COLUMNS))
-                .text("PREP SHEET  ", day.setup().salon().name() + ", " + DATE.format(day.setup().date()))
-                .text("", "Times in " + day.setup().salon().zone() + ". "
-                        + Wording.count(day.bookings().size(), "service") + ", "
-                        + Wording.count(totals.bowlCount(), "bowl") + ", "
-                        + Wording.count(assistants.size(), "assistant") + ". "
-                        + waiting(totals.waitMinutes()))
+                .text(
+                        "PREP SHEET  ",
+                        day.setup().salon().name() + ", "
+                                + DATE.format(day.setup().date()))
+                .text(
+                        "",
+                        "Times in " + day.setup().salon().zone() + ". "
+                                + Wording.count(day.bookings().size(), "service") + ", "
+                                + Wording.count(totals.bowlCount(), "bowl") + ", "
+                                + Wording.count(assistants.size(), "assistant") + ". "
+                                + waiting(totals.waitMinutes()))
                 .line("=".repeat(Page.COLUMNS));
     }
 

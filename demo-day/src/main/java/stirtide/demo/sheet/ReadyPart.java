@@ -18,8 +18,7 @@ final class ReadyPart {
         Map<String, Long> lighteners = new TreeMap<>();
         Map<String, Long> developers = new TreeMap<>();
         for (PlannedBowl bowl : day.plan().bowls()) {
-            lighteners.merge(
-                    bowl.formula().lightenerId(), (long) bowl.formula().lightenerMilligrams(), Long::sum);
+            lighteners.merge(bowl.formula().lightenerId(), (long) bowl.formula().lightenerMilligrams(), Long::sum);
             for (DeveloperPart part : bowl.formula().developerParts())
                 developers.merge(part.developerId(), (long) part.milligrams(), Long::sum);
         }

@@ -20,7 +20,9 @@ public final class Wording {
 
     /** Grams rounded to whole tenths, for sums and reports. */
     public static String roundGrams(long milligrams) {
-        return BigDecimal.valueOf(milligrams, 3).setScale(1, RoundingMode.HALF_UP).toPlainString() + " g";
+        return BigDecimal.valueOf(milligrams, 3)
+                        .setScale(1, RoundingMode.HALF_UP)
+                        .toPlainString() + " g";
     }
 
     /**
@@ -29,8 +31,8 @@ public final class Wording {
      * @param strengthHundredths hydrogen peroxide in hundredths of a per cent by weight
      */
     public static String strength(int strengthHundredths) {
-        BigDecimal volumes = BigDecimal.valueOf(strengthHundredths)
-                .divide(BigDecimal.valueOf(30), 1, RoundingMode.HALF_UP);
+        BigDecimal volumes =
+                BigDecimal.valueOf(strengthHundredths).divide(BigDecimal.valueOf(30), 1, RoundingMode.HALF_UP);
         return plain(volumes, 0) + " vol (" + plain(BigDecimal.valueOf(strengthHundredths, 2), 0) + " %)";
     }
 

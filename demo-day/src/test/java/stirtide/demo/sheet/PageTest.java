@@ -21,14 +21,16 @@ class PageTest {
     void no_text_gets_wider_than_the_page(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         StringBuilder text = new StringBuilder();
-        for (int i = 0; i < 200; i++) text.append("x".repeat(random.nextInt(1, 120))).append(' ');
+        for (int i = 0; i < 200; i++)
+            text.append("x".repeat(random.nextInt(1, 120))).append(' ');
         String page = new Page().text("lead  ", text.toString()).toString();
         assertThat(page.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(Page.COLUMNS));
     }
 
     @Test
     void cells_that_are_too_long_are_cut_and_marked() {
-        assertThat(new Page().row(new int[] {6, -5}, "crown foils", "7").toString()).isEqualTo("crown~    7\n");
+        assertThat(new Page().row(new int[] {6, -5}, "crown foils", "7").toString())
+                .isEqualTo("crown~    7\n");
     }
 
     @Test
