@@ -1,0 +1,109 @@
+package stirtide.planner.allowance;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/**
+ * Salons with known truth: one zone each, ln of used over expected normal with the salon's own mean and spread, which
+ * the allowance does not know. Whether a plan runs short is computed from the truth, not drawn, so the only chance left
+ * is in the history. Run {@link #main} for the whole comparison.
+ */
+public final class SimulatedSalons {
+    private static final int BASE = 50_000;
+    private static final LocalDate FIRST = LocalDate.of(2026, 1, 5);
+    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+
+    private SimulatedSalons() {}
+
+    /** What is true of one salon, and what its visits used. */
+    record Salon(double mean, double spread, List<UsedGrams> visits) {
+        double probabilityShort(double plannedMilligrams) {
+            return STANDARD.survivalProbability((Math.log(plannedMilligrams / BASE) - mean) / spread);
+        }
+
+        /** Expected grams left over: planned - E[min(used, planned)] for a log-normal. */
+        double leftOverGrams(double plannedMilligrams) {
+            double z = (Math.log(plannedMilligrams / BASE) - mean) / spread;
+            double usedBelow = BASE * Math.exp(mean + spread * spread / 2) * STANDARD.cumulativeProbability(z - spread);
+            return (plannedMilligrams * STANDARD.cumulativeProbability(z) - usedBelow) / 1000;
+        }
+
+        Allowance allowance(int visitsSeen, AllowanceSettings settings) {
+            ZoneAsked asked = new ZoneAsked(
+                    "foils", FIRST.plusDays(visitsSeen), "", BASE, 1000, 1000, Optional.empty(), Optional.empty());
+            return Allowances.of(asked, visits.subList(0, visitsSeen), settings);
+        }
+    }
+
+    static List<Salon> salons(int count, int visits, long seed) {
+        Random random = new Random(seed);
+        List<Salon> salons = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            double mean = random.nextGaussian() * 0.2;
+            double spread = 0.1 + 0.2 * random.nextDouble();
+            List<UsedGrams> used = new ArrayList<>();
+            for (int visit = 0; visit < visits; visit++) {
+                double grams = BASE * Math.exp(mean + spread * random.nextGaussian());
+                used.add(new UsedGrams(FIRST.plusDays(visit), "c" + visit, BASE, 1000, 1000, (int) grams, false));
+            }
+            salons.add(new Salon(mean, spread, used));
+        }
+        return salons;
+    }
+
+    static double shareShort(List<Salon> salons, int visitsSeen, AllowanceSettings settings) {
+        return salons.stream()
+                .mapToDouble(salon -> salon.probabilityShort(
+                        salon.allowance(visitsSeen, settings).plannedMilligrams()))
+                .average()
+                .orElseThrow();
+    }
+
+    /** One amount for all salons at which as many zones run short as with the learned allowances. */
+    static double fixedAmountWithShare(List<Salon> salons, double shareShort) {
+        double low = BASE * 0.2;
+        double high = BASE * 5.0;
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            double share = salons.stream()
+                    .mapToDouble(salon -> salon.probabilityShort(middle))
+                    .average()
+                    .orElseThrow();
+            if (share > shareShort) low = middle;
+            else high = middle;
+        }
+        return high;
+    }
+
+    /** Mean of fixed minus learned left-over grams per zone, and half of its 95 % interval. */
+    static double[] savedGrams(List<Salon> salons, double fixed, int visitsSeen, AllowanceSettings settings) {
+        double[] saved = salons.stream()
+                .mapToDouble(salon -> salon.leftOverGrams(fixed)
+                        - salon.leftOverGrams(
+                                salon.allowance(visitsSeen, settings).plannedMilligrams()))
+                .toArray();
+        Sample sample = Sample.of(saved);
+        double deviation = Math.sqrt(sample.squares() / (saved.length - 1));
+        return new double[] {sample.mean(), 1.96 * deviation / Math.sqrt(saved.length)};
+    }
+
+    /** Prints calibration and grams saved for 2,000 salons. */
+    public static void main(String[] arguments) {
+        List<Salon> salons = salons(2000, 20, 7);
+        for (int permille : new int[] {700, 800, 900})
+            for (int visits : new int[] {0, 5, 10, 20}) {
+                AllowanceSettings settings = new AllowanceSettings(permille, 1, 3, 200, 500, 0);
+                double share = shareShort(salons, visits, settings);
+                double fixed = fixedAmountWithShare(salons, share);
+                double[] saved = savedGrams(salons, fixed, visits, settings);
+                System.out.printf(
+                        "set to run short %4.1f %%, after %2d visits %5.2f %%; a fixed %5.1f g runs short as often and"
+                                + " leaves %5.2f +- %4.2f g more per zone%n",
+                        100 - permille / 10.0, visits, 100 * share, fixed / 1000, saved[0], saved[1]);
+            }
+    }
+}
