@@ -21,6 +21,7 @@ class FilesPageTest {
                 "bookings.ics"
             })
     void an_example_on_the_page_is_a_file_that_is_accepted(String name) throws IOException {
-        assertThat(Files.readString(Path.of("../docs/files.md"))).contains(Folder.resource(name).strip());
+        assertThat(Files.readString(Path.of("../docs/files.md")))
+                .contains(Folder.resource(name).strip());
     }
 }

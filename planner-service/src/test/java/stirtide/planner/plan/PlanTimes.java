@@ -1,0 +1,45 @@
+package stirtide.planner.plan;
+
+import java.util.Arrays;
+import stirtide.events.plan.Plan;
+
+/** A command, no test: prints how long plans take on invented days of 16, 40 and 80 services, warm. */
+public final class PlanTimes {
+    private static final int DAYS = 20;
+    private static final int STEPS = 10;
+
+    private PlanTimes() {}
+
+    public static void main(String[] arguments) {
+        measure(16, false);
+        for (int services : new int[] {16, 40, 80}) measure(services, true);
+    }
+
+    private static void measure(int services, boolean print) {
+        long[] first = new long[DAYS];
+        long[] again = new long[DAYS * STEPS];
+        for (int seed = 0; seed < DAYS; seed++) {
+            LivedDay day = new LivedDay(seed, RandomDay.of(seed, services));
+            long start = System.nanoTime();
+            Plan plan = Planner.draw(day.question(), 0);
+            first[seed] = System.nanoTime() - start;
+            for (int step = 0; step < STEPS; step++) {
+                day.pass(plan, step == 0 ? 45 : 20);
+                start = System.nanoTime();
+                plan = Planner.draw(day.question(), 0);
+                again[seed * STEPS + step] = System.nanoTime() - start;
+            }
+        }
+        Arrays.sort(first);
+        Arrays.sort(again);
+        if (print)
+            System.out.printf(
+                    "%2d services: first plan p50 %.1f ms, replan p50 %.1f ms, p99 %.1f ms (%d and %d plans)%n",
+                    services,
+                    first[DAYS / 2] / 1e6,
+                    again[again.length / 2] / 1e6,
+                    again[again.length * 99 / 100] / 1e6,
+                    first.length,
+                    again.length);
+    }
+}
