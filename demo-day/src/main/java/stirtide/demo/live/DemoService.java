@@ -50,7 +50,7 @@ public final class DemoService implements AutoCloseable {
             return demo;
         } catch (StartFailure failure) {
             folder.close();
-            throw new Exit(Exit.UNAVAILABLE, failure.getMessage());
+            throw new Exit(Exit.UNAVAILABLE, String.valueOf(failure.getMessage()));
         }
     }
 

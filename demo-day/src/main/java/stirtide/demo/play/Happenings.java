@@ -38,19 +38,18 @@ public final class Happenings {
     private Optional<Deed> late(DayView view) {
         for (Map.Entry<String, Script.Late> late : new TreeMap<>(script.late()).entrySet()) {
             if (view.time().isBefore(knowledge.at(late.getValue().at()))) continue;
-            Optional<Integer> service = numberOf(late.getKey());
-            if (service.isEmpty() || !told.add(late.getKey())) continue;
-            Booking booked = bookings.get(service.get());
-            int minutes = late.getValue().minutes();
-            return Optional.of(new Deed(
-                    knowledge.desk(),
-                    new DayCommand.MoveService(
-                            service.get(),
-                            booked.start().plusSeconds(60L * minutes),
-                            Optional.empty(),
-                            "client comes " + minutes + " minutes late")));
+            for (Map.Entry<Integer, Booking> booked : bookings.entrySet())
+                if (booked.getValue().bookingUid().equals(late.getKey()) && told.add(late.getKey()))
+                    return Optional.of(move(
+                            booked.getKey(), booked.getValue(), late.getValue().minutes()));
         }
         return Optional.empty();
+    }
+
+    private Deed move(int service, Booking booked, int minutes) {
+        Instant start = booked.start().plusSeconds(60L * minutes);
+        String reason = "client comes " + minutes + " minutes late";
+        return new Deed(knowledge.desk(), new DayCommand.MoveService(service, start, Optional.empty(), reason));
     }
 
     private Optional<Deed> walkIn(DayView view) {
@@ -76,12 +75,5 @@ public final class Happenings {
                 walkIn.stylistId(),
                 0,
                 0);
-    }
-
-    private Optional<Integer> numberOf(String bookingUid) {
-        return bookings.entrySet().stream()
-                .filter(entry -> entry.getValue().bookingUid().equals(bookingUid))
-                .map(Map.Entry::getKey)
-                .findFirst();
     }
 }

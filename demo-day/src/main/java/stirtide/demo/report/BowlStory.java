@@ -1,6 +1,7 @@
 package stirtide.demo.report;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -45,7 +46,7 @@ final class BowlStory {
     /** The stories of all bowls, in the order in which they were begun. */
     static List<BowlStory> of(List<StoredEvent> events) {
         SortedMap<String, BowlStory> byId = new TreeMap<>();
-        List<BowlStory> inOrder = new java.util.ArrayList<>();
+        List<BowlStory> inOrder = new ArrayList<>();
         for (StoredEvent stored : events) {
             if (stored.event() instanceof DayEvent.BowlBegun begun) {
                 BowlStory story = new BowlStory(begun, stored.time());
@@ -58,21 +59,27 @@ final class BowlStory {
 
     private static void tell(SortedMap<String, BowlStory> bowls, StoredEvent stored) {
         if (stored.event() instanceof DayEvent.BowlWeighed weighed) {
-            BowlStory story = bowls.get(weighed.bowl());
+            BowlStory story = told(bowls, weighed.bowl());
             story.lightener = weighed.lightenerMilligrams();
             story.developer = weighed.developerParts().stream()
                     .mapToInt(part -> part.milligrams())
                     .sum();
             story.weighed = true;
         } else if (stored.event() instanceof DayEvent.BowlHandedOver over) {
-            bowls.get(over.bowl()).handedOverAt = Optional.of(stored.time());
+            told(bowls, over.bowl()).handedOverAt = Optional.of(stored.time());
         } else if (stored.event() instanceof DayEvent.BowlFinished done) {
-            bowls.get(done.bowl()).closedAt = Optional.of(stored.time());
+            told(bowls, done.bowl()).closedAt = Optional.of(stored.time());
         } else if (stored.event() instanceof DayEvent.BowlBinned binned) {
-            BowlStory story = bowls.get(binned.bowl());
+            BowlStory story = told(bowls, binned.bowl());
             story.closedAt = Optional.of(stored.time());
             story.left = binned.leftMilligrams();
             story.cause = Optional.of(binned.cause());
         }
+    }
+
+    private static BowlStory told(SortedMap<String, BowlStory> bowls, String bowl) {
+        BowlStory story = bowls.get(bowl);
+        if (story == null) throw new IllegalStateException("bowl " + bowl + " was never begun");
+        return story;
     }
 }

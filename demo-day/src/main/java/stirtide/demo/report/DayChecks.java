@@ -3,8 +3,9 @@ package stirtide.demo.report;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import stirtide.demo.play.PlayedDay;
 import stirtide.demo.sheet.Wording;
 import stirtide.events.day.DayEvent;
@@ -128,11 +129,11 @@ public final class DayChecks {
         List<String> broken = new ArrayList<>();
         int drawn = 0;
         Day day = Day.UNOPENED;
-        Map<Long, Day> days = new java.util.TreeMap<>();
+        SortedMap<Long, Day> days = new TreeMap<>();
         for (StoredEvent stored : events) {
             if (stored.event() instanceof DayEvent.PlanDrawn plan) {
                 drawn++;
-                broken.addAll(judge(days.get(plan.plan().basedOnRevision()), plan.plan()));
+                broken.addAll(judge(Optional.ofNullable(days.get(plan.plan().basedOnRevision())), plan.plan()));
             }
             day = Evolver.evolve(day, stored);
             days.put(stored.revision(), day);
@@ -144,8 +145,8 @@ public final class DayChecks {
                         : "Hard rules broken: " + String.join("; ", broken.subList(0, Math.min(3, broken.size()))));
     }
 
-    private static List<String> judge(Day known, Plan plan) {
-        Optional<PlanQuestion> question = PlanQuestions.of(known);
+    private static List<String> judge(Optional<Day> known, Plan plan) {
+        Optional<PlanQuestion> question = known.flatMap(PlanQuestions::of);
         if (question.isEmpty()) return List.of("plan on " + plan.basedOnRevision() + " answers no question");
         return PlanChecker.check(question.get(), plan);
     }
