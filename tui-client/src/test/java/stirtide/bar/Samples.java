@@ -55,21 +55,21 @@ public final class Samples {
     public static DayView busy() {
         var alarms = List.of(
                 new AlarmCard(
-                        "past-3b",
+                        "PAST_LIFE:3b",
                         "HIGH",
-                        "LIFE_ENDED",
+                        "PAST_LIFE",
                         "3b",
                         1,
-                        "past its life: bin it, mix again",
+                        "Bowl 3b is past its life since 11:38: stop applying it, bin it, begin a fresh one.",
                         at(-2),
                         Optional.empty()),
                 new AlarmCard(
-                        "low-4a",
+                        "LOW_LIFE:4a",
                         "MEDIUM",
-                        "LIFE_ENDING",
+                        "LOW_LIFE",
                         "4a",
                         2,
-                        "4 min of life left",
+                        "The life of bowl 4a ends at 11:44: use it up or bin it by then.",
                         at(-1),
                         Optional.of("bohdan")));
         return view(
@@ -125,8 +125,8 @@ public final class Samples {
                 Optional.empty(),
                 new DayTotals(9, 742_000, 690_500, 33_000, 18_500, causes),
                 List.of(
-                        new ActionCard(40, at(-3), "tamsin", "bowl 5a weighed 40.0 + 80.0 g"),
-                        new ActionCard(37, at(-9), "bohdan", "bowl 4a handed over to chair 2")),
+                        new ActionCard(40, at(-3), "tamsin", "weighed bowl 5a"),
+                        new ActionCard(37, at(-9), "bohdan", "handed over bowl 4a")),
                 List.of("bowl 9a moved from 12:01 to 12:04"),
                 true,
                 new BookingChoices(

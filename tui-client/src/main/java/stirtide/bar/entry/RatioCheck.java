@@ -82,7 +82,7 @@ final class RatioCheck {
     }
 
     private List<String> hopeless() {
-        return List.of("outside the directions, and " + roomText() + " leaves no way in: bin it, mix again");
+        return List.of("outside the directions, and " + roomText() + ": no amount more brings it in, bin it");
     }
 
     private long leastDeveloper(long lightener) {

@@ -23,6 +23,9 @@ public final class ReasonsPanel extends ReadingPanel {
 
     private static List<String> of(DayView view) {
         var sentences = new ArrayList<String>();
+        if (!view.alarms().isEmpty()) {
+            add(sentences, "Alarms:", view.alarms(), alarm -> alarm.priority() + "  " + alarm.sentence(), "");
+        }
         add(sentences, "Clients wait:", view.waits(), Plan.WaitReason::sentence, "nobody waits for the bar");
         add(
                 sentences,

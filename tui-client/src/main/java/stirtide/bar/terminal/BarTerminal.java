@@ -39,7 +39,7 @@ public final class BarTerminal extends UnixTerminal {
     @Override
     protected void canonicalMode(boolean on) throws IOException {
         if (!on) {
-            runSTTYCommand("-icanon", "-echo", "-isig", "-iexten", "-ixon", "min", "1", "time", "0");
+            runSTTYCommand("-icanon", "-echo", "-isig", "-iexten", "-ixon", "icrnl", "min", "1", "time", "0");
         }
     }
 

@@ -3,6 +3,7 @@ package stirtide.bar.view;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.scene.LinkLine;
@@ -47,11 +48,27 @@ final class AlarmView {
     }
 
     private static Line line(DayView.AlarmCard alarm, Scene scene) {
-        String bowl = alarm.bowl().isEmpty() ? "" : "bowl " + alarm.bowl() + "  chair " + alarm.chair() + "  ";
-        String known = alarm.sentence().contains(alarm.bowl()) ? "" : bowl;
         String seen = alarm.acknowledgedBy().map(scene::name).orElse("");
-        String text = AlarmStyles.symbol(alarm.priority()) + " " + alarm.priority() + "  " + known + alarm.sentence();
+        String text = AlarmStyles.symbol(alarm.priority()) + " " + alarm.priority() + "  " + words(alarm, scene);
         return new Line(AlarmStyles.rank(alarm.priority()), text, AlarmStyles.style(alarm.priority()), seen, true);
+    }
+
+    // The service's sentence is long; where the life of a bowl is at stake the time left says it in a line.
+    private static String words(DayView.AlarmCard alarm, Scene scene) {
+        String head = "bowl " + alarm.bowl() + "  chair " + alarm.chair() + "  ";
+        Optional<String> left = scene.view().stream()
+                .flatMap(view -> view.live().stream())
+                .filter(bowl -> bowl.bowl().equals(alarm.bowl()))
+                .map(bowl -> TimeText.left(bowl.lifeEnds(), scene.now()))
+                .findFirst();
+        if (left.isPresent() && alarm.kind().equals("PAST_LIFE")) {
+            return head + "PAST LIFE " + left.get() + ": stop, bin it, mix again";
+        }
+        if (left.isPresent() && alarm.kind().equals("LOW_LIFE")) {
+            return head + "LOW LIFE " + left.get() + ": use it up or bin it";
+        }
+        boolean named = alarm.sentence().contains(alarm.bowl());
+        return named ? alarm.sentence() : head + alarm.sentence();
     }
 
     private static String quiet(Scene scene) {

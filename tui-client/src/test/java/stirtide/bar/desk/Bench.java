@@ -1,0 +1,98 @@
+package stirtide.bar.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stirtide.bar.Samples;
+import stirtide.bar.keys.Key;
+import stirtide.bar.link.LinkNews;
+import stirtide.bar.link.Outgoing;
+import stirtide.bar.scene.Operator;
+import stirtide.bar.scene.Panel;
+import stirtide.bar.scene.Scene;
+import stirtide.events.command.DayCommand;
+import stirtide.events.view.DayView;
+
+/** A desk with somebody at it: presses keys at the pace of fingers and remembers what was sent. */
+final class Bench implements Outgoing {
+    private static final long FINGER_NANOS = 400_000_000L;
+
+    final List<DayCommand> sent = new ArrayList<>();
+    final List<Integer> rates = new ArrayList<>();
+    final Desk desk;
+    long nanos;
+
+    Bench(Operator operator) {
+        desk = new Desk(operator, this, 0);
+    }
+
+    static Bench with(DayView view) {
+        var bench = new Bench(Samples.TAMSIN);
+        bench.hear(new LinkNews.Seen(view));
+        return bench;
+    }
+
+    @Override
+    public void send(DayCommand command, String words) {
+        sent.add(command);
+    }
+
+    @Override
+    public void setClockRate(int ratePermille) {
+        rates.add(ratePermille);
+    }
+
+    Bench hear(LinkNews news) {
+        desk.hear(news, nanos);
+        return this;
+    }
+
+    Bench type(String text) {
+        for (char letter : text.toCharArray()) press(Key.of(letter, nanos += FINGER_NANOS));
+        return this;
+    }
+
+    Bench press(Key.Kind kind) {
+        return press(Key.of(kind, nanos += FINGER_NANOS));
+    }
+
+    Bench press(Key key) {
+        nanos = Math.max(nanos, key.nanos());
+        desk.press(key);
+        return this;
+    }
+
+    /** Keys 100 microseconds apart, as a scale or a paste without marks sends them. */
+    Bench burst(String text) {
+        nanos += FINGER_NANOS;
+        for (char letter : text.toCharArray()) {
+            nanos += 100_000;
+            boolean enter = letter == '\r' || letter == '\n';
+            desk.press(enter ? Key.of(Key.Kind.ENTER, nanos) : Key.of(letter, nanos));
+        }
+        return this;
+    }
+
+    Bench pass(int seconds) {
+        nanos += seconds * 1_000_000_000L;
+        desk.tick(nanos);
+        return this;
+    }
+
+    Scene scene() {
+        return desk.scene(nanos);
+    }
+
+    Optional<Panel> panel() {
+        return scene().panel();
+    }
+
+    String title() {
+        return panel().map(Panel::title).orElse("");
+    }
+
+    String notice() {
+        var notices = scene().notices();
+        return notices.isEmpty() ? "" : notices.get(notices.size() - 1).words();
+    }
+}
