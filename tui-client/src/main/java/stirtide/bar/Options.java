@@ -46,7 +46,7 @@ public record Options(
         boolean synchronizedOutput,
         Path state) {
     /** Where a service listens that was started without a word about it. */
-    public static final String USUAL_SERVER = "http://127.0.0.1:8080";
+    public static final String USUAL_SERVER = "http://127.0.0.1:7464";
 
     private static final int MOST_CELLS = 500;
     private static final List<String> SWITCHES = List.of("--once", "--json", "--read-only", "--no-sync", "--help");

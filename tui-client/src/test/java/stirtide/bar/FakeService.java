@@ -74,13 +74,24 @@ public final class FakeService implements AutoCloseable {
         refusals.put(type, sentence);
     }
 
-    public void show(DayView newer) throws IOException {
+    public void show(DayView newer) {
         view = newer;
-        for (OutputStream line : lines) tell(line);
+        tellAll("id: " + view.revision() + "\nevent: day\ndata: " + ContractJson.write(view) + "\n\n");
     }
 
-    public void beat() throws IOException {
-        for (OutputStream line : lines) write(line, ": still here\n\n");
+    public void beat() {
+        tellAll(": still here\n\n");
+    }
+
+    // A terminal that has left is no trouble.
+    private void tellAll(String text) {
+        for (OutputStream line : lines) {
+            try {
+                write(line, text);
+            } catch (IOException left) {
+                lines.remove(line);
+            }
+        }
     }
 
     public int listeners() {
@@ -101,12 +112,8 @@ public final class FakeService implements AutoCloseable {
         exchange.getResponseHeaders().set("Content-Type", "text/event-stream");
         exchange.sendResponseHeaders(200, 0);
         OutputStream line = exchange.getResponseBody();
-        tell(line);
-        lines.add(line);
-    }
-
-    private void tell(OutputStream line) throws IOException {
         write(line, "id: " + view.revision() + "\nevent: day\ndata: " + ContractJson.write(view) + "\n\n");
+        lines.add(line);
     }
 
     private static void write(OutputStream line, String text) throws IOException {

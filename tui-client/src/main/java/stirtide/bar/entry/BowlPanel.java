@@ -66,8 +66,9 @@ public final class BowlPanel extends ReadingPanel {
         List<DeveloperPart> parts = formula.developerParts();
         for (int i = 0; i < parts.size(); i++) {
             lines.add(WeightText.grams(parts.get(i).milligrams()) + " g  "
-                    + row.partNames().get(i) + "  "
-                    + WeightText.strength(row.partStrengthsHundredths().get(i)));
+                    + WeightText.liquid(
+                            row.partStrengthsHundredths().get(i),
+                            row.partNames().get(i)));
         }
         lines.add("ratio " + WeightText.ratio(formula.wantedRatioThousandths()) + ", directions "
                 + WeightText.ratio(formula.lowestRatioThousandths()) + " to "
@@ -107,8 +108,8 @@ public final class BowlPanel extends ReadingPanel {
         lines.add("planned " + WeightText.grams(row.planned().lightenerMilligrams()) + " g "
                 + row.planned().lightenerName());
         for (DayView.PartCard part : row.planned().parts()) {
-            lines.add("planned " + WeightText.grams(part.milligrams()) + " g " + part.name() + "  "
-                    + WeightText.strength(part.strengthHundredths()));
+            lines.add("planned " + WeightText.grams(part.milligrams()) + " g "
+                    + WeightText.liquid(part.strengthHundredths(), part.name()));
         }
         lines.add(row.weighed()
                 .map(weighed -> "weighed " + WeightText.grams(weighed.lightenerMilligrams()) + " + "

@@ -88,9 +88,14 @@ abstract class FieldsPanel implements Panel {
 
     /** Draws the fields from a row on, label left, content right of it. */
     final void drawFields(Pane inside, int firstRow, int fieldColumn, int columns) {
+        drawFields(inside, firstRow, fieldColumn - 2, fieldColumn, columns);
+    }
+
+    /** The same with fewer columns for the labels. */
+    final void drawFields(Pane inside, int firstRow, int labelColumns, int fieldColumn, int columns) {
         for (int i = 0; i < fields.size(); i++) {
             Field field = fields.get(i);
-            inside.fit(1, firstRow + i, fieldColumn - 2, field.label(), i == focus ? Style.STRONG : Style.TEXT);
+            inside.fit(1, firstRow + i, labelColumns, field.label(), i == focus ? Style.STRONG : Style.TEXT);
             field.draw(inside, fieldColumn, firstRow + i, columns, i == focus);
         }
     }

@@ -95,12 +95,12 @@ public final class ServicesPanel implements Panel {
         for (PlannedService.PlannedZone zone : card.zones()) {
             if (row >= firstRow + ZONE_ROWS) return;
             boolean done = card.zonesDone().contains(zone.zone());
-            inside.fit(2, row, 18, zone.zone(), Style.TEXT);
+            inside.fit(2, row, 16, zone.zone(), Style.TEXT);
             String times = (done ? "applied by " : "apply until ") + TimeText.minute(zone.applyEnd(), scene.zone())
                     + "  check " + TimeText.minute(zone.checkAt(), scene.zone())
                     + "  rinse " + TimeText.minute(zone.rinseAt(), scene.zone())
                     + ", latest " + TimeText.minute(zone.rinseBy(), scene.zone());
-            inside.put(20, row++, times, Style.DIM);
+            inside.put(19, row++, times, Style.DIM);
         }
     }
 

@@ -20,6 +20,7 @@ import stirtide.events.view.DayView;
 /** The weigh-in: planned grams beside weighed grams, and the ratio held against the directions as it is typed. */
 public final class WeighPanel extends FieldsPanel {
     private static final int COLUMNS = 70;
+    private static final int LABEL_COLUMNS = 23;
     private static final int PLAN_END = 34;
     private static final int FIELD_COLUMN = 37;
     private static final int DIFFERENCE_END = 58;
@@ -53,7 +54,8 @@ public final class WeighPanel extends FieldsPanel {
     }
 
     private static WeighPanel of(WeighTarget target) {
-        Stream<GramsField> liquids = target.parts().stream().map(part -> new GramsField(part.name(), true));
+        Stream<GramsField> liquids = target.parts().stream()
+                .map(part -> new GramsField(WeightText.liquid(part.strengthHundredths(), part.name()), true));
         var fields = Stream.concat(Stream.of(new GramsField(target.lightenerName(), false)), liquids)
                 .toList();
         return new WeighPanel(target, fields);
@@ -172,7 +174,7 @@ public final class WeighPanel extends FieldsPanel {
         refresh(scene);
         inside.right(PLAN_END, 0, 7, "planned", Style.DIM).put(FIELD_COLUMN, 0, "weighed", Style.DIM);
         inside.right(DIFFERENCE_END, 0, 10, "difference", Style.DIM);
-        drawFields(inside, 1, FIELD_COLUMN, GramsField.LONGEST + 1);
+        drawFields(inside, 1, LABEL_COLUMNS, FIELD_COLUMN, GramsField.LONGEST + 1);
         drawPlanned(inside, 1, lightener, target.lightenerMilligrams());
         for (int i = 0; i < liquids.size(); i++)
             drawPlanned(inside, 2 + i, liquids.get(i), target.parts().get(i).milligrams());

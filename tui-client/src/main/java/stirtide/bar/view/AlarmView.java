@@ -62,7 +62,7 @@ final class AlarmView {
                 .map(bowl -> TimeText.left(bowl.lifeEnds(), scene.now()))
                 .findFirst();
         if (left.isPresent() && alarm.kind().equals("PAST_LIFE")) {
-            return head + "PAST LIFE " + left.get() + ": stop, bin it, mix again";
+            return head + "PAST LIFE " + left.get() + ": bin it, mix again";
         }
         if (left.isPresent() && alarm.kind().equals("LOW_LIFE")) {
             return head + "LOW LIFE " + left.get() + ": use it up or bin it";

@@ -84,9 +84,8 @@ final class NextMixView {
         grams(pane, 0, formula.lightenerMilligrams(), next.lightenerName());
         int row = 1;
         for (int i = 0; i < formula.developerParts().size(); i++) {
-            String strength = WeightText.strength(next.partStrengthsHundredths().get(i));
-            String name = next.partNames().get(i);
-            String text = name.contains(strength) || strength.equals(name) ? name : name + ", " + strength;
+            String text = WeightText.liquid(
+                    next.partStrengthsHundredths().get(i), next.partNames().get(i));
             grams(pane, row++, formula.developerParts().get(i).milligrams(), text);
         }
         String blend = formula.developerParts().size() > 1

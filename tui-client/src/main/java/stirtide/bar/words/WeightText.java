@@ -38,6 +38,12 @@ public final class WeightText {
         return hundredths == 0 ? "water" : plain(volumes) + " vol (" + percent(hundredths) + ")";
     }
 
+    /** A liquid with its strength first, because that is what must not be mistaken: {@code 20 vol (6 %) Cream}. */
+    public static String liquid(int strengthHundredths, String name) {
+        String strength = strength(strengthHundredths);
+        return strengthHundredths == 0 || name.contains(strength) ? name : strength + " " + name;
+    }
+
     /** A strength in hundredths of a per cent as {@code 6 %}. */
     public static String percent(int hundredths) {
         return plain(BigDecimal.valueOf(hundredths, 2)) + " %";
