@@ -31,7 +31,9 @@ import stirtide.planner.log.SqliteEventLog;
 
 /** The service is killed at fifty seeded moments of a played day: in the middle of commands, ticks and plans. */
 class KilledServiceIT {
-    private static final int KILLS = 50;
+    /** Fewer with {@code -Dstirtide.kills=8}, to look at it in a hurry. */
+    private static final int KILLS = Integer.getInteger("stirtide.kills", 50);
+
     private static final long SEED = 20_270_309;
     private static final long LONGEST_WAIT_MICROS = 15_000;
 
