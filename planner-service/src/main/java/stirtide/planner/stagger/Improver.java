@@ -76,7 +76,7 @@ final class Improver {
                 return false;
             }
         }
-        incumbent.offer(present());
+        incumbent.offer(paths());
         return true;
     }
 
@@ -84,7 +84,8 @@ final class Improver {
         board.load(paths);
     }
 
-    private Path[] present() {
+    /** The paths on the board. */
+    Path[] paths() {
         return Arrays.copyOf(board.paths, board.paths.length);
     }
 
@@ -117,7 +118,7 @@ final class Improver {
         if (after > before + extra) {
             undo();
         } else if (!same && after != before) {
-            incumbent.offer(present());
+            incumbent.offer(paths());
         }
         for (int k = 0; k < count; k++) {
             isOut[out[k]] = false;

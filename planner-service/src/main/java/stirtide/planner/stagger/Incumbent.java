@@ -30,7 +30,7 @@ final class Incumbent {
         if (score != null && offeredScore.compareTo(score) >= 0) {
             return false;
         }
-        int[][] found = Roster.assign(grid, offered);
+        int[][] found = fits(offered) ? Roster.assign(grid, offered) : null;
         if (found == null) {
             return false;
         }
@@ -38,6 +38,19 @@ final class Incumbent {
         people = found;
         score = offeredScore;
         return true;
+    }
+
+    private boolean fits(Path[] offered) {
+        int[] use = new int[grid.horizon];
+        boolean fits = true;
+        for (RunGrid run : grid.runs) {
+            for (int s : offered[run.index].start) {
+                for (int t = s; s != Path.STYLIST && t < s + run.mix; t++) {
+                    fits &= ++use[t] <= grid.capacity[t];
+                }
+            }
+        }
+        return fits;
     }
 
     List<Mix> mixes() {

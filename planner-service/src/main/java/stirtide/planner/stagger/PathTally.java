@@ -2,13 +2,16 @@ package stirtide.planner.stagger;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Which paths the runs took over some rounds of prices; where they disagree a proof is best split. */
 final class PathTally {
     /** Where to split: a run, a minute of it, the largest start of the first case, and whether the first case is likelier. */
-    record Choice(int run, int minute, int start, boolean atMostFirst) {}
+    record Choice(int run, int minute, int start, boolean atMostFirst, long spread) {}
+
+    private static final int KEPT = 24;
 
     private final Grid grid;
     private final List<List<Path>> seen = new ArrayList<>();
@@ -26,27 +29,37 @@ final class PathTally {
 
     void note(Path[] paths) {
         for (int r = 0; r < paths.length; r++) {
-            seen.get(r).add(paths[r]);
+            List<Path> row = seen.get(r);
+            if (row.size() == KEPT) {
+                row.remove(0);
+            }
+            row.add(paths[r]);
         }
     }
 
-    /** The split on which the noted paths disagree most, or null if all agree. */
-    @Nullable
-    Choice split() {
-        Choice best = null;
-        long most = 0;
+    /** For each run whose noted paths disagree, the split on which they disagree most. */
+    List<Choice> splits() {
+        List<Choice> choices = new ArrayList<>();
         for (RunGrid run : grid.runs) {
             List<Path> paths = seen.get(run.index);
-            if (allSame(paths)) {
-                continue;
+            Choice choice = allSame(paths) ? null : split(run, paths);
+            if (choice != null) {
+                choices.add(choice);
             }
-            int[][] starts = covers(run, paths);
-            for (int t = 0; t < run.minutes; t++) {
-                long spread = spread(starts[t]);
-                if (spread > most) {
-                    most = spread;
-                    best = choice(run.index, t, starts[t]);
-                }
+        }
+        choices.sort(Comparator.comparingLong(choice -> -choice.spread));
+        return choices;
+    }
+
+    private static @Nullable Choice split(RunGrid run, List<Path> paths) {
+        int[][] starts = covers(run, paths);
+        Choice best = null;
+        long most = 0;
+        for (int t = 0; t < run.minutes; t++) {
+            long spread = spread(starts[t]);
+            if (spread > most) {
+                most = spread;
+                best = choice(run.index, t, starts[t], spread);
             }
         }
         return best;
@@ -88,7 +101,7 @@ final class PathTally {
         return spread;
     }
 
-    private static Choice choice(int run, int minute, int[] starts) {
+    private static Choice choice(int run, int minute, int[] starts, long spread) {
         long sum = 0;
         int largest = Integer.MIN_VALUE;
         for (int s : starts) {
@@ -100,6 +113,6 @@ final class PathTally {
         for (int s : starts) {
             below += s <= cut ? 1 : 0;
         }
-        return new Choice(run, minute, cut, 2 * below >= starts.length);
+        return new Choice(run, minute, cut, 2 * below >= starts.length, spread);
     }
 }

@@ -98,6 +98,11 @@ final class PriceBound {
         return value;
     }
 
+    /** Cost of a run's cheapest path at the present prices under other limits. */
+    long costWith(RunGrid run, Limits other) {
+        return search.cost(run, tariff, other);
+    }
+
     private boolean search(RunGrid run) {
         int r = run.index;
         long found = search.cost(run, tariff, limits[r]);

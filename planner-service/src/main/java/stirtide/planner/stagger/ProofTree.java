@@ -13,6 +13,11 @@ import org.jspecify.annotations.Nullable;
  * may stop between nodes. A closed tree is a certificate.
  */
 final class ProofTree {
+    private static final int WATCHED_ROUNDS = 12;
+    private static final int SLOW = 10;
+    private static final int TRIED_SPLITS = 8;
+    private static final long CAP = 64 * PriceBound.SCALE;
+
     private final PriceBound bound;
     private final Claim claim;
     private final Incumbent incumbent;
@@ -72,44 +77,42 @@ final class ProofTree {
             bound.limit(r, node.limits[r]);
         }
         PriceAscent ascent = new PriceAscent(bound, claim, node.price, node.weights);
-        int left = rounds;
-        for (int pass = 0; pass < 2; pass++) {
-            tally.clear();
-            climb(ascent, left);
-            if (ascent.closed()) {
-                node.chain.add(priced(bound.grid, ascent));
-                deliver(wrap(node, null));
-                return;
-            }
-            ascent.settle();
-            int struck = filter.strike(claim);
-            if (struck > 0) {
-                node.chain.add(priced(bound.grid, ascent));
-            }
-            if (struck < 8) {
-                break;
-            }
-            ascent.freshen(500);
+        tally.clear();
+        climb(ascent);
+        if (ascent.closed()) {
+            node.chain.add(priced(bound.grid, ascent));
+            deliver(wrap(node, null));
+            return;
+        }
+        ascent.settle();
+        if (filter.strike(claim) > 0) {
+            node.chain.add(priced(bound.grid, ascent));
         }
         branch(node, ascent);
     }
 
-    private void climb(PriceAscent ascent, int most) {
-        for (int i = 0; i < most && !ascent.closed(); i++) {
+    /** Raises the prices while that pays: a node that gains too little is better split. */
+    private void climb(PriceAscent ascent) {
+        long before = Long.MIN_VALUE / 2;
+        for (int i = 0; i < rounds && !ascent.closed(); i++) {
+            if (i % WATCHED_ROUNDS == WATCHED_ROUNDS - 1) {
+                if (ascent.bestMargin - before < -ascent.bestMargin / SLOW) {
+                    return;
+                }
+                before = ascent.bestMargin;
+            }
             ascent.round();
             if (bound.value < PathSearch.NEVER) {
                 if (bound.fits()) {
                     incumbent.offer(bound.paths);
                 }
-                if (i >= most / 3) {
-                    tally.note(bound.paths);
-                }
+                tally.note(bound.paths);
             }
         }
     }
 
     private void branch(Node node, PriceAscent ascent) {
-        PathTally.Choice choice = tally.split();
+        PathTally.Choice choice = strongest(tally.splits());
         if (choice == null) {
             choice = crowded();
         }
@@ -124,9 +127,30 @@ final class ProofTree {
         open.push(choice.atMostFirst() ? atMost : later);
     }
 
-    private Node child(PathTally.Choice choice, PriceAscent ascent, boolean atMost) {
-        @Nullable Limits[] limits = bound.limits.clone();
-        Limits old = limits[choice.run()];
+    /** Of the first few choices the one whose weaker case lifts the bound most at the present prices. */
+    private PathTally.@Nullable Choice strongest(List<PathTally.Choice> choices) {
+        PathTally.Choice best = null;
+        long most = -1;
+        for (PathTally.Choice choice : choices.subList(0, Math.min(TRIED_SPLITS, choices.size()))) {
+            long atMost = lift(choice, true);
+            long later = lift(choice, false);
+            long merit = Math.min(atMost, later) * 4 + Math.min(Math.max(atMost, later), CAP);
+            if (merit > most) {
+                most = merit;
+                best = choice;
+            }
+        }
+        return best;
+    }
+
+    private long lift(PathTally.Choice choice, boolean atMost) {
+        RunGrid run = bound.grid.runs[choice.run()];
+        long cost = bound.costWith(run, limited(choice, atMost));
+        return cost >= PathSearch.NEVER ? CAP : Math.min(CAP, cost - bound.cost[run.index]);
+    }
+
+    private Limits limited(PathTally.Choice choice, boolean atMost) {
+        Limits old = bound.limits[choice.run()];
         Limits made = old == null ? new Limits(bound.grid.runs[choice.run()]) : old.copy();
         int t = choice.minute();
         if (atMost) {
@@ -134,7 +158,12 @@ final class ProofTree {
         } else {
             made.low[t] = Math.max(made.low[t], choice.start() + 1);
         }
-        limits[choice.run()] = made;
+        return made;
+    }
+
+    private Node child(PathTally.Choice choice, PriceAscent ascent, boolean atMost) {
+        @Nullable Limits[] limits = bound.limits.clone();
+        limits[choice.run()] = limited(choice, atMost);
         return new Node(limits, ascent.bestPrice, ascent.bestWeights);
     }
 
@@ -161,9 +190,9 @@ final class ProofTree {
     private PathTally.@Nullable Choice around(int run, int minute, int start) {
         Limits limits = bound.limits[run];
         if (limits == null || limits.low[minute] < start) {
-            return new PathTally.Choice(run, minute, start - 1, true);
+            return new PathTally.Choice(run, minute, start - 1, true, 0);
         }
-        return limits.high[minute] > start ? new PathTally.Choice(run, minute, start, true) : null;
+        return limits.high[minute] > start ? new PathTally.Choice(run, minute, start, true, 0) : null;
     }
 
     static Certificate.Priced priced(Grid grid, PriceAscent ascent) {

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Proofs {
     private static final int ROOT_ROUNDS = 600;
-    private static final int NODE_ROUNDS = 24;
+    private static final int NODE_ROUNDS = 48;
 
     private final Grid grid;
     private final PriceBound bound;
@@ -51,7 +51,32 @@ final class Proofs {
         ascent = null;
         tree = null;
         hopeless = better.lastResorts() > 0;
+        if (!hopeless) {
+            beginBounds();
+        }
+        level = 1;
         skipProven();
+    }
+
+    /** Bounds of the levels without any price, so that there is one from the start. */
+    private void beginBounds() {
+        for (level = 2; level <= 3; level++) {
+            if (least[level] == 0 && figure(level) > 0) {
+                Claim claim = claim(figure(level) - 1);
+                freeLimits();
+                PriceAscent first = new PriceAscent(bound, claim, new int[grid.horizon], PriceAscent.weights(claim));
+                first.round();
+                int[] kept = prices[level];
+                keep(first);
+                prices[level] = kept;
+            }
+        }
+    }
+
+    private void freeLimits() {
+        for (int r = 0; r < grid.runs.length; r++) {
+            bound.limit(r, null);
+        }
     }
 
     private void forget(int from) {
@@ -71,6 +96,11 @@ final class Proofs {
 
     int provenLevels() {
         return score.lastResorts() > 0 ? 0 : level - 1;
+    }
+
+    /** Whether prices alone no longer raise the bound. */
+    boolean inTree() {
+        return tree != null;
     }
 
     boolean working() {
@@ -127,9 +157,7 @@ final class Proofs {
             Claim claim = claim(figure(level) - 1);
             int[] start = prices[level] == null ? new int[grid.horizon] : prices[level];
             Weights first = weights[level] == null ? PriceAscent.weights(claim) : weights[level];
-            for (int r = 0; r < grid.runs.length; r++) {
-                bound.limit(r, null);
-            }
+            freeLimits();
             ascent = new PriceAscent(bound, claim, start, first);
             rootRounds = 0;
         }

@@ -26,6 +26,11 @@ final class Search {
         Negotiation.Terms.of(60, 30, 60, 4, 2, 4),
     };
 
+    private static final long[] HEATS = {0, 3, 1, 8};
+    private static final int STRICT_ROUNDS = 12;
+    private static final long SOFT_HEAT = 16;
+    private static final Weights SOFT = new Weights(1L << 40, 20 * Improver.AGE, 20 * Improver.AGE, Improver.AGE);
+
     private final Grid grid;
     private final Incumbent incumbent;
     private final Improver improver;
@@ -87,10 +92,13 @@ final class Search {
     }
 
     private void improve() {
-        long heat = attempts % 2 == 0 ? 0 : 3 * Improver.AGE;
-        improver.heat(heat * roundsLeft / IMPROVER_ROUNDS);
+        boolean soft = late() && attempts % 2 == 1 && roundsLeft > STRICT_ROUNDS;
+        improver.weights(soft ? SOFT : Improver.strict());
+        long heat = soft ? SOFT_HEAT : HEATS[attempts % HEATS.length];
+        improver.heat(heat * Improver.AGE * roundsLeft / IMPROVER_ROUNDS);
         improver.round(IMPROVER_MOVES);
         if (--roundsLeft <= 0) {
+            incumbent.offer(Retiming.latest(grid, improver.paths()));
             beginNegotiation();
         }
     }

@@ -81,7 +81,7 @@ public final class StaggerEngine {
     /** Proofs get as many steps as the search, fewer while clients still wait in the best plan. */
     private long allowance() {
         boolean late = Objects.requireNonNull(incumbent.score()).waitMinutes() > 0;
-        return FIRST_PROOF_STEPS + search.steps() / (late ? 4 : 1);
+        return FIRST_PROOF_STEPS + search.steps() / (late ? 4 : proofs.provenLevels() >= 2 && proofs.inTree() ? 2 : 1);
     }
 
     private Score follow(Score known) {
