@@ -4,6 +4,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * What earlier visits teach about ln(used / expected by the menu): first all visits of the zone, then the client's own.
@@ -13,6 +15,10 @@ import java.util.List;
  */
 final class Learned {
     private static final double OUTLIER_TAIL = 0.0005;
+    /** Repeat visits the set share is worth against what is seen; a choice of this tool, no source. */
+    private static final double SHARE_WORTH = 5;
+    /** Clients always differ a little: least part of the spread between them. */
+    private static final double LEAST_BETWEEN = 0.05;
 
     private final AllowanceSettings settings;
     private final ZoneAsked asked;
@@ -54,18 +60,40 @@ final class Learned {
     }
 
     /**
-     * Knowledge for the client asked about. The zone's mean counts as (1 - share) / share visits of the client, and the
-     * spread between visits of one client is 1 - share of the whole spread.
+     * Knowledge for the client asked about. The spread between visits of one client is learned from all clients who came
+     * more than once, starting from the share that is set; the zone's mean counts as many visits of the client as that
+     * spread goes into the spread between clients.
      */
     NormalInverseGamma forClient() {
         NormalInverseGamma zone = ofZone();
         Sample own = sample(ofClient());
         double share = settings.clientSharePermille() / 1000.0;
         if (own.weight() == 0 || share == 0) return zone;
-        double worth = (1 - share) / share;
-        double weight = worth + own.weight();
-        double mean = (worth * zone.mean() + own.weight() * own.mean()) / weight;
-        return new NormalInverseGamma(mean, weight, zone.freedom(), zone.variance() * (1 - share));
+        Sample repeats = withinClients();
+        double freedom = SHARE_WORTH + repeats.weight();
+        double within = ((1 - share) * zone.variance() * SHARE_WORTH + repeats.squares()) / freedom;
+        double between = Math.max(zone.variance() - within, LEAST_BETWEEN * zone.variance());
+        double worth = within / between;
+        double mean = (worth * zone.mean() + own.weight() * own.mean()) / (worth + own.weight());
+        return new NormalInverseGamma(mean, worth + own.weight(), Math.min(freedom, zone.freedom()), within);
+    }
+
+    /** Squared distances of visits from their client's mean, and the degrees of freedom they have. */
+    private Sample withinClients() {
+        Map<String, List<UsedGrams>> byClient = new TreeMap<>();
+        for (UsedGrams used : taken)
+            if (!used.clientRef().isEmpty())
+                byClient.computeIfAbsent(used.clientRef(), client -> new ArrayList<>())
+                        .add(used);
+        double freedom = 0;
+        double squares = 0;
+        for (List<UsedGrams> visits : byClient.values()) {
+            if (visits.size() < 2) continue;
+            Sample sample = sample(visits);
+            freedom += sample.weight() * (visits.size() - 1) / visits.size();
+            squares += sample.squares();
+        }
+        return new Sample(freedom, 0, squares);
     }
 
     private NormalInverseGamma prior() {

@@ -1,5 +1,7 @@
 package stirtide.planner.formula;
 
+import stirtide.events.day.BowlFormula;
+
 /** Weights, ratios and strengths as people at the bar read them, and exact comparison of ratios. */
 public final class Figures {
     private Figures() {}
@@ -12,6 +14,17 @@ public final class Figures {
     /** A ratio in thousandths, lightener first: 1500 is {@code "1:1.5"}. */
     public static String ratio(long thousandths) {
         return "1:" + decimal(thousandths, 1000, 3);
+    }
+
+    /**
+     * The real ratio of a formula and how far it may be off: {@code "1:2, between 1:1.93 and 1:2.07 on this scale"}. The
+     * ends are rounded outward to hundredths, so the truth is never outside what is said.
+     */
+    public static String onThisScale(BowlFormula formula) {
+        long ratio = (2000L * formula.developerMilligrams() + formula.lightenerMilligrams())
+                / (2L * formula.lightenerMilligrams());
+        return ratio(ratio) + ", between " + ratio(formula.worstLowRatioThousandths() / 10 * 10L) + " and "
+                + ratio((formula.worstHighRatioThousandths() + 9) / 10 * 10L) + " on this scale";
     }
 
     /**

@@ -29,4 +29,13 @@ class CalibrationTest {
         double[] saved = SimulatedSalons.savedGrams(SALONS, fixed, visits, settings);
         assertThat(saved[0] - saved[1]).isPositive();
     }
+
+    /** However much clients differ: the share set for it is only where learning starts. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.3, 0.5, 0.7})
+    void a_client_who_comes_again_runs_short_as_often_as_set(double trueShare) {
+        AllowanceSettings settings = new AllowanceSettings(800, 1, 3, 200, 500, 0);
+        assertThat(SimulatedClients.shareShort(1000, 5, trueShare, settings, 9)).isCloseTo(0.2, within(0.04));
+        assertThat(SimulatedClients.shareShort(600, 20, trueShare, settings, 9)).isCloseTo(0.2, within(0.01));
+    }
 }

@@ -91,9 +91,39 @@ public final class SimulatedSalons {
         return new double[] {sample.mean(), 1.96 * deviation / Math.sqrt(saved.length)};
     }
 
+    /** Share of zones short and grams left over per zone when the mean of all visits seen is planned. */
+    static double[] ofMean(List<Salon> salons, int visitsSeen) {
+        double share = 0;
+        double left = 0;
+        for (Salon salon : salons) {
+            double mean = salon.visits().subList(0, visitsSeen).stream()
+                    .mapToInt(UsedGrams::usedMilligrams)
+                    .average()
+                    .orElse(BASE);
+            share += salon.probabilityShort(mean) / salons.size();
+            left += salon.leftOverGrams(mean) / salons.size();
+        }
+        return new double[] {share, left};
+    }
+
     /** Prints calibration and grams saved for 2,000 salons. */
     public static void main(String[] arguments) {
         List<Salon> salons = salons(2000, 20, 7);
+        for (int visits : new int[] {5, 20}) {
+            double[] mean = ofMean(salons, visits);
+            System.out.printf(
+                    "planning the mean of %2d visits runs short %5.2f %% and leaves %5.2f g per zone%n",
+                    visits, 100 * mean[0], mean[1]);
+        }
+        for (double share : new double[] {0.3, 0.5, 0.7})
+            for (int visits : new int[] {5, 20})
+                System.out.printf(
+                        "clients make %2.0f %% of the spread, set 20.0 %%: after %2d own visits %5.2f %%%n",
+                        100 * share,
+                        visits,
+                        100
+                                * SimulatedClients.shareShort(
+                                        600, visits, share, new AllowanceSettings(800, 1, 3, 200, 500, 0), 9));
         for (int permille : new int[] {700, 800, 900})
             for (int visits : new int[] {0, 5, 10, 20}) {
                 AllowanceSettings settings = new AllowanceSettings(permille, 1, 3, 200, 500, 0);

@@ -149,4 +149,15 @@ class FormulaRefusalsTest {
         assertThat(((FormulaAnswer.Weigh) answer).formula().lightenerMilligrams())
                 .isEqualTo(2_000);
     }
+
+    @Test
+    void the_answer_names_the_true_range_of_its_ratio() {
+        FormulaAnswer.Weigh weigh =
+                (FormulaAnswer.Weigh) ask(directions(900, false), "foil", 600, 2000, Samples.shelf(600));
+        assertThat(weigh.formula().worstLowRatioThousandths()).isEqualTo(1985);
+        assertThat(weigh.formula().worstHighRatioThousandths()).isEqualTo(2015);
+        assertThat(Figures.onThisScale(weigh.formula())).isEqualTo("1:2, between 1:1.98 and 1:2.02 on this scale");
+        assertThat(Figures.strength(470)).isEqualTo("15.7 vol (4.7 %)");
+        assertThat(Figures.grams(52_300)).isEqualTo("52.3 g");
+    }
 }
