@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,6 +113,24 @@ class CorrectionsTest {
         assertThat(answer)
                 .isInstanceOfSatisfying(
                         NextPour.Unreadable.class, no -> assertThat(no.reason()).contains(reason));
+    }
+
+    @Test
+    void every_answer_has_a_sentence_for_the_bar() {
+        FormulaQuestion question = question(60_000, 61_000, Weighing.TARE_BETWEEN);
+        Map<String, String> names = Map.of("pale-clay", "Pale Clay");
+        Pour lightener = new Pour("pale-clay", 20_000);
+        assertThat(PourWords.sentence(next(question), names))
+                .startsWith("Weigh 20 g Pale Clay, until the scale shows 20 g. The bowl is then 1:2, between 1:1.98");
+        assertThat(PourWords.sentence(next(question, lightener, new Pour("dev-600", 37_000)), names))
+                .startsWith("Correct: add 3 g dev-600, no tare in between, until the scale shows 40 g.");
+        assertThat(PourWords.sentence(next(question, lightener, new Pour("dev-600", 40_000)), names))
+                .startsWith("Ready: 1:2, between")
+                .endsWith("0 g more than needed.");
+        assertThat(PourWords.sentence(next(question, lightener, new Pour("dev-600", 55_000)), names))
+                .contains("75 g lost");
+        assertThat(PourWords.sentence(next(question, lightener, new Pour("dev-600", 50)), names))
+                .contains("Accepted: A weight above 0 in steps of 0.1 g");
     }
 
     /** Every pour is missed by up to 15 %: each step is corrected, twice in a row and more, until ready or lost. */

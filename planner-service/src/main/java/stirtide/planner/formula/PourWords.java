@@ -1,0 +1,32 @@
+package stirtide.planner.formula;
+
+import java.util.Map;
+
+/** Says in one sentence what to do with a bowl next. */
+public final class PourWords {
+    private PourWords() {}
+
+    /**
+     * The sentence.
+     *
+     * @param next what to do
+     * @param names names of products by id; an id without a name stands for itself
+     */
+    public static String sentence(NextPour next, Map<String, String> names) {
+        if (next instanceof NextPour.Add add) return add(add, names.getOrDefault(add.partId(), add.partId()));
+        if (next instanceof NextPour.Ready ready)
+            return "Ready: " + Figures.onThisScale(ready.real()) + ", " + Figures.grams(ready.surplusMilligrams())
+                    + " more than needed.";
+        if (next instanceof NextPour.BinAndRestart bin) return bin.reason();
+        NextPour.Unreadable unreadable = (NextPour.Unreadable) next;
+        return unreadable.reason() + " Accepted: " + unreadable.whatHelps();
+    }
+
+    private static String add(NextPour.Add add, String name) {
+        String what = add.correction() ? "Correct: add " : "Weigh ";
+        String how = add.continues() ? ", no tare in between" : "";
+        return what + Figures.grams(add.milligrams()) + " " + name + how + ", until the scale shows "
+                + Figures.grams(add.displayMilligrams()) + ". The bowl is then "
+                + Figures.onThisScale(add.expected()) + ".";
+    }
+}
