@@ -47,6 +47,7 @@ class KilledServiceIT {
     private final Set<Integer> killAt = new HashSet<>();
     private final List<CommandResult> acknowledged = new ArrayList<>();
     private @Nullable ServiceProcess process;
+    private @Nullable SalonClient client;
     private Instant time = SmallSalon.MORNING;
     private int sent;
     private int kills;
@@ -103,7 +104,16 @@ class KilledServiceIT {
 
     private void start() throws IOException {
         process = ServiceProcess.start(
-                disturbed, "--clock", "driven", "--clock-start", SmallSalon.MORNING.toString(), "--rate-permille", "0");
+                disturbed,
+                "--clock",
+                "driven",
+                "--clock-start",
+                SmallSalon.MORNING.toString(),
+                "--rate-permille",
+                "0",
+                "--plan-rounds",
+                "3");
+        client = new SalonClient(running().port());
     }
 
     private ServiceProcess running() {
@@ -111,7 +121,7 @@ class KilledServiceIT {
     }
 
     private SalonClient client() {
-        return new SalonClient(running().port());
+        return Objects.requireNonNull(client);
     }
 
     private void advance(Instant to) throws Exception {

@@ -16,7 +16,7 @@ class PlayedDayIT {
     Path folder;
 
     static Settings settings(Path folder) {
-        return Settings.inProcess(folder).withDrivenClock(SmallSalon.MORNING, 0);
+        return Settings.inProcess(folder).withDrivenClock(SmallSalon.MORNING, 0).withPlanRounds(3);
     }
 
     /** Plays a day to its end and gives the statuses of its commands. */

@@ -1,0 +1,26 @@
+package stirtide.planner.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.vertx.core.Vertx;
+import io.vertx.openapi.contract.OpenAPIContract;
+import io.vertx.openapi.contract.Operation;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+
+class ContractTest {
+    @Test
+    void every_operation_of_the_contract_has_a_handler_and_every_handler_an_operation() throws Exception {
+        Vertx vertx = Vertx.vertx();
+        try {
+            OpenAPIContract contract = Contract.load(vertx).await(60, TimeUnit.SECONDS);
+            StandStillDesk desk = new StandStillDesk();
+            assertThat(contract.operations())
+                    .extracting(Operation::getOperationId)
+                    .containsExactlyInAnyOrderElementsOf(
+                            ApiRouter.handlers(desk, new Feeds(vertx, desk)).keySet());
+        } finally {
+            vertx.close().await(20, TimeUnit.SECONDS);
+        }
+    }
+}
