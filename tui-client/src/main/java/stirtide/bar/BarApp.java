@@ -9,7 +9,10 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -32,6 +35,7 @@ import stirtide.bar.terminal.KeyReader;
 import stirtide.bar.terminal.Painter;
 import stirtide.bar.view.BarView;
 import stirtide.events.command.DayCommand;
+import stirtide.events.view.DayView;
 
 /** The live terminal: one thread owns desk and screen; keys, the link and resizes reach it through one queue. */
 final class BarApp {
@@ -46,6 +50,8 @@ final class BarApp {
     private final BlockingQueue<Message> messages = new LinkedBlockingQueue<>();
     private final LateOutgoing outgoing = new LateOutgoing();
     private final Desk desk;
+    private final Home home;
+    private final FutureTask<Optional<DayView>> remembered;
     private long paintedNanos;
 
     BarApp(Options options, PrintStream errors) {
@@ -53,6 +59,8 @@ final class BarApp {
         this.errors = errors;
         var operator = new Operator(options.personId(), !options.readOnly());
         desk = new Desk(operator, outgoing, System.nanoTime());
+        home = new Home(options.state(), options.day());
+        remembered = new FutureTask<>(home::remembered);
     }
 
     private sealed interface Message {
@@ -67,6 +75,10 @@ final class BarApp {
 
     /** Runs until somebody leaves; the answer is the exit code. */
     int run() throws InterruptedException {
+        // Read beside the terminal's own preparations, so that the first frame waits for the longer of the two only.
+        var reader = new Thread(remembered, "picture");
+        reader.setDaemon(true);
+        reader.start();
         BarTerminal terminal;
         try {
             var frame = new FrameBuffer(new FileOutputStream(FileDescriptor.out), options.synchronizedOutput());
@@ -134,14 +146,22 @@ final class BarApp {
         terminal.addResizeListener((changed, size) -> messages.add(new Message.Resized()));
         screen.startScreen();
         var painter = new Painter(screen, options.theme(), options.depth());
-        var home = new Home(options.state(), options.day());
-        home.remembered().ifPresent(view -> desk.hear(new LinkNews.Remembered(view), System.nanoTime()));
+        rememberedPicture().ifPresent(view -> desk.hear(new LinkNews.Remembered(view), System.nanoTime()));
         paint(screen, painter, true);
         KeyReader.start(terminal, key -> messages.add(new Message.Pressed(key)));
         try (var link = ServiceLink.start(
                 new ServiceApi(options.server(), options.day()), home, options.personId(), new Relay(home))) {
             outgoing.link = link;
             loop(screen, painter);
+        }
+    }
+
+    private Optional<DayView> rememberedPicture() throws InterruptedException {
+        try {
+            return remembered.get();
+        } catch (ExecutionException unreadable) {
+            System.err.println("the kept picture cannot be read: " + unreadable.getCause());
+            return Optional.empty();
         }
     }
 

@@ -2,7 +2,9 @@ package stirtide.bar;
 
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -158,12 +160,24 @@ public final class FakeService implements AutoCloseable {
         server.stop(0);
     }
 
-    /** Shows the busy day for trials by hand: {@code FakeService PORT [driven] [storm]}; a storm is ten views a second. */
+    /**
+     * Shows the busy day for trials by hand: {@code FakeService PORT [driven] [storm] [steps]}. A storm is ten views a
+     * second; with steps every line on standard input shows a view whose newest action is that line.
+     */
     public static void main(String[] arguments) throws Exception {
-        boolean storm = List.of(arguments).contains("storm");
-        var service =
-                new FakeService(Samples.busy(), List.of(arguments).contains("driven"), Integer.parseInt(arguments[0]));
+        List<String> words = List.of(arguments);
+        var service = new FakeService(Samples.busy(), words.contains("driven"), Integer.parseInt(arguments[0]));
         System.out.println(service.address());
+        if (words.contains("steps")) {
+            var lines = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+            for (String line = lines.readLine(); line != null; line = lines.readLine())
+                service.show(Samples.lastAction(line));
+            return;
+        }
+        storm(service, words.contains("storm"));
+    }
+
+    private static void storm(FakeService service, boolean storm) throws InterruptedException {
         Instant now = Samples.NOW;
         // Ends: with the process; this is a tool for the bench.
         while (true) {

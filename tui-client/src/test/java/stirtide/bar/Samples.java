@@ -140,6 +140,15 @@ public final class Samples {
 
     /** The busy day with its clock at another time. */
     public static DayView at(Instant time) {
+        return busy(time, busy().actions());
+    }
+
+    /** The busy day with another newest action. */
+    public static DayView lastAction(String sentence) {
+        return busy(NOW, List.of(new ActionCard(40, NOW, "tamsin", sentence)));
+    }
+
+    private static DayView busy(Instant time, List<ActionCard> actions) {
         DayView day = busy();
         return new DayView(
                 day.salonId(),
@@ -162,7 +171,7 @@ public final class Samples {
                 day.notes(),
                 day.planTotals(),
                 day.totals(),
-                day.actions(),
+                actions,
                 day.changes(),
                 day.planSettled(),
                 day.choices());

@@ -58,7 +58,8 @@ public final class OtherStartPanel extends FieldsPanel {
 
     @Override
     public void draw(Pane inside, Scene scene) {
-        inside.put(1, 0, "booked " + TimeText.minute(service.bookedStart(), scene.zone()), Style.TEXT);
+        String planned = ",  planned " + TimeText.minute(service.plannedStart(), scene.zone());
+        inside.put(1, 0, "booked " + TimeText.minute(service.bookedStart(), scene.zone()) + planned, Style.TEXT);
         drawFields(inside, 1, 17, 6);
         start().ifPresent(start -> inside.put(28, 1, "starts " + TimeText.minute(start, scene.zone()), Style.STRONG));
         if (!reason().isEmpty()) inside.put(1, 3, "! " + reason(), Style.STRONG);
@@ -73,7 +74,13 @@ public final class OtherStartPanel extends FieldsPanel {
         OptionalInt shift = typed();
         return shift.isEmpty()
                 ? Optional.empty()
-                : Optional.of(service.bookedStart().plus(Duration.ofMinutes(shift.getAsInt())));
+                : Optional.of(usualStart().plus(Duration.ofMinutes(shift.getAsInt())));
+    }
+
+    // Minutes count from when the client is expected: the plan may have made a booked start later already.
+    private Instant usualStart() {
+        boolean planIsLater = service.plannedStart().isAfter(service.bookedStart());
+        return planIsLater ? service.plannedStart() : service.bookedStart();
     }
 
     @Override

@@ -186,6 +186,14 @@ class DeskTest {
     }
 
     @Test
+    void a_late_client_is_late_after_the_later_of_booked_and_planned_start() {
+        bench.type("s").press(Key.Kind.DOWN).press(Key.Kind.DOWN).press(Key.Kind.DOWN);
+        bench.type("t15").press(Key.Kind.ENTER);
+        assertThat(bench.sent)
+                .containsExactly(new MoveService(9, Samples.at(35 + 6 + 15), Optional.empty(), "client late"));
+    }
+
+    @Test
     void a_walk_in_is_booked_with_the_arrows_and_a_start() {
         bench.type("n")
                 .press(Key.Kind.RIGHT)

@@ -29,6 +29,7 @@ import stirtide.bar.scene.Panel;
 import stirtide.bar.scene.PanelAnswer;
 import stirtide.bar.scene.Picks;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.terminal.Theme;
 
 /** Every state at every size and glyph set, cell by cell, against the files in src/test/frames. */
 class BarFramesTest {
@@ -135,5 +136,19 @@ class BarFramesTest {
     @MethodSource("frames")
     void the_frame_is_the_one_kept(String name, int columns, int rows, Glyphs glyphs) throws IOException {
         GoldenFrames.check(name, state(name), columns, rows, glyphs);
+    }
+
+    static Stream<Arguments> looks() {
+        return Stream.of("calm", "busy", "lost", "weigh-thin", "refused")
+                .flatMap(name -> Stream.of(Theme.MONO, Theme.LIGHT)
+                        .flatMap(theme ->
+                                Stream.of(Arguments.of(name, 80, 24, theme), Arguments.of(name, 120, 36, theme))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("looks")
+    void the_look_without_color_and_on_a_light_ground_is_the_one_kept(String name, int columns, int rows, Theme theme)
+            throws IOException {
+        GoldenFrames.checkLooks(name, state(name), columns, rows, theme);
     }
 }

@@ -11,8 +11,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
 import stirtide.bar.frame.Canvas;
 import stirtide.bar.frame.Glyphs;
+import stirtide.bar.frame.Style;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.terminal.ColorDepth;
 import stirtide.bar.terminal.Painter;
@@ -36,6 +38,32 @@ final class GoldenFrames {
                 name + "-" + columns + "x" + rows + (glyphs == Glyphs.FULL ? "" : "-" + glyphs) + ".txt");
         if (Boolean.getBoolean("frames.update")) Files.write(file, lines);
         assertThat(lines).as(file.toString()).isEqualTo(Files.readAllLines(file));
+    }
+
+    /** The same for what a theme makes of each cell: a letter a look, with the looks named below the picture. */
+    static void checkLooks(String name, Scene scene, int columns, int rows, Theme theme) throws IOException {
+        Canvas canvas = BarView.draw(scene, columns, rows, Glyphs.FULL);
+        var letters = new TreeMap<String, Character>();
+        for (Style style : Style.values())
+            letters.putIfAbsent(look(theme.look(style, ColorDepth.FULL)), style.letter());
+        var lines = new ArrayList<String>();
+        for (List<TextCharacter> row : cells(canvas, theme, ColorDepth.FULL)) {
+            var text = new StringBuilder();
+            row.forEach(cell -> text.append(letters.getOrDefault(look(cell), '?')));
+            lines.add(text.toString());
+        }
+        letters.forEach((look, letter) -> lines.add(letter + " " + look));
+        Path file = FOLDER.resolve(name + "-" + columns + "x" + rows + "-" + theme + ".txt");
+        if (Boolean.getBoolean("frames.update")) Files.write(file, lines);
+        assertThat(lines).as(file.toString()).isEqualTo(Files.readAllLines(file));
+    }
+
+    private static String look(TextCharacter cell) {
+        return look(new Theme.Look(cell.getForegroundColor(), cell.getBackgroundColor(), cell.getModifiers()));
+    }
+
+    private static String look(Theme.Look look) {
+        return look.ink() + " on " + look.ground() + " " + look.marks();
     }
 
     /** What a terminal shows of a canvas. */
