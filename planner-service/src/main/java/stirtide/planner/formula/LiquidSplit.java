@@ -31,6 +31,32 @@ final class LiquidSplit {
         return Math.max(check.leastBlendMilligrams(liquids), (long) liquids.size() * check.leastPartMilligrams());
     }
 
+    /**
+     * Most developer the counts on the shelf allow, in milligrams: everything on one side of the strengths accepted, and
+     * as much of the other side as that can carry.
+     */
+    long mostDeveloper() {
+        return Math.min(mostAgainst(check.lowestStrength(), 1), mostAgainst(check.highestStrength(), -1));
+    }
+
+    private long mostAgainst(int limit, int sign) {
+        long carriers = 0;
+        long carried = 0;
+        long surplus = 0;
+        long nearest = Long.MAX_VALUE;
+        for (Liquid liquid : liquids) {
+            long above = (long) sign * (liquid.strengthHundredths() - limit);
+            if (above >= 0) {
+                carriers += liquid.mostMilligrams();
+                surplus += above * liquid.mostMilligrams();
+            } else {
+                carried += liquid.mostMilligrams();
+                nearest = Math.min(nearest, -above);
+            }
+        }
+        return carriers + Math.min(carried, surplus / nearest);
+    }
+
     /** Smallest error that this much developer or more can have, however it is split, in half milligrams. */
     long leastError(long lightener, long developer) {
         ScaleErrors errors = check.errors();

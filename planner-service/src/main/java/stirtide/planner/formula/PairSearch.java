@@ -15,6 +15,7 @@ final class PairSearch {
     private final long least;
     private final long usable;
     private final int step;
+    private final long mostDeveloper;
     private Optional<Found> best = Optional.empty();
 
     private PairSearch(MixCheck check, LiquidSplit split, int wantedRatio, long least, long usable) {
@@ -24,6 +25,7 @@ final class PairSearch {
         this.least = least;
         this.usable = Math.min(usable, check.errors().maximumMilligrams());
         this.step = check.errors().stepMilligrams();
+        this.mostDeveloper = split.mostDeveloper();
     }
 
     /** Weights that hold: lightener, each liquid, and the sum of all. */
@@ -81,7 +83,7 @@ final class PairSearch {
         long enough = Math.max(least - lightener, split.leastDeveloper());
         enough = Math.max(enough, (long) lightener * check.lowestRatio() / 1000);
         long[] range = check.developerRange(lightener, split.leastError(lightener, enough));
-        long most = Math.min(mostTotal - lightener, range[1]);
+        long most = Math.min(Math.min(mostTotal - lightener, range[1]), mostDeveloper);
         long developer = -Math.floorDiv(-Math.max(enough, range[0]), step) * step;
         for (; developer <= most; developer += step) {
             Optional<int[]> parts = split.of(lightener, developer);

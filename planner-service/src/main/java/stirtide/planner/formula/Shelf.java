@@ -20,6 +20,7 @@ final class Shelf {
         List<Liquid> liquids = question.shelf().stream()
                 .map(Liquid::of)
                 .filter(liquid -> liquid.strengthHundredths() <= Strengths.LEGAL_ON_HAIR_HUNDREDTHS)
+                .filter(liquid -> liquid.mostMilligrams() > 0)
                 .sorted(BY_STRENGTH)
                 .toList();
         int wanted = question.strengthHundredths();
