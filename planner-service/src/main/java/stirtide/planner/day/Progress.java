@@ -31,7 +31,7 @@ public record Progress(
     public record DoneZone(MenuZone zone, int run, Instant begin, Instant end) {}
 
     /** A stretch during which one bowl was the one in use at its chair. */
-    private record Use(String bowl, Instant from, Instant to) {
+    private record Use(BowlState bowl, Instant from, Instant to) {
         long millisWithin(Instant start, Instant end) {
             var first = from.isAfter(start) ? from : start;
             var last = to.isBefore(end) ? to : end;
@@ -100,8 +100,27 @@ public record Progress(
             begunAt = firstUse(uses, turn, at.plusMillis(1));
             long all =
                     uses.stream().mapToLong(use -> use.millisWithin(turn, at)).sum();
-            elapsedMinutes = (int) Math.min(all / Duration.ofMinutes(1).toMillis(), zone.applyMinutes() - 1L);
+            long byTime = Math.min(all / Duration.ofMinutes(1).toMillis(), zone.applyMinutes() - 1L);
+            elapsedMinutes = (int) Math.min(byTime, minutesByGrams(zone, uses, turn));
             share(zone, uses, turn, at, elapsedMinutes, zone.applyMinutes());
+        }
+
+        /**
+         * Minutes of the zone at hand that the grams really applied stand for: what a closed bowl gave is known, an open
+         * one is taken to give evenly. A bowl that stood unused and was thrown away full has applied nothing.
+         */
+        private long minutesByGrams(MenuZone zone, List<Use> uses, Instant turn) {
+            long need = Allowance.milligrams(day.opened(), service.booking(), zone);
+            if (need == 0) return zone.applyMinutes();
+            long whole = Duration.ofMinutes(zone.applyMinutes()).toMillis();
+            long given = 0;
+            for (var use : uses) {
+                long earlier = used.getOrDefault(use.bowl().bowl(), 0L);
+                given += use.bowl().closed().isPresent()
+                        ? Math.max(0, BowlBalance.of(day, use.bowl()).appliedMilligrams() - earlier)
+                        : need * use.millisWithin(turn, at) / whole;
+            }
+            return given * zone.applyMinutes() / need;
         }
 
         /** Shares out {@code applied / whole} of a zone's grams over its bowls by the time each was in use. */
@@ -111,7 +130,7 @@ public record Progress(
             if (all == 0) return;
             long need = Allowance.milligrams(day.opened(), service.booking(), zone);
             long spent = need * applied / whole;
-            for (var use : uses) used.merge(use.bowl(), spent * use.millisWithin(from, to) / all, Long::sum);
+            for (var use : uses) used.merge(use.bowl().bowl(), spent * use.millisWithin(from, to) / all, Long::sum);
         }
 
         private List<Use> uses(int run) {
@@ -127,7 +146,7 @@ public record Progress(
                 var end = bowl.closed().map(BowlState.Closed::at).orElse(at.plusMillis(1));
                 var to = end.isBefore(bowl.lifeEnds()) ? end : bowl.lifeEnds();
                 if (!from.isBefore(to)) continue;
-                uses.add(new Use(bowl.bowl(), from, to));
+                uses.add(new Use(bowl, from, to));
                 free = to;
             }
             return uses;

@@ -146,6 +146,16 @@ class PlanQuestionsTest {
     }
 
     @Test
+    void a_bowl_that_stood_unused_and_was_thrown_away_has_applied_nothing() {
+        // Mixed are 90 g, 3 g of them stay as residue: 83 g left mean that 4 g of the zone's 40 g are on hair.
+        var scene = Scene.atChair().at("10:15").does(new BinBowl("1a", 83_000, OverMixCause.SPILLED));
+        var zone = task(scene, 1).runs().get(0).zones().get(0);
+        assertThat(zone.begunMinute()).contains(600);
+        assertThat(zone.applyMinutes()).isEqualTo(18);
+        assertThat(zone.needMilligrams()).isEqualTo(36_000);
+    }
+
+    @Test
     void a_bowl_just_emptied_is_out_until_it_is_washed() {
         var scene = Scene.atChair().at("10:05").does(new FinishBowl("1a"));
         assertThat(ask(scene).bowlsOut()).containsExactly(new BowlOut("M", 610));
