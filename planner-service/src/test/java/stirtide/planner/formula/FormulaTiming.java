@@ -9,7 +9,7 @@ import stirtide.events.setup.Scale.Weighing;
 
 /**
  * Times {@link Formulas#find} on 3,000 seeded questions for bowls up to 500 g at 0.1 g division, after warming up. Not
- * part of the build: the figures depend on the machine. Run with {@code scripts/time-formula.sh}.
+ * part of the build: the figures depend on the machine. Run with {@code planner-service/time-formula}.
  */
 public final class FormulaTiming {
     private static final int QUESTIONS = 3_000;
