@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ExecutionException;
@@ -18,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import stirtide.bar.clock.SalonTime;
+import stirtide.bar.desk.Aside;
 import stirtide.bar.desk.Desk;
 import stirtide.bar.frame.Canvas;
 import stirtide.bar.keys.Key;
@@ -26,7 +28,10 @@ import stirtide.bar.link.LinkNews;
 import stirtide.bar.link.Outgoing;
 import stirtide.bar.link.ServiceApi;
 import stirtide.bar.link.ServiceLink;
+import stirtide.bar.report.DayFiles;
+import stirtide.bar.scene.AlarmBoard;
 import stirtide.bar.scene.Operator;
+import stirtide.bar.scene.PastDay;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.terminal.BarTerminal;
 import stirtide.bar.terminal.ColorDepth;
@@ -43,6 +48,7 @@ final class BarApp {
     private static final long FRAME_NANOS = 100 * NANOS_PER_MILLI;
     private static final long DRIVEN_TICK_MILLIS = 250;
     private static final long SECOND_MILLIS = 1000;
+    private static final long BLINK_TICK_MILLIS = AlarmBoard.HALF_TURN_NANOS / NANOS_PER_MILLI / 2;
     private static final long REMEMBER_NANOS = 10_000 * NANOS_PER_MILLI;
 
     private final Options options;
@@ -53,12 +59,14 @@ final class BarApp {
     private final Home home;
     private final FutureTask<Optional<DayView>> remembered;
     private long paintedNanos;
+    private String clipboard = "";
 
     BarApp(Options options, PrintStream errors) {
         this.options = options;
         this.errors = errors;
         var operator = new Operator(options.personId(), !options.readOnly());
-        desk = new Desk(operator, outgoing, System.nanoTime());
+        desk = new Desk(operator, outgoing, new Machine(), System.nanoTime());
+        desk.open(options.view(), options.kiosk());
         home = new Home(options.state(), options.day());
         remembered = new FutureTask<>(home::remembered);
     }
@@ -152,7 +160,7 @@ final class BarApp {
         try (var link = ServiceLink.start(
                 new ServiceApi(options.server(), options.day()), home, options.personId(), new Relay(home))) {
             outgoing.link = link;
-            loop(screen, painter);
+            loop(terminal, screen, painter);
         }
     }
 
@@ -165,7 +173,8 @@ final class BarApp {
         }
     }
 
-    private void loop(TerminalScreen screen, Painter painter) throws IOException, InterruptedException {
+    private void loop(BarTerminal terminal, TerminalScreen screen, Painter painter)
+            throws IOException, InterruptedException {
         while (!desk.isLeaving()) {
             long now = System.nanoTime();
             Message message = messages.poll(nanosToNextTick(now), TimeUnit.NANOSECONDS);
@@ -177,8 +186,16 @@ final class BarApp {
                 message = messages.poll();
             }
             desk.tick(System.nanoTime());
+            aside(terminal);
             if (atOnce || System.nanoTime() - paintedNanos >= FRAME_NANOS) paint(screen, painter, desk.takeRedraw());
         }
+    }
+
+    // What goes to the terminal beside the picture leaves with the next frame.
+    private void aside(BarTerminal terminal) throws IOException {
+        if (desk.takeBell() && options.bell()) terminal.bell();
+        if (!clipboard.isEmpty()) terminal.copy(clipboard);
+        clipboard = "";
     }
 
     private void take(Message message) {
@@ -196,6 +213,7 @@ final class BarApp {
                 ? DRIVEN_TICK_MILLIS
                 : SECOND_MILLIS - Math.floorMod(scene.now().toEpochMilli(), SECOND_MILLIS);
         if (scene.ratePermille() < SalonTime.REAL) millis = SECOND_MILLIS;
+        if (scene.board().blinks(now)) millis = Math.min(millis, BLINK_TICK_MILLIS);
         long tick = millis * NANOS_PER_MILLI;
         return pending ? Math.min(tick, FRAME_NANOS) : tick;
     }
@@ -231,6 +249,19 @@ final class BarApp {
         }
     }
 
+    /** Files and the clipboard of this machine. */
+    private final class Machine implements Aside {
+        @Override
+        public String export(DayView view, List<PastDay> past) {
+            return new DayFiles(options.reports()).write(view, past);
+        }
+
+        @Override
+        public void copy(String text) {
+            clipboard = text;
+        }
+    }
+
     /** The desk is made before the link, so that the first frame waits for nothing. */
     private static final class LateOutgoing implements Outgoing {
         private @Nullable Outgoing link;
@@ -243,6 +274,11 @@ final class BarApp {
         @Override
         public void setClockRate(int ratePermille) {
             if (link != null) link.setClockRate(ratePermille);
+        }
+
+        @Override
+        public void askPast() {
+            if (link != null) link.askPast();
         }
     }
 }

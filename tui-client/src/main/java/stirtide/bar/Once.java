@@ -8,6 +8,7 @@ import stirtide.bar.clock.SalonTime;
 import stirtide.bar.link.ServiceApi;
 import stirtide.bar.scene.LinkLine;
 import stirtide.bar.scene.Operator;
+import stirtide.bar.scene.Pages;
 import stirtide.bar.scene.Picks;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.view.BarView;
@@ -43,6 +44,7 @@ final class Once {
                 Picks.FIRST,
                 Optional.empty(),
                 List.of());
-        return BarView.text(BarView.draw(scene, options.width(), options.height(), options.glyphs()));
+        return BarView.text(BarView.draw(
+                scene.with(Pages.BAR.to(options.view())), options.width(), options.height(), options.glyphs()));
     }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import stirtide.bar.frame.Glyphs;
+import stirtide.bar.keys.Place;
 import stirtide.bar.link.Home;
 import stirtide.bar.terminal.ColorDepth;
 import stirtide.bar.terminal.Theme;
@@ -29,6 +30,11 @@ import stirtide.bar.terminal.Theme;
  * @param theme look
  * @param glyphs characters
  * @param synchronizedOutput whether frames are marked for terminals that know such marks
+ * @param view view that is shown first
+ * @param bell whether a new alarm rings the terminal's bell
+ * @param kiosk whether the keys that leave are taken away
+ * @param plain whether lines are printed one after the other instead of a picture
+ * @param reports folder the day is written to on demand
  * @param state folder for entries on their way and the last picture
  */
 public record Options(
@@ -44,18 +50,35 @@ public record Options(
         Theme theme,
         Glyphs glyphs,
         boolean synchronizedOutput,
+        Place view,
+        boolean bell,
+        boolean kiosk,
+        boolean plain,
+        Path reports,
         Path state) {
     /** Where a service listens that was started without a word about it. */
     public static final String USUAL_SERVER = "http://127.0.0.1:7464";
 
     private static final int MOST_CELLS = 500;
-    private static final List<String> SWITCHES = List.of("--once", "--json", "--read-only", "--no-sync", "--help");
+    private static final List<String> SWITCHES =
+            List.of("--once", "--json", "--read-only", "--no-sync", "--bell", "--kiosk", "--plain", "--help");
     private static final Map<String, List<String>> CHOICES = Map.of(
+            "--view", List.of("bar", "floor", "day"),
             "--color", List.of("auto", "24", "256", "16", "none"),
             "--theme", List.of("dark", "light", "mono", "term"),
             "--glyphs", List.of("auto", "full", "cp437", "ascii"));
     private static final List<String> VALUES = List.of(
-            "--server", "--day", "--person", "--width", "--height", "--color", "--theme", "--glyphs", "--state");
+            "--server",
+            "--day",
+            "--person",
+            "--view",
+            "--width",
+            "--height",
+            "--color",
+            "--theme",
+            "--glyphs",
+            "--reports",
+            "--state");
 
     /** What came of reading a command line. */
     public sealed interface Answer {
@@ -136,6 +159,11 @@ public record Options(
                 Theme.named(theme),
                 glyphs.equals("auto") ? console ? Glyphs.CP437 : Glyphs.FULL : Glyphs.named(glyphs),
                 !given.containsKey("--no-sync"),
+                Place.valueOf(given.getOrDefault("--view", "bar").toUpperCase(Locale.ROOT)),
+                given.containsKey("--bell"),
+                given.containsKey("--kiosk"),
+                given.containsKey("--plain"),
+                Path.of(given.getOrDefault("--reports", ".")),
                 given.containsKey("--state") ? Path.of(given.get("--state")) : Home.usual(environment, userHome));
     }
 
@@ -150,11 +178,16 @@ public record Options(
                   --read-only          no keys that change the day
                   --once               print one picture and end; also what happens without a terminal
                   --once --json        print the day as JSON and end
+                  --view NAME          bar, floor or day: the view shown first
                   --width N --height N size of the printed picture, 80 and 24 if left out
                   --theme NAME         dark, light, mono or term (the terminal's own colors)
                   --color NAME         auto, 24, 256, 16 or none; NO_COLOR is honored
                   --glyphs NAME        auto, full, cp437 or ascii
                   --no-sync            no marks around frames
+                  --bell               a new alarm rings the bell, once in 10 seconds at most
+                  --kiosk              no key leaves the program
+                  --plain              lines one after the other, for readers of screens; reads only
+                  --reports DIR        where the day is written to, the current folder if left out
                   --state DIR          where entries wait while the link is down
                   --help               this text
 

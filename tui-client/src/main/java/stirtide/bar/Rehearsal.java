@@ -9,12 +9,14 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import stirtide.bar.desk.Aside;
 import stirtide.bar.desk.Desk;
 import stirtide.bar.frame.Glyphs;
 import stirtide.bar.link.LinkNews;
 import stirtide.bar.link.Outgoing;
 import stirtide.bar.link.ServiceApi;
 import stirtide.bar.scene.Operator;
+import stirtide.bar.scene.PastDay;
 import stirtide.bar.terminal.ColorDepth;
 import stirtide.bar.terminal.Painter;
 import stirtide.bar.terminal.Theme;
@@ -44,7 +46,8 @@ public final class Rehearsal {
     public static void main(String[] arguments) throws IOException, ReflectiveOperationException, InterruptedException {
         for (String name : NEEDS_A_TERMINAL) Class.forName("stirtide.bar." + name);
         Options.read(List.of("--day", "a/2027-01-01"), Map.of(), ".");
-        var desk = new Desk(new Operator("", false), new Nobody(), 0);
+        var nobody = new Nobody();
+        var desk = new Desk(new Operator("", false), nobody, nobody, 0);
         desk.hear(new LinkNews.Seen(day()), 0);
         var screen = new TerminalScreen(new DefaultVirtualTerminal(new TerminalSize(120, 36)));
         screen.startScreen();
@@ -67,7 +70,7 @@ public final class Rehearsal {
     }
 
     /** Sends nothing. */
-    private static final class Nobody implements Outgoing {
+    private static final class Nobody implements Outgoing, Aside {
         @Override
         public void send(DayCommand command, String words) {
             // Nobody listens in a rehearsal.
@@ -75,6 +78,21 @@ public final class Rehearsal {
 
         @Override
         public void setClockRate(int ratePermille) {
+            // As above.
+        }
+
+        @Override
+        public void askPast() {
+            // As above.
+        }
+
+        @Override
+        public String export(DayView view, List<PastDay> past) {
+            return "";
+        }
+
+        @Override
+        public void copy(String text) {
             // As above.
         }
     }

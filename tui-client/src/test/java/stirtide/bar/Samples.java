@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import stirtide.bar.scene.LinkLine;
 import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.Panel;
+import stirtide.bar.scene.PastDay;
 import stirtide.bar.scene.Picks;
 import stirtide.bar.scene.Scene;
 import stirtide.events.day.BowlFormula;
@@ -24,6 +25,7 @@ import stirtide.events.view.DayView.ActionCard;
 import stirtide.events.view.DayView.AlarmCard;
 import stirtide.events.view.DayView.BookingChoices;
 import stirtide.events.view.DayView.DayTotals;
+import stirtide.events.view.DayView.DoneBowl;
 import stirtide.events.view.DayView.LiveBowl;
 import stirtide.events.view.DayView.MenuChoice;
 import stirtide.events.view.DayView.PartCard;
@@ -96,7 +98,8 @@ public final class Samples {
 
     public static DayView view(List<AlarmCard> alarms, List<LiveBowl> live, int queued) {
         SortedMap<String, Integer> causes = new TreeMap<>();
-        causes.put("LEFT_OVER", 18_500);
+        causes.put("LEFT_OVER", 10_500);
+        causes.put("PAST_LIFE", 8_000);
         return new DayView(
                 "larch-lane",
                 "Larch Lane Hair",
@@ -112,7 +115,7 @@ public final class Samples {
                 services(),
                 Stream.iterate(0, i -> i + 1).limit(queued).map(Samples::queued).toList(),
                 live,
-                List.of(),
+                done(),
                 alarms,
                 List.of(new Plan.WaitReason(
                         at(20),
@@ -175,6 +178,37 @@ public final class Samples {
                 day.changes(),
                 day.planSettled(),
                 day.choices());
+    }
+
+    /** An alarm of a kind at a chair. */
+    public static AlarmCard alarm(String kind, int chair) {
+        return new AlarmCard(
+                kind + ":" + chair + "b",
+                kind.equals("PAST_LIFE") ? "HIGH" : "MEDIUM",
+                kind,
+                chair + "b",
+                chair,
+                "Bowl " + chair + "b needs hands at chair " + chair + ".",
+                at(-1),
+                Optional.empty());
+    }
+
+    private static List<DoneBowl> done() {
+        return List.of(
+                new DoneBowl("3a", 3, 4, at(-12), 96_000, 8_000, "PAST_LIFE"),
+                new DoneBowl("2a", 2, 3, at(-31), 120_000, 7_500, "LEFT_OVER"),
+                new DoneBowl("1b", 1, 1, at(-44), 88_000, 0, ""),
+                new DoneBowl("1a", 1, 1, at(-70), 90_000, 3_000, "LEFT_OVER"));
+    }
+
+    /** Twenty earlier days, one of them unusual, in figures of our own. */
+    public static List<PastDay> past() {
+        int[] grams = {61, 74, 58, 66, 70, 63, 77, 59, 68, 72, 64, 69, 57, 151, 66, 73, 62, 70, 65, 60};
+        return Stream.iterate(0, i -> i + 1)
+                .limit(grams.length)
+                .map(i -> new PastDay(
+                        LocalDate.parse("2027-05-14").minusDays(grams.length - i), 900_000, grams[i] * 1000))
+                .toList();
     }
 
     private static List<PersonCard> people() {

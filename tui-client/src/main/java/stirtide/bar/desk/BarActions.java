@@ -41,7 +41,6 @@ final class BarActions {
             case FINISH -> live(view, scene, "", "finish", bowl -> finish(bowl, scene));
             case BIN ->
                 live(view, scene, "", "bin", bowl -> new PanelAnswer.Open(BinPanel.of(bowl, scene.isPast(bowl))));
-            case ACKNOWLEDGE -> acknowledge(view);
             case SERVICES -> new PanelAnswer.Open(new ServicesPanel(0));
             case WALK_IN -> new PanelAnswer.Open(WalkInPanel.of(view, scene));
             case TAKE_BACK -> takeBack(view, scene);
@@ -90,15 +89,6 @@ final class BarActions {
         String sentence = "Bowl " + bowl.bowl() + " has " + left.toMinutes()
                 + " min of life left. Is it empty but for what sticks to it?";
         return new PanelAnswer.Open(new Question("FINISH?", sentence, send, scene.nanos()));
-    }
-
-    private static PanelAnswer acknowledge(DayView view) {
-        Optional<DayView.AlarmCard> top = view.alarms().stream()
-                .filter(alarm -> alarm.acknowledgedBy().isEmpty())
-                .findFirst();
-        if (top.isEmpty()) return new PanelAnswer.Say("every alarm was seen");
-        String words = "alarm seen: " + top.get().sentence();
-        return new PanelAnswer.Send(new DayCommand.AcknowledgeAlarm(top.get().id()), words, Optional.empty());
     }
 
     private static PanelAnswer takeBack(DayView view, Scene scene) {

@@ -1,7 +1,7 @@
 package stirtide.bar.desk;
 
+import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stirtide.bar.clock.SalonTime;
@@ -12,9 +12,9 @@ import stirtide.bar.keys.KeyTable;
 import stirtide.bar.keys.Place;
 import stirtide.bar.link.LinkNews;
 import stirtide.bar.link.Outgoing;
-import stirtide.bar.scene.LinkLine;
-import stirtide.bar.scene.Notice;
+import stirtide.bar.scene.AlarmBoard;
 import stirtide.bar.scene.Operator;
+import stirtide.bar.scene.Pages;
 import stirtide.bar.scene.Panel;
 import stirtide.bar.scene.PanelAnswer;
 import stirtide.bar.scene.Picks;
@@ -27,50 +27,56 @@ import stirtide.events.view.DayView;
  * {@link #scene} is what a picture is drawn from. For one thread only.
  */
 public final class Desk {
-    private static final int NANOS_TO_SECONDS = 1_000_000_000;
-    private static final int MOST_NOTICES = 5;
-
     private final Operator operator;
     private final Outgoing outgoing;
     private final KeyPace pace = new KeyPace();
     private final BarActions actions = new BarActions();
+    private final AlarmWatch alarms = new AlarmWatch();
+    private final MoveEffect effect = new MoveEffect();
+    private final Aside aside;
+    private Pages pages = Pages.BAR;
     private Optional<DayView> view = Optional.empty();
     private SalonTime clock;
     private boolean clockCanBeDriven;
-    private boolean everHeard;
-    private boolean cut;
-    private long heardNanos;
-    private int waitingEntries;
+    private final LinkWatch link;
     private Picks picks = Picks.FIRST;
     private Optional<Panel> panel = Optional.empty();
-    private final List<Notice> notices = new ArrayList<>();
+    private final Notes notes = new Notes();
     private boolean leaving;
+    private boolean kiosk;
     private boolean redraw;
     private boolean pasteTold;
 
     /** A desk that knows nothing yet; {@code startNanos} is the monotonic reading at the start. */
-    public Desk(Operator operator, Outgoing outgoing, long startNanos) {
+    public Desk(Operator operator, Outgoing outgoing, Aside aside, long startNanos) {
         this.operator = operator;
         this.outgoing = outgoing;
+        this.aside = aside;
         clock = new SalonTime(Instant.EPOCH, startNanos, 0);
-        heardNanos = startNanos;
+        link = new LinkWatch(startNanos);
+    }
+
+    /** Begins with a view; a kiosk cannot be left by a key. */
+    public void open(Place page, boolean asKiosk) {
+        pages = pages.to(page);
+        kiosk = asKiosk;
     }
 
     /** What to draw at a monotonic reading. */
     public Scene scene(long nanos) {
-        long age = Math.max(0, nanos - heardNanos) / NANOS_TO_SECONDS;
-        var link = new LinkLine(LinkLine.state(everHeard, cut, age), age, waitingEntries);
         return new Scene(
                 view,
                 clock.at(nanos),
                 nanos,
                 clock.ratePermille(),
                 clockCanBeDriven,
-                link,
+                link.line(nanos),
                 operator,
                 picks,
                 panel,
-                List.copyOf(notices));
+                notes.all(),
+                pages,
+                view.map(day -> alarms.board(day.alarms())).orElse(AlarmBoard.NONE));
     }
 
     /** Whether the program is to end. */
@@ -87,27 +93,40 @@ public final class Desk {
 
     /** Time has gone by. */
     public void tick(long nanos) {
+        watch(nanos);
         panel.ifPresent(open -> answer(open.tick(scene(nanos)), nanos));
+    }
+
+    /** Whether the bell is to ring; asking clears it. */
+    public boolean takeBell() {
+        return alarms.takeBell();
+    }
+
+    private void watch(long nanos) {
+        if (link.everHeard()) view.ifPresent(day -> alarms.look(day.alarms(), clock.at(nanos), nanos));
     }
 
     /** A message of the link. */
     public void hear(LinkNews news, long nanos) {
         if (news instanceof LinkNews.Seen seen) see(seen.view(), nanos);
         else if (news instanceof LinkNews.Remembered old) remember(old.view(), nanos);
-        else if (news instanceof LinkNews.Heard) heard(nanos);
-        else if (news instanceof LinkNews.Cut) cut = true;
+        else if (news instanceof LinkNews.Heard) link.heard(nanos);
+        else if (news instanceof LinkNews.Cut) link.cut();
         else if (news instanceof LinkNews.Clock told) hearClock(told, nanos);
-        else if (news instanceof LinkNews.Waiting waiting) waitingEntries = waiting.entries();
+        else if (news instanceof LinkNews.Waiting waiting) link.waiting(waiting.entries());
         else if (news instanceof LinkNews.Taken taken) taken(taken);
         else if (news instanceof LinkNews.Refused refused) refused(refused);
-        else if (news instanceof LinkNews.Trouble trouble) note(trouble.words(), true);
+        else if (news instanceof LinkNews.Past past) pages = pages.withPast(past.days());
+        else if (news instanceof LinkNews.Trouble trouble) notes.add(trouble.words(), true);
         else throw new IllegalStateException("no rule for " + news);
     }
 
     private void see(DayView newer, long nanos) {
-        heard(nanos);
+        link.heard(nanos);
         view = Optional.of(newer);
         clock = new SalonTime(newer.time(), nanos, newer.clockRatePermille());
+        watch(nanos);
+        effect.seen(newer).ifPresent(words -> notes.add(words, true));
     }
 
     // A picture from disk stands still: nobody knows how fast the clock has run since.
@@ -117,19 +136,13 @@ public final class Desk {
         clock = new SalonTime(old.time(), nanos, 0);
     }
 
-    private void heard(long nanos) {
-        everHeard = true;
-        cut = false;
-        heardNanos = nanos;
-    }
-
     private void hearClock(LinkNews.Clock told, long nanos) {
         clockCanBeDriven = told.canBeDriven();
-        if (everHeard) clock = new SalonTime(told.now(), nanos, told.ratePermille());
+        if (link.everHeard()) clock = new SalonTime(told.now(), nanos, told.ratePermille());
     }
 
     private void taken(LinkNews.Taken taken) {
-        note((taken.afterWaiting() ? "sent after waiting: " : "done: ") + taken.words(), false);
+        notes.add((taken.afterWaiting() ? "sent after waiting: " : "done: ") + taken.words(), false);
     }
 
     private void refused(LinkNews.Refused refused) {
@@ -137,13 +150,7 @@ public final class Desk {
                 && panel.map(Panel::standsOnBowl).orElse("").equals(begin.bowl())) {
             panel = Optional.empty();
         }
-        note("NOT TAKEN  " + refused.words() + ": " + refused.sentence(), true);
-    }
-
-    private void note(String words, boolean lasting) {
-        notices.removeIf(notice -> !notice.lasting());
-        notices.add(new Notice(words, lasting));
-        if (notices.size() > MOST_NOTICES) notices.remove(0);
+        notes.add("NOT TAKEN  " + refused.words() + ": " + refused.sentence(), true);
     }
 
     /** A key was pressed. */
@@ -153,14 +160,14 @@ public final class Desk {
         if (verdict == KeyPace.Verdict.PASTE) tellPaste(key);
         if (verdict == KeyPace.Verdict.DROP || verdict == KeyPace.Verdict.PASTE) return;
         boolean machine = verdict == KeyPace.Verdict.MACHINE;
-        notices.removeIf(notice -> !notice.lasting());
+        notes.pass();
         if (panel.isPresent()) pressInPanel(key, machine);
-        else if (machine) note("keys faster than fingers ignored: open the weigh-in first (w)", false);
-        else pressAtBar(key);
+        else if (machine) notes.add("keys faster than fingers ignored: open the weigh-in first (w)", false);
+        else pressInView(key);
     }
 
     private void tellPaste(Key key) {
-        if (!pasteTold) note("pasted text ignored", false);
+        if (!pasteTold) notes.add("pasted text ignored", false);
         pasteTold = !key.is(Key.Kind.PASTE_ENDS);
     }
 
@@ -173,24 +180,36 @@ public final class Desk {
     }
 
     private void everywhere(Key key) {
-        KeyTable.action(Place.BAR, key, operator.mayWrite(), clockCanBeDriven).ifPresent(action -> {
-            if (action == Action.REDRAW) redraw = true;
-            if (action == Action.LEAVE) leave(key, true);
-        });
+        KeyTable.action(pages.page(), key, operator.mayWrite(), clockCanBeDriven)
+                .ifPresent(action -> {
+                    if (action == Action.REDRAW) redraw = true;
+                    if (action == Action.LEAVE) leave(key, true);
+                });
     }
 
-    private void pressAtBar(Key key) {
-        Optional<Action> action = KeyTable.action(Place.BAR, key, operator.mayWrite(), clockCanBeDriven);
+    private void pressInView(Key key) {
+        Optional<Action> action = KeyTable.action(pages.page(), key, operator.mayWrite(), clockCanBeDriven);
         if (action.isEmpty()) return;
         switch (action.get()) {
-            case UP -> move(-1);
-            case DOWN -> move(1);
-            case OTHER_LIST -> picks = picks.otherList();
-            case BACK -> notices.clear();
+            case BACK -> back();
             case REDRAW -> redraw = true;
             case LEAVE -> leave(key, key.control());
-            default -> answer(actions.act(action.get(), scene(key.nanos())), key.nanos());
+            default -> act(action.get(), key.nanos());
         }
+    }
+
+    private void act(Action action, long nanos) {
+        Optional<PanelAnswer> shared = PageActions.act(action, scene(nanos));
+        if (shared.isPresent()) answer(shared.get(), nanos);
+        else if (action == Action.UP) move(-1);
+        else if (action == Action.DOWN) move(1);
+        else if (action == Action.OTHER_LIST) picks = picks.otherList();
+        else answer(actions.act(action, scene(nanos)), nanos);
+    }
+
+    private void back() {
+        notes.clear();
+        pages = pages.with(pages.floor().putBack());
     }
 
     private void move(int rows) {
@@ -199,8 +218,9 @@ public final class Desk {
 
     // Control-C ends a demonstration at once, and a terminal that has never reached its service.
     private void leave(Key key, boolean control) {
-        if (control && (clockCanBeDriven || !everHeard)) leaving = true;
-        else panel = Optional.of(BarActions.leaveQuestion(key.nanos(), waitingEntries));
+        if (kiosk) notes.add("this terminal stays: no key leaves it", false);
+        else if (control && (clockCanBeDriven || !link.everHeard())) leaving = true;
+        else panel = Optional.of(BarActions.leaveQuestion(key.nanos(), link.waitingEntries()));
     }
 
     private void answer(PanelAnswer answer, long nanos) {
@@ -208,10 +228,17 @@ public final class Desk {
         if (answer instanceof PanelAnswer.Close) panel = Optional.empty();
         else if (answer instanceof PanelAnswer.Open open) panel = Optional.of(open.next());
         else if (answer instanceof PanelAnswer.Leave) leaving = true;
-        else if (answer instanceof PanelAnswer.Say say) note(say.words(), false);
+        else if (answer instanceof PanelAnswer.Say say) notes.add(say.words(), false);
         else if (answer instanceof PanelAnswer.Pick pick) pick(pick.bowl());
         else if (answer instanceof PanelAnswer.Rate rate) drive(rate.ratePermille(), nanos);
         else if (answer instanceof PanelAnswer.Send send) send(send);
+        else if (answer instanceof PanelAnswer.Turn turn) turn(turn.pages());
+        else if (answer instanceof PanelAnswer.Seen seen) seen(seen.alarms(), nanos);
+        else if (answer instanceof PanelAnswer.Shelve shelve) shelve(shelve, nanos);
+        else if (answer instanceof PanelAnswer.Copy copy) copy(copy.text());
+        else if (answer instanceof PanelAnswer.Export export)
+            notes.add(aside.export(export.view(), export.past()), false);
+        else if (answer instanceof PanelAnswer.AskPast) askPast();
         else throw new IllegalStateException("no rule for " + answer);
     }
 
@@ -225,9 +252,46 @@ public final class Desk {
         outgoing.setClockRate(ratePermille);
     }
 
+    private void turn(Pages next) {
+        boolean daysWanted = next.page() == Place.DAY && pages.page() != Place.DAY;
+        pages = next;
+        if (daysWanted && pages.past().isEmpty()) outgoing.askPast();
+    }
+
+    private void askPast() {
+        outgoing.askPast();
+        notes.add("asked for the earlier days", false);
+    }
+
+    private void copy(String text) {
+        aside.copy(text);
+        notes.add("copied: " + text, false);
+    }
+
+    private void seen(List<DayView.AlarmCard> seen, long nanos) {
+        for (DayView.AlarmCard alarm : seen) {
+            alarms.seen(alarm.id(), clock.at(nanos));
+            if (alarm.acknowledgedBy().isEmpty()) {
+                outgoing.send(new DayCommand.AcknowledgeAlarm(alarm.id()), "alarm seen: " + alarm.sentence());
+            }
+        }
+        notes.add("alarm seen: " + seen.get(0).sentence(), false);
+    }
+
+    private void shelve(PanelAnswer.Shelve shelve, long nanos) {
+        panel = Optional.empty();
+        Instant until = clock.at(nanos).plus(Duration.ofMinutes(shelve.minutes()));
+        alarms.shelve(shelve.alarmIds(), until);
+        String many =
+                shelve.alarmIds().size() == 1 ? "shelved" : shelve.alarmIds().size() + " shelved";
+        notes.add(many + " at this terminal for " + shelve.minutes() + " min", false);
+    }
+
     private void send(PanelAnswer.Send send) {
         panel = send.next();
-        note("sent: " + send.words(), false);
+        effect.sent(send.command(), view);
+        pages = pages.with(pages.floor().putBack());
+        notes.add("sent: " + send.words(), false);
         outgoing.send(send.command(), send.words());
     }
 }

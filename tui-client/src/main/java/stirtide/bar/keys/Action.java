@@ -66,6 +66,40 @@ public enum Action {
     NEXT_CHOICE,
     /** Keeps what was entered, or moves on. */
     KEEP,
+    /** Shows the bar. */
+    TO_BAR,
+    /** Shows the floor. */
+    TO_FLOOR,
+    /** Shows the day in grams. */
+    TO_DAY,
+    /** Puts an alarm away for some minutes. */
+    SHELVE,
+    /** Copies the picked row. */
+    COPY,
+    /** Lifts a service, or sets it down. */
+    LIFT,
+    /** Earlier by a step. */
+    EARLIER,
+    /** Later by a step. */
+    LATER,
+    /** A minute earlier. */
+    MINUTE_EARLIER,
+    /** A minute later. */
+    MINUTE_LATER,
+    /** Another scale of time. */
+    SCALE,
+    /** Back to the clock. */
+    NOW,
+    /** The next way to sort. */
+    SORT_NEXT,
+    /** The way to sort before. */
+    SORT_BEFORE,
+    /** The bowls behind a bar. */
+    BEHIND,
+    /** Asks for earlier days. */
+    EARLIER_DAYS,
+    /** Writes the day to files. */
+    EXPORT,
     /** Yes. */
     YES,
     /** No. */

@@ -4,6 +4,10 @@ package stirtide.bar.keys;
 public enum Place {
     /** The bar view itself. */
     BAR("the bar"),
+    /** All clients over time. */
+    FLOOR("the floor"),
+    /** The day in grams. */
+    DAY("the day"),
     /** The list of services. */
     SERVICES("the services"),
     /** A panel with fields. */

@@ -1,9 +1,12 @@
 package stirtide.bar.link;
 
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stirtide.events.json.ContractJson;
@@ -24,11 +27,25 @@ public record Home(Path folder, String day) {
 
     /** The last picture kept, empty when there is none or it cannot be read. */
     public Optional<DayView> remembered() {
+        return read(picture());
+    }
+
+    private static Optional<DayView> read(Path picture) {
         try {
-            return Optional.of(ContractJson.read(Files.readString(picture()), DayView.class));
+            return Optional.of(ContractJson.read(Files.readString(picture), DayView.class));
         } catch (IOException | IllegalArgumentException noneOrOfAnotherVersion) {
             return Optional.empty();
         }
+    }
+
+    /** Pictures of all days this folder keeps, those that cannot be read left out. */
+    List<DayView> kept() throws IOException {
+        if (!Files.isDirectory(folder)) return List.of();
+        var views = new ArrayList<DayView>();
+        try (DirectoryStream<Path> pictures = Files.newDirectoryStream(folder, "view-*.json")) {
+            for (Path picture : pictures) read(picture).ifPresent(views::add);
+        }
+        return views;
     }
 
     /** Keeps a picture for the next start. */

@@ -1,6 +1,8 @@
 package stirtide.bar.link;
 
 import java.time.Instant;
+import java.util.List;
+import stirtide.bar.scene.PastDay;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 
@@ -29,6 +31,13 @@ public sealed interface LinkNews {
 
     /** How many entries wait on disk. */
     record Waiting(int entries) implements LinkNews {}
+
+    /** Earlier days the service knows, oldest first. */
+    record Past(List<PastDay> days) implements LinkNews {
+        public Past {
+            days = List.copyOf(days);
+        }
+    }
 
     /** Something about the link a person should know. */
     record Trouble(String words) implements LinkNews {}

@@ -9,4 +9,7 @@ public interface Outgoing {
 
     /** Asks the service to run its clock at another speed, in thousandths of real time. */
     void setClockRate(int ratePermille);
+
+    /** Asks for the earlier days the service knows; they come as {@link LinkNews.Past}. */
+    void askPast();
 }

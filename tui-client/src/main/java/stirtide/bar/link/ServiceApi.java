@@ -70,8 +70,26 @@ public final class ServiceApi {
      * @throws IOException when the service cannot be reached or does not know the day, with a sentence
      */
     public DayView day() throws IOException, InterruptedException {
+        return viewAt(dayPath);
+    }
+
+    /** Another day by its name, salon id and date. */
+    DayView day(String name) throws IOException, InterruptedException {
+        return viewAt("/days/" + name);
+    }
+
+    /** The service's list of days as it tells it; nothing when it tells none. */
+    JsonNode days() throws IOException, InterruptedException {
         HttpResponse<String> response =
-                send(HttpRequest.newBuilder(at(dayPath)).timeout(PATIENCE).build());
+                send(HttpRequest.newBuilder(at("/days")).timeout(PATIENCE).build());
+        return response.statusCode() == OK
+                ? tree(response.body())
+                : ContractJson.mapper().createArrayNode();
+    }
+
+    private DayView viewAt(String path) throws IOException, InterruptedException {
+        HttpResponse<String> response =
+                send(HttpRequest.newBuilder(at(path)).timeout(PATIENCE).build());
         if (response.statusCode() != OK) throw new IOException(sentence(response));
         return view(response.body());
     }

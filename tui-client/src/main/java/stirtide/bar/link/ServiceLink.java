@@ -11,7 +11,7 @@ import java.util.function.Consumer;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
 
-/** The way to the service: a thread that follows the day, a thread that sends entries, a thread for the clock. */
+/** The way to the service: a thread that follows the day, a thread that sends entries, a thread that asks. */
 public final class ServiceLink implements Outgoing, AutoCloseable {
     /** A line on which nothing was heard for so long is given up; the service is heard every five seconds. */
     public static final long SILENCE_MILLIS = 20_000;
@@ -21,12 +21,15 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     private final ServiceApi api;
     private final Outbox outbox;
     private final String personId;
+    private final Home home;
     private final Consumer<LinkNews> news;
     private final List<Thread> threads;
-    private final ExecutorService clockThread = Executors.newSingleThreadExecutor(task -> daemon("clock", task));
+    private final ExecutorService askThread = Executors.newSingleThreadExecutor(task -> daemon("ask", task));
 
-    private ServiceLink(ServiceApi api, Outbox outbox, String personId, Consumer<LinkNews> news, long secondMillis) {
+    private ServiceLink(
+            ServiceApi api, Home home, Outbox outbox, String personId, Consumer<LinkNews> news, long secondMillis) {
         this.api = api;
+        this.home = home;
         this.outbox = outbox;
         this.personId = personId;
         this.news = news;
@@ -51,7 +54,7 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     /** The same with another length of a second, for tests of waiting. */
     static ServiceLink start(ServiceApi api, Home home, String personId, Consumer<LinkNews> news, long secondMillis)
             throws IOException {
-        var link = new ServiceLink(api, home.outbox(personId), personId, news, secondMillis);
+        var link = new ServiceLink(api, home, home.outbox(personId), personId, news, secondMillis);
         if (link.outbox.size() > 0) news.accept(new LinkNews.Waiting(link.outbox.size()));
         link.threads.forEach(Thread::start);
         return link;
@@ -75,7 +78,7 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
 
     @Override
     public void setClockRate(int ratePermille) {
-        clockThread.execute(() -> {
+        askThread.execute(() -> {
             try {
                 Optional<LinkNews.Clock> clock = api.setClockRate(ratePermille);
                 clock.ifPresentOrElse(news, () -> news.accept(new LinkNews.Trouble("the clock cannot be driven")));
@@ -88,9 +91,22 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     }
 
     @Override
+    public void askPast() {
+        askThread.execute(() -> {
+            try {
+                news.accept(new LinkNews.Past(PastDays.of(api, home, home.day())));
+            } catch (IOException unreachable) {
+                news.accept(new LinkNews.Trouble("the earlier days: " + ServiceApi.reason(unreachable)));
+            } catch (InterruptedException leaving) {
+                Thread.currentThread().interrupt();
+            }
+        });
+    }
+
+    @Override
     public void close() throws IOException {
         threads.forEach(Thread::interrupt);
-        clockThread.shutdownNow();
+        askThread.shutdownNow();
         outbox.close();
     }
 }

@@ -1,7 +1,9 @@
 package stirtide.bar.scene;
 
+import java.util.List;
 import java.util.Optional;
 import stirtide.events.command.DayCommand;
+import stirtide.events.view.DayView;
 
 /** What a panel wants after a key. */
 public sealed interface PanelAnswer {
@@ -25,6 +27,36 @@ public sealed interface PanelAnswer {
 
     /** The salon's clock is to run at another speed, in thousandths of real time. */
     record Rate(int ratePermille) implements PanelAnswer {}
+
+    /** Another view, or another pick in it. */
+    record Turn(Pages pages) implements PanelAnswer {}
+
+    /** Alarms were seen. */
+    record Seen(List<DayView.AlarmCard> alarms) implements PanelAnswer {
+        public Seen {
+            alarms = List.copyOf(alarms);
+        }
+    }
+
+    /** Alarms are to be put away for some minutes of the salon's clock. */
+    record Shelve(List<String> alarmIds, int minutes) implements PanelAnswer {
+        public Shelve {
+            alarmIds = List.copyOf(alarmIds);
+        }
+    }
+
+    /** A line of text is to be copied for other programs. */
+    record Copy(String text) implements PanelAnswer {}
+
+    /** The day is to be written to files. */
+    record Export(DayView view, List<PastDay> past) implements PanelAnswer {
+        public Export {
+            past = List.copyOf(past);
+        }
+    }
+
+    /** Earlier days are to be asked for. */
+    record AskPast() implements PanelAnswer {}
 
     /** The program is to end. */
     record Leave() implements PanelAnswer {}

@@ -21,6 +21,8 @@ import stirtide.events.view.DayView;
  * @param picks picked rows
  * @param panel panel over the view
  * @param notices lines for the person, newest last
+ * @param pages which view is shown and what is picked in the other views
+ * @param board alarms as this terminal shows them
  */
 public record Scene(
         Optional<DayView> view,
@@ -32,9 +34,44 @@ public record Scene(
         Operator operator,
         Picks picks,
         Optional<Panel> panel,
-        List<Notice> notices) {
+        List<Notice> notices,
+        Pages pages,
+        AlarmBoard board) {
     /** Minutes of life from which on a bowl counts as low. */
     public static final int LOW_LIFE_MINUTES = 5;
+
+    /** The bar of a picture, with its alarms one a row. */
+    public Scene(
+            Optional<DayView> view,
+            Instant now,
+            long nanos,
+            int ratePermille,
+            boolean clockCanBeDriven,
+            LinkLine link,
+            Operator operator,
+            Picks picks,
+            Optional<Panel> panel,
+            List<Notice> notices) {
+        this(
+                view,
+                now,
+                nanos,
+                ratePermille,
+                clockCanBeDriven,
+                link,
+                operator,
+                picks,
+                panel,
+                notices,
+                Pages.BAR,
+                view.map(day -> AlarmBoard.of(day.alarms())).orElse(AlarmBoard.NONE));
+    }
+
+    /** The same in another view. */
+    public Scene with(Pages other) {
+        return new Scene(
+                view, now, nanos, ratePermille, clockCanBeDriven, link, operator, picks, panel, notices, other, board);
+    }
 
     /** The salon's zone. */
     public ZoneId zone() {

@@ -6,6 +6,7 @@ import com.googlecode.lanterna.terminal.ansi.UnixTerminal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
@@ -84,6 +85,12 @@ public final class BarTerminal extends UnixTerminal {
             frame.flush();
             frame.shut();
         }
+    }
+
+    /** Offers text to the clipboard of the machine the terminal runs on; terminals that do not know how ignore it. */
+    public void copy(String text) throws IOException {
+        String coded = Base64.getEncoder().encodeToString(text.getBytes(StandardCharsets.UTF_8));
+        writeToTerminal(("\033]52;c;" + coded + "\007").getBytes(StandardCharsets.US_ASCII));
     }
 
     @Override

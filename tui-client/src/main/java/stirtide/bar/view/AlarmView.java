@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
+import stirtide.bar.scene.AlarmBoard;
 import stirtide.bar.scene.LinkLine;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.words.TimeText;
@@ -29,9 +31,11 @@ final class AlarmView {
     private static void draw(Pane rows, int row, List<Line> lines, Scene scene) {
         Line line = lines.get(row);
         int tail = rows.width() - TAIL;
-        rows.fit(0, row, tail - 1, line.text(), line.style());
+        String sign = line.signIsOff() ? " " : line.text().substring(0, 1);
+        rows.fit(0, row, tail - 1, sign + line.text().substring(1), line.style());
         rows.put(tail, row, line.tail(scene.mayWrite()), Style.TEXT);
-        if (row == 0) rows.right(rows.width(), row, 8, "1 of " + lines.size(), Style.DIM);
+        String count = "1 of " + lines.size();
+        if (row == 0) rows.right(rows.width(), row, 8, count, Style.DIM);
     }
 
     private static List<Line> lines(Scene scene) {
@@ -40,17 +44,34 @@ final class AlarmView {
         if (link.state() == LinkLine.State.LOST) {
             String waiting = link.waitingEntries() == 0 ? "" : "   " + link.waitingEntries() + " entries waiting";
             String text = "NO LINK for " + TimeText.age(link.ageSeconds()) + ": clocks run on" + waiting;
-            lines.add(new Line(1, "▲ MEDIUM  " + text, Style.MEDIUM, "", false));
+            lines.add(new Line(1, "▲ MEDIUM  " + text, Style.MEDIUM, "", false, false));
         }
-        scene.view().ifPresent(view -> view.alarms().forEach(alarm -> lines.add(line(alarm, scene))));
+        scene.board().rows().forEach(row -> lines.add(line(row, scene)));
         lines.sort(Comparator.comparingInt(Line::rank));
         return lines;
     }
 
-    private static Line line(DayView.AlarmCard alarm, Scene scene) {
-        String seen = alarm.acknowledgedBy().map(scene::name).orElse("");
-        String text = AlarmStyles.symbol(alarm.priority()) + " " + alarm.priority() + "  " + words(alarm, scene);
-        return new Line(AlarmStyles.rank(alarm.priority()), text, AlarmStyles.style(alarm.priority()), seen, true);
+    private static Line line(AlarmBoard.Row row, Scene scene) {
+        DayView.AlarmCard alarm = row.first();
+        String seen =
+                row.unseen() ? "" : alarm.acknowledgedBy().map(scene::name).orElse("here");
+        String what = scene.board().flood() ? "FLOOD  " + kind(row) : words(alarm, scene);
+        String text = AlarmStyles.symbol(alarm.priority()) + " " + alarm.priority() + "  " + what;
+        int rank = AlarmStyles.rank(alarm.priority());
+        boolean off = row.signIsOff(scene.nanos());
+        return new Line(rank, text, AlarmStyles.style(alarm.priority()), seen, row.unseen(), off);
+    }
+
+    // In a flood one line tells a kind: how many, and at which chairs hands are needed.
+    private static String kind(AlarmBoard.Row row) {
+        String chairs = row.alarms().stream()
+                .map(DayView.AlarmCard::chair)
+                .distinct()
+                .sorted()
+                .map(String::valueOf)
+                .collect(Collectors.joining(" "));
+        String name = row.first().kind().replace('_', ' ');
+        return row.alarms().size() + " x " + name + "  chairs " + chairs;
     }
 
     // The service's sentence is long; where the life of a bowl is at stake the time left says it in a line.
@@ -85,7 +106,7 @@ final class AlarmView {
         return "no alarms" + waits + notes + settled;
     }
 
-    private record Line(int rank, String text, Style style, String seenBy, boolean canBeSeen) {
+    private record Line(int rank, String text, Style style, String seenBy, boolean canBeSeen, boolean signIsOff) {
         String tail(boolean mayWrite) {
             if (!seenBy.isEmpty()) return "seen " + Pane.cut(seenBy, 5);
             return canBeSeen && mayWrite ? "a seen" : "";

@@ -5,6 +5,7 @@ import stirtide.bar.frame.Canvas;
 import stirtide.bar.frame.Glyphs;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Place;
 import stirtide.bar.scene.Panel;
 import stirtide.bar.scene.Scene;
 
@@ -32,7 +33,9 @@ public final class BarView {
             SmallView.draw(whole, scene);
             return canvas;
         }
-        if (columns >= WIDE_COLUMNS && rows >= WIDE_ROWS) wide(whole, scene);
+        boolean wide = columns >= WIDE_COLUMNS && rows >= WIDE_ROWS;
+        if (scene.pages().page() != Place.BAR) page(whole, scene, wide ? 2 : 1);
+        else if (wide) wide(whole, scene);
         else compact(whole, scene);
         scene.panel().ifPresent(panel -> over(whole, panel, scene));
         return canvas;
@@ -68,6 +71,19 @@ public final class BarView {
         for (int row = 0; row < body; row++) whole.put(left, 4 + row, "│", Style.RULE);
         LiveView.cards(whole.part(left + 2, 4, columns - left - 2, body), scene);
         whole.rule(4 + body);
+        FooterView.draw(whole.part(0, whole.height() - FOOT_ROWS, columns, FOOT_ROWS), scene);
+    }
+
+    private static void page(Pane whole, Scene scene, int alarmRows) {
+        int columns = whole.width();
+        HeaderView.draw(whole.part(0, 0, columns, 1), scene);
+        AlarmView.draw(whole.part(0, 1, columns, alarmRows), scene);
+        whole.rule(1 + alarmRows);
+        int top = 2 + alarmRows;
+        Pane body = whole.part(0, top, columns, whole.height() - top - FOOT_ROWS - (alarmRows - 1));
+        if (scene.pages().page() == Place.FLOOR) FloorView.draw(body, scene);
+        else GramsView.draw(body, scene);
+        if (alarmRows > 1) whole.rule(whole.height() - FOOT_ROWS - 1);
         FooterView.draw(whole.part(0, whole.height() - FOOT_ROWS, columns, FOOT_ROWS), scene);
     }
 

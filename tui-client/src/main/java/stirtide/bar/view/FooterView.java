@@ -27,8 +27,9 @@ final class FooterView {
     }
 
     private static void happened(Pane rows, Scene scene) {
-        String waiting =
-                scene.link().waitingEntries() == 0 ? "" : scene.link().waitingEntries() + " waiting to be sent";
+        String shelved = scene.board().shelved() == 0 ? "" : scene.board().shelved() + " shelved  ";
+        String unsent = scene.link().waitingEntries() == 0 ? "" : scene.link().waitingEntries() + " waiting to be sent";
+        String waiting = (shelved + unsent).strip();
         int room = rows.width() - (waiting.isEmpty() ? 0 : waiting.length() + 2);
         List<Notice> notices = scene.notices();
         if (notices.isEmpty()) {
@@ -54,7 +55,7 @@ final class FooterView {
     }
 
     private static List<String> lines(Scene scene, int columns) {
-        Place place = scene.panel().map(Panel::place).orElse(Place.BAR);
+        Place place = scene.panel().map(Panel::place).orElse(scene.pages().page());
         var lines = new ArrayList<String>();
         var line = new StringBuilder();
         for (Binding binding : KeyTable.of(place, scene.mayWrite(), scene.clockCanBeDriven())) {

@@ -1,9 +1,11 @@
 package stirtide.bar.view;
 
+import java.util.List;
 import java.util.Locale;
 import stirtide.bar.clock.SalonTime;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Place;
 import stirtide.bar.scene.LinkLine;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.words.TimeText;
@@ -15,7 +17,8 @@ final class HeaderView {
 
     static void draw(Pane row, Scene scene) {
         String salon = scene.view().map(DayView::salonName).orElse("");
-        row.put(0, 0, "BAR", Style.STRONG).fit(5, 0, row.width() / 2 - 18, salon, Style.TEXT);
+        int column = names(row, scene.pages().page());
+        row.fit(column + 1, 0, row.width() / 2 - 13 - column, salon, Style.TEXT);
         if (scene.view().isPresent()) clock(row, scene);
         String person = person(scene);
         row.put(row.width() - person.length(), 0, person, Style.TEXT);
@@ -23,6 +26,18 @@ final class HeaderView {
         boolean fresh =
                 scene.link().state() == LinkLine.State.LIVE || scene.link().state() == LinkLine.State.CONNECTING;
         row.put(row.width() - person.length() - 2 - link.length(), 0, link, fresh ? Style.DIM : Style.MEDIUM);
+    }
+
+    // The view on show in capitals, the others as their keys call them.
+    private static int names(Pane row, Place shown) {
+        int column = 0;
+        for (Place page : List.of(Place.BAR, Place.FLOOR, Place.DAY)) {
+            boolean here = page == shown;
+            String name = here ? page.name() : page.name().toLowerCase(Locale.ROOT);
+            row.put(column, 0, name, here ? Style.STRONG : Style.DIM);
+            column += name.length() + 1;
+        }
+        return column;
     }
 
     private static void clock(Pane row, Scene scene) {

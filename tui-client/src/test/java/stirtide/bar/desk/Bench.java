@@ -9,21 +9,24 @@ import stirtide.bar.link.LinkNews;
 import stirtide.bar.link.Outgoing;
 import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.Panel;
+import stirtide.bar.scene.PastDay;
 import stirtide.bar.scene.Scene;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 
 /** A desk with somebody at it: presses keys at the pace of fingers and remembers what was sent. */
-final class Bench implements Outgoing {
+final class Bench implements Outgoing, Aside {
     private static final long FINGER_NANOS = 400_000_000L;
 
     final List<DayCommand> sent = new ArrayList<>();
     final List<Integer> rates = new ArrayList<>();
+    final List<String> copied = new ArrayList<>();
+    int pastAsked;
     final Desk desk;
     long nanos;
 
     Bench(Operator operator) {
-        desk = new Desk(operator, this, 0);
+        desk = new Desk(operator, this, this, 0);
     }
 
     static Bench with(DayView view) {
@@ -40,6 +43,21 @@ final class Bench implements Outgoing {
     @Override
     public void setClockRate(int ratePermille) {
         rates.add(ratePermille);
+    }
+
+    @Override
+    public void askPast() {
+        pastAsked++;
+    }
+
+    @Override
+    public String export(DayView view, List<PastDay> past) {
+        return "written: " + view.date();
+    }
+
+    @Override
+    public void copy(String text) {
+        copied.add(text);
     }
 
     Bench hear(LinkNews news) {

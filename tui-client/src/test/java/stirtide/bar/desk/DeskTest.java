@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import stirtide.bar.Samples;
 import stirtide.bar.keys.Binding;
 import stirtide.bar.keys.Key;
@@ -242,13 +244,18 @@ class DeskTest {
         assertThat(reader.sent).isEmpty();
     }
 
-    @Test
-    void every_key_of_the_bar_does_something() {
-        for (Binding binding : KeyTable.of(Place.BAR, true, true)) {
+    @ParameterizedTest
+    @EnumSource(
+            value = Place.class,
+            names = {"BAR", "FLOOR", "DAY"})
+    void every_key_of_a_view_does_something(Place place) {
+        for (Binding binding : KeyTable.of(place, true, true)) {
             var fresh = Bench.with(Samples.busy());
+            fresh.desk.open(place, false);
             fresh.hear(new LinkNews.Clock(Samples.NOW, 1000, true));
             fresh.hear(new LinkNews.Trouble("a lasting line"));
-            fresh.press(Key.Kind.TAB).press(Key.Kind.DOWN);
+            fresh.press(Key.Kind.TAB).press(Key.Kind.RIGHT).press(Key.Kind.DOWN);
+            if (place == Place.BAR) fresh.press(Key.Kind.RIGHT).press(Key.Kind.RIGHT);
             var before = fresh.scene();
             fresh.press(binding.press(fresh.nanos));
             boolean changed = !fresh.scene().equals(before)

@@ -19,14 +19,21 @@ import stirtide.bar.entry.KeysPanel;
 import stirtide.bar.entry.Question;
 import stirtide.bar.entry.ReasonsPanel;
 import stirtide.bar.entry.ServicesPanel;
+import stirtide.bar.entry.ShelvePanel;
 import stirtide.bar.entry.WalkInPanel;
 import stirtide.bar.entry.WeighPanel;
 import stirtide.bar.frame.Glyphs;
 import stirtide.bar.keys.Key;
+import stirtide.bar.keys.Place;
+import stirtide.bar.scene.AlarmBoard;
+import stirtide.bar.scene.DayPick;
+import stirtide.bar.scene.FloorPick;
 import stirtide.bar.scene.LinkLine;
 import stirtide.bar.scene.Notice;
+import stirtide.bar.scene.Pages;
 import stirtide.bar.scene.Panel;
 import stirtide.bar.scene.PanelAnswer;
+import stirtide.bar.scene.PastDay;
 import stirtide.bar.scene.Picks;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.terminal.Theme;
@@ -65,7 +72,49 @@ class BarFramesTest {
                         Picks.FIRST,
                         Optional.of(new Question(
                                 "TAKE BACK?", "bowl 5a weighed 40.0 + 80.0 g", new PanelAnswer.Leave(), 0))));
+        states.put("floor", () -> floor(FloorPick.FIRST));
+        states.put("floor-lifted", () -> floor(new FloorPick(7, true, 25, 0, 0)));
+        states.put("floor-later", () -> floor(new FloorPick(9, false, 0, 60, 10)));
+        states.put("day", () -> day(DayPick.FIRST, Samples.past()));
+        states.put("day-no-past", () -> day(new DayPick(DayPick.Sort.BOWL, 1), List.of()));
+        states.put("flood", BarFramesTest::flood);
+        states.put(
+                "shelve",
+                () -> on(
+                        Picks.FIRST,
+                        Optional.of(ShelvePanel.of(
+                                Samples.scene(Samples.busy()).board().rows().get(1)))));
         return states;
+    }
+
+    private static Scene floor(FloorPick pick) {
+        return Samples.scene(Samples.calm()).with(Pages.BAR.to(Place.FLOOR).with(pick));
+    }
+
+    private static Scene day(DayPick pick, List<PastDay> past) {
+        return Samples.scene(Samples.calm())
+                .with(Pages.BAR.to(Place.DAY).with(pick).withPast(past));
+    }
+
+    private static Scene flood() {
+        Scene scene = Samples.scene(Samples.busy());
+        var rows = List.of(
+                new AlarmBoard.Row(List.of(Samples.alarm("PAST_LIFE", 1), Samples.alarm("PAST_LIFE", 4)), -1, true),
+                new AlarmBoard.Row(List.of(Samples.alarm("LOW_LIFE", 2), Samples.alarm("LOW_LIFE", 3)), -1, false));
+        var tally = new AlarmBoard.Tally(Samples.at(-60), 2, 7, 3, 12, 150, "LOW_LIFE", 7);
+        return new Scene(
+                scene.view(),
+                scene.now(),
+                0,
+                1000,
+                false,
+                scene.link(),
+                scene.operator(),
+                scene.picks(),
+                Optional.empty(),
+                List.of(),
+                Pages.BAR.to(Place.DAY),
+                new AlarmBoard(rows, 2, true, tally));
     }
 
     private static Scene on(Picks picks, Optional<Panel> panel) {
@@ -139,7 +188,7 @@ class BarFramesTest {
     }
 
     static Stream<Arguments> looks() {
-        return Stream.of("calm", "busy", "lost", "weigh-thin", "refused")
+        return Stream.of("calm", "busy", "lost", "weigh-thin", "refused", "floor-lifted", "day")
                 .flatMap(name -> Stream.of(Theme.MONO, Theme.LIGHT)
                         .flatMap(theme ->
                                 Stream.of(Arguments.of(name, 80, 24, theme), Arguments.of(name, 120, 36, theme))));

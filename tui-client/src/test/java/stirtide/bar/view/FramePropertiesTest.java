@@ -16,6 +16,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import stirtide.bar.Samples;
 import stirtide.bar.frame.Canvas;
 import stirtide.bar.frame.Glyphs;
+import stirtide.bar.keys.Place;
+import stirtide.bar.scene.Pages;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.terminal.ColorDepth;
 import stirtide.bar.terminal.Theme;
@@ -57,8 +59,11 @@ class FramePropertiesTest {
     @Test
     void a_calm_day_holds_no_alarm_style() {
         for (int[] size : SIZES) {
-            Canvas canvas = BarView.draw(Samples.scene(Samples.calm()), size[0], size[1], Glyphs.FULL);
-            assertThat(String.join("", canvas.styleRows())).doesNotContain("H", "M", "L");
+            for (Place page : List.of(Place.BAR, Place.DAY)) {
+                Scene scene = Samples.scene(Samples.calm()).with(Pages.BAR.to(page));
+                Canvas canvas = BarView.draw(scene, size[0], size[1], Glyphs.FULL);
+                assertThat(String.join("", canvas.styleRows())).doesNotContain("H", "M", "L");
+            }
         }
     }
 

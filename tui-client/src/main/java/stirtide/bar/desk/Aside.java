@@ -1,0 +1,14 @@
+package stirtide.bar.desk;
+
+import java.util.List;
+import stirtide.bar.scene.PastDay;
+import stirtide.events.view.DayView;
+
+/** What the desk asks of the machine it stands on. */
+public interface Aside {
+    /** Writes a day as JSON and as a page with charts; the answer is what to tell, also when it fails. */
+    String export(DayView view, List<PastDay> past);
+
+    /** Hands a line of text to the terminal's clipboard. */
+    void copy(String text);
+}

@@ -1,0 +1,44 @@
+package stirtide.bar.entry;
+
+import java.util.ArrayList;
+import java.util.List;
+import stirtide.bar.grams.DayGrams;
+import stirtide.bar.scene.DayPick;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TimeText;
+import stirtide.bar.words.WeightText;
+import stirtide.events.view.DayView;
+
+/** The bowls behind a bar of the day. */
+public final class BehindPanel extends ReadingPanel {
+    private final DayPick.Sort sort;
+    private final String label;
+
+    /** The bowls that make up the bar of that name. */
+    public BehindPanel(DayPick.Sort sort, String label) {
+        this.sort = sort;
+        this.label = label;
+    }
+
+    @Override
+    public String title() {
+        return "BOWLS BEHIND  " + label;
+    }
+
+    @Override
+    List<String> sentences(Scene scene) {
+        var lines = new ArrayList<String>();
+        scene.view()
+                .ifPresent(view -> DayGrams.bars(view, sort).stream()
+                        .filter(bar -> bar.label().equals(label))
+                        .flatMap(bar -> bar.bowls().stream())
+                        .forEach(bowl -> lines.add(line(bowl, scene))));
+        return lines.isEmpty() ? List.of("no bowl any more") : lines;
+    }
+
+    private static String line(DayView.DoneBowl bowl, Scene scene) {
+        return TimeText.minute(bowl.at(), scene.zone()) + "  bowl " + bowl.bowl() + "  chair " + bowl.chair()
+                + "  mixed " + WeightText.grams(bowl.mixedMilligrams()) + " g, over "
+                + WeightText.grams(bowl.leftMilligrams()) + " g, " + DayGrams.cause(bowl.cause());
+    }
+}

@@ -1,0 +1,91 @@
+package stirtide.bar.grams;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeMap;
+import stirtide.bar.scene.DayPick;
+import stirtide.bar.scene.PastDay;
+import stirtide.events.view.DayView;
+
+/** Over-mixed grams of a day, sorted for the manager. */
+public final class DayGrams {
+    private static final int PERMILLE = 1000;
+
+    private DayGrams() {}
+
+    /** One bar: what it stands for, its milligrams, and the bowls behind it. */
+    public record Bar(String label, int milligrams, List<DayView.DoneBowl> bowls) {
+        public Bar {
+            bowls = List.copyOf(bowls);
+        }
+    }
+
+    /** The bars of a day, largest first, equal ones by name. */
+    public static List<Bar> bars(DayView view, DayPick.Sort sort) {
+        var groups = new TreeMap<String, List<DayView.DoneBowl>>();
+        for (DayView.DoneBowl bowl : view.done()) {
+            if (bowl.leftMilligrams() <= 0 || bowl.cause().isEmpty()) continue;
+            groups.computeIfAbsent(label(bowl, sort, view), made -> new ArrayList<>())
+                    .add(bowl);
+        }
+        return groups.entrySet().stream()
+                .map(group -> new Bar(
+                        group.getKey(),
+                        group.getValue().stream()
+                                .mapToInt(DayView.DoneBowl::leftMilligrams)
+                                .sum(),
+                        group.getValue()))
+                .sorted(Comparator.comparingInt(Bar::milligrams).reversed().thenComparing(Bar::label))
+                .toList();
+    }
+
+    private static String label(DayView.DoneBowl bowl, DayPick.Sort sort, DayView view) {
+        return switch (sort) {
+            case CAUSE -> cause(bowl.cause());
+            case SERVICE -> service(bowl.service(), view).orElse("service " + bowl.service());
+            case CHAIR -> "chair " + bowl.chair();
+            case BOWL -> "bowl " + bowl.bowl();
+        };
+    }
+
+    private static Optional<String> service(int number, DayView view) {
+        return view.services().stream()
+                .filter(card -> card.service() == number)
+                .map(DayView.ServiceCard::menuName)
+                .findFirst();
+    }
+
+    /** {@code LEFT_OVER} as {@code left over}. */
+    public static String cause(String code) {
+        return code.toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** A share in per cent with one decimal, 0.0 of nothing. */
+    public static String percent(int part, int whole) {
+        if (whole <= 0) return "0.0";
+        return BigDecimal.valueOf(part)
+                .multiply(BigDecimal.valueOf(100))
+                .divide(BigDecimal.valueOf(whole), 1, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+
+    /** The limits of earlier days, empty when there are too few of them. */
+    public static Optional<Limits> limits(List<PastDay> past) {
+        if (past.size() < Limits.FEWEST) return Optional.empty();
+        return Optional.of(Limits.of(past.stream()
+                .map(day -> BigDecimal.valueOf(day.overMixedMilligrams()))
+                .toList()));
+    }
+
+    /** Milligrams as whole grams, half up, for the scale of a chart. */
+    public static int wholeGrams(BigDecimal milligrams) {
+        return milligrams
+                .divide(BigDecimal.valueOf(PERMILLE), 0, RoundingMode.HALF_UP)
+                .intValueExact();
+    }
+}

@@ -1,0 +1,151 @@
+package stirtide.bar.keys;
+
+import static stirtide.bar.keys.Binding.character;
+import static stirtide.bar.keys.Binding.control;
+import static stirtide.bar.keys.Binding.special;
+import static stirtide.bar.keys.Place.BAR;
+import static stirtide.bar.keys.Place.DAY;
+import static stirtide.bar.keys.Place.FLOOR;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The keys of the three views, part of {@link KeyTable#ALL}. */
+final class ViewKeys {
+    private ViewKeys() {}
+
+    static List<Binding> all() {
+        var keys = new ArrayList<Binding>(bar());
+        keys.addAll(everywhere(BAR));
+        keys.addAll(floor());
+        keys.addAll(everywhere(FLOOR));
+        keys.addAll(day());
+        keys.addAll(everywhere(DAY));
+        return List.copyOf(keys);
+    }
+
+    private static List<Binding> bar() {
+        return List.of(
+                character(BAR, Action.MIX, 'm', "mix", "begin to mix the picked bowl: its life runs from here")
+                        .writing(),
+                character(BAR, Action.WEIGH, 'w', "weigh", "weigh in the picked live bowl")
+                        .writing(),
+                character(BAR, Action.HAND_OVER, 'o', "hand over", "hand the weighed bowl over to its chair")
+                        .writing(),
+                character(BAR, Action.FINISH, 'f', "finish", "the bowl is empty but for what sticks to it")
+                        .writing(),
+                character(BAR, Action.BIN, 'b', "bin", "throw away what is left, with grams and cause")
+                        .writing(),
+                special(
+                        BAR,
+                        Action.OPEN,
+                        Key.Kind.ENTER,
+                        "Enter",
+                        "open",
+                        "open the picked bowl: cautions, times, weights"),
+                special(
+                        BAR,
+                        Action.OTHER_LIST,
+                        Key.Kind.TAB,
+                        "Tab",
+                        "list",
+                        "from the queue to the live bowls and back"),
+                special(BAR, Action.OTHER_LIST, Key.Kind.LEFT, "left", "", "the other list"),
+                special(BAR, Action.OTHER_LIST, Key.Kind.RIGHT, "right", "", "the other list"),
+                character(BAR, Action.OTHER_LIST, 'h', "", "the other list"),
+                character(BAR, Action.OTHER_LIST, 'l', "", "the other list"));
+    }
+
+    private static List<Binding> floor() {
+        return List.of(
+                special(
+                        FLOOR,
+                        Action.LIFT,
+                        Key.Kind.ENTER,
+                        "Enter",
+                        "lift, set",
+                        "lift the picked service; lifted: set it down there, which is asked first"),
+                special(
+                        FLOOR,
+                        Action.EARLIER,
+                        Key.Kind.LEFT,
+                        "left",
+                        "",
+                        "lifted: 5 minutes earlier; else look earlier"),
+                special(FLOOR, Action.LATER, Key.Kind.RIGHT, "right", "", "lifted: 5 minutes later; else look later"),
+                character(FLOOR, Action.EARLIER, 'h', "", "lifted: 5 minutes earlier; else look earlier"),
+                character(FLOOR, Action.LATER, 'l', "", "lifted: 5 minutes later; else look later"),
+                character(FLOOR, Action.MINUTE_EARLIER, ',', "-1 min", "lifted: a minute earlier"),
+                character(FLOOR, Action.MINUTE_LATER, '.', "+1 min", "lifted: a minute later"),
+                character(FLOOR, Action.SCALE, 't', "scale", "more or fewer minutes a cell"),
+                character(FLOOR, Action.NOW, 'g', "now", "back to the clock"));
+    }
+
+    private static List<Binding> day() {
+        return List.of(
+                special(
+                        DAY,
+                        Action.SORT_NEXT,
+                        Key.Kind.RIGHT,
+                        "right",
+                        "",
+                        "sort by the next: cause, service, chair, bowl"),
+                special(DAY, Action.SORT_BEFORE, Key.Kind.LEFT, "left", "", "sort by the one before"),
+                character(DAY, Action.SORT_NEXT, 'l', "", "sort by the next: cause, service, chair, bowl"),
+                character(DAY, Action.SORT_BEFORE, 'h', "", "sort by the one before"),
+                character(DAY, Action.SORT_NEXT, 'r', "sort", "sort by the next: cause, service, chair, bowl"),
+                special(DAY, Action.BEHIND, Key.Kind.ENTER, "Enter", "bowls", "the bowls behind the picked bar"),
+                character(DAY, Action.EARLIER_DAYS, 'd', "days", "ask for the earlier days again"),
+                character(DAY, Action.EXPORT, 'e', "export", "write the day as JSON and as a page with charts"));
+    }
+
+    private static List<Binding> everywhere(Place place) {
+        var keys = new ArrayList<Binding>();
+        keys.add(character(place, Action.ACKNOWLEDGE, 'a', "alarm seen", "say that the top alarm was seen")
+                .writing());
+        keys.add(character(
+                place, Action.SHELVE, 'z', "shelve", "put the top alarm away for some minutes, not a high one"));
+        if (place != DAY) {
+            keys.add(character(
+                    place, Action.SERVICES, 's', "services", "services of the day: seat, zone done, late, cancel"));
+            keys.add(character(place, Action.WALK_IN, 'n', "walk-in", "book a client who walks in")
+                    .writing());
+        }
+        keys.add(character(place, Action.TAKE_BACK, 'u', "undo", "take back your last action: it is shown, then y")
+                .writing());
+        keys.add(character(
+                place, Action.REASONS, 'i', "why", "why clients wait, what could not be planned, what changed"));
+        if (place == BAR) {
+            keys.add(character(BAR, Action.FIND, '/', "find", "find a bowl by its id, chair, client or zone"));
+        }
+        if (place != BAR) keys.add(character(place, Action.TO_BAR, '1', "bar", "the bar"));
+        if (place != FLOOR) keys.add(character(place, Action.TO_FLOOR, '2', "floor", "the floor: clients over time"));
+        if (place != DAY) keys.add(character(place, Action.TO_DAY, '3', "day", "the day in grams"));
+        keys.add(character(place, Action.KEYS, '?', "keys", "these keys; type to narrow them down"));
+        keys.add(character(place, Action.COPY, 'c', "copy", "copy the picked row for other programs"));
+        rows(place, keys);
+        clock(place, keys);
+        String back = place == FLOOR ? "put a lifted service back; clear a message" : "clear a message";
+        keys.add(special(place, Action.BACK, Key.Kind.ESCAPE, "Esc", "", back));
+        keys.add(control(place, Action.REDRAW, 'l', "draw everything anew"));
+        keys.add(character(place, Action.LEAVE, 'q', "leave", "leave: asks first"));
+        keys.add(control(place, Action.LEAVE, 'c', "leave: asks first, but not when the clock can be driven"));
+        return keys;
+    }
+
+    private static void rows(Place place, List<Binding> keys) {
+        keys.add(special(place, Action.UP, Key.Kind.UP, "up", "", "row up"));
+        keys.add(special(place, Action.DOWN, Key.Kind.DOWN, "down", "", "row down"));
+        keys.add(character(place, Action.UP, 'k', "", "row up"));
+        keys.add(character(place, Action.DOWN, 'j', "", "row down"));
+    }
+
+    private static void clock(Place place, List<Binding> keys) {
+        keys.add(character(place, Action.PAUSE, 'p', "pause", "stop the salon's clock, or let it run again")
+                .forDrivenClock());
+        keys.add(character(place, Action.SLOWER, '-', "slower", "slow the salon's clock")
+                .forDrivenClock());
+        keys.add(character(place, Action.FASTER, '+', "faster", "quicken the salon's clock")
+                .forDrivenClock());
+    }
+}

@@ -1,0 +1,25 @@
+package stirtide.bar.report;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import stirtide.bar.scene.PastDay;
+import stirtide.events.json.ContractJson;
+import stirtide.events.view.DayView;
+
+/** Writes a day into a folder: {@code SALON-DATE.json} is the day itself, {@code SALON-DATE.html} the page. */
+public record DayFiles(Path folder) {
+    /** Writes both, over what was there; the answer says where, or why not. */
+    public String write(DayView view, List<PastDay> past) {
+        String name = view.salonId().replaceAll("[^A-Za-z0-9-]", "_") + "-" + view.date();
+        try {
+            Files.createDirectories(folder);
+            Files.writeString(folder.resolve(name + ".json"), ContractJson.write(view) + "\n");
+            Files.writeString(folder.resolve(name + ".html"), DayPage.of(view, past));
+            return "written: " + folder.resolve(name) + ".html and .json";
+        } catch (IOException noPlace) {
+            return "not written: " + folder + " takes no files (" + noPlace.getMessage() + ")";
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package stirtide.bar.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stirtide.bar.grams.DayGrams;
+import stirtide.bar.grams.Limits;
+import stirtide.bar.scene.DayPick;
+import stirtide.bar.scene.PastDay;
+import stirtide.bar.words.WeightText;
+import stirtide.events.view.DayView;
+
+/** A day as one page of HTML that needs nothing beside itself: tables, and a chart of the days drawn as SVG. */
+public final class DayPage {
+    private static final String STYLE = """
+            body{font:16px/1.5 sans-serif;max-width:60em;margin:2em auto;padding:0 1em;color:#1a1a1a;background:#fff}
+            table{border-collapse:collapse;margin:1em 0}td,th{padding:.2em .8em;border-bottom:1px solid #bbb;text-align:left}
+            td.n{text-align:right;font-variant-numeric:tabular-nums}svg{max-width:100%;height:auto}
+            """;
+
+    private DayPage() {}
+
+    /** The page; earlier days oldest first. */
+    public static String of(DayView view, List<PastDay> past) {
+        var html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>");
+        String title = view.salonName() + ", " + view.date() + ": over-mixed grams";
+        html.append(escape(title))
+                .append("</title>\n<style>\n")
+                .append(STYLE)
+                .append("</style>\n</head>\n<body>\n<h1>");
+        html.append(escape(title)).append("</h1>\n");
+        html.append("<p>")
+                .append(
+                        view.closed()
+                                ? "The day is closed."
+                                : "The day is not finished: only bowls that are done count.")
+                .append("</p>\n");
+        balance(html, view.totals());
+        for (DayPick.Sort sort : DayPick.Sort.values()) bars(html, view, sort);
+        var days = new ArrayList<>(past);
+        days.add(new PastDay(
+                view.date(), view.totals().mixedMilligrams(), view.totals().overMixedMilligrams()));
+        Optional<Limits> limits = DayGrams.limits(past);
+        html.append("<h2>Over-mixed per day</h2>\n<p>")
+                .append(escape(words(limits, past.size())))
+                .append("</p>\n");
+        html.append(DaysSvg.of(days, limits));
+        return html.append("</body>\n</html>\n").toString();
+    }
+
+    private static String words(Optional<Limits> limits, int days) {
+        if (limits.isEmpty()) {
+            return days + " earlier days known; limits are told from " + Limits.FEWEST + " days on.";
+        }
+        return "A usual day lies between the dashed lines: the mean of " + days
+                + " earlier days, and three times their mean moving range over 1.128 on either side.";
+    }
+
+    private static void balance(StringBuilder html, DayView.DayTotals totals) {
+        html.append("<h2>Balance</h2>\n<table>\n");
+        row(html, "bowls done", String.valueOf(totals.bowlsMixed()));
+        row(html, "mixed", WeightText.grams(totals.mixedMilligrams()) + " g");
+        row(html, "applied", WeightText.grams(totals.appliedMilligrams()) + " g");
+        row(html, "stuck to bowl and brush", WeightText.grams(totals.residueMilligrams()) + " g");
+        row(html, "over-mixed", WeightText.grams(totals.overMixedMilligrams()) + " g");
+        row(
+                html,
+                "over-mixed of mixed",
+                DayGrams.percent(totals.overMixedMilligrams(), totals.mixedMilligrams()) + " %");
+        html.append("</table>\n");
+    }
+
+    private static void bars(StringBuilder html, DayView view, DayPick.Sort sort) {
+        html.append("<h2>Over-mixed by ").append(sort.word()).append("</h2>\n<table>\n");
+        List<DayGrams.Bar> bars = DayGrams.bars(view, sort);
+        if (bars.isEmpty()) row(html, "nothing", "0 g");
+        bars.forEach(bar -> row(html, bar.label(), WeightText.grams(bar.milligrams()) + " g"));
+        html.append("</table>\n");
+    }
+
+    private static void row(StringBuilder html, String label, String value) {
+        html.append("<tr><th scope=\"row\">").append(escape(label)).append("</th><td class=\"n\">");
+        html.append(escape(value)).append("</td></tr>\n");
+    }
+
+    /** Text that may stand in HTML. */
+    static String escape(String text) {
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
+    }
+}

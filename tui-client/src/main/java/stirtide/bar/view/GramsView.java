@@ -1,0 +1,113 @@
+package stirtide.bar.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.grams.DayGrams;
+import stirtide.bar.scene.AlarmBoard;
+import stirtide.bar.scene.DayPick;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TimeText;
+import stirtide.bar.words.WeightText;
+import stirtide.events.view.DayView;
+
+/** The day in grams: what was over-mixed and why, the day's balance, this terminal's alarms, and the days before. */
+final class GramsView {
+    private static final int RIGHT_COLUMNS = 33;
+    private static final int TOP_ROWS = 10;
+    private static final int LABEL_COLUMNS = 22;
+
+    private GramsView() {}
+
+    /** Draws between the alarm rows and the footer. */
+    static void draw(Pane pane, Scene scene) {
+        if (scene.view().isEmpty()) {
+            pane.put(2, 1, "no picture of the day yet", Style.DIM);
+            return;
+        }
+        DayView view = scene.view().get();
+        boolean tall = pane.height() >= 2 * TOP_ROWS;
+        int top = tall ? pane.height() / 2 : TOP_ROWS - 1;
+        int left = pane.width() - RIGHT_COLUMNS - 2;
+        bars(pane.part(0, 0, left - 1, top), scene, view);
+        for (int row = 0; row < top; row++) pane.put(left, row, "│", Style.RULE);
+        Pane right = pane.part(left + 2, 0, RIGHT_COLUMNS, top);
+        int row = balance(right, view, tall);
+        alarms(right, row + (tall ? 1 : 0), scene);
+        pane.rule(top);
+        DaysChart.draw(pane.part(0, top + 1, pane.width(), pane.height() - top - 1), scene, view);
+    }
+
+    private static void bars(Pane pane, Scene scene, DayView view) {
+        DayPick pick = scene.pages().day();
+        String head = "OVER-MIXED today, by " + pick.sort().word();
+        pane.put(0, 0, head, Style.STRONG);
+        List<DayGrams.Bar> bars = DayGrams.bars(view, pick.sort());
+        if (bars.isEmpty()) {
+            pane.put(2, 2, "nothing over-mixed in bowls that are done", Style.DIM);
+            return;
+        }
+        int rows = pane.height() - 2;
+        int picked = Math.min(pick.row(), bars.size() - 1);
+        int first = Math.max(0, Math.min(picked - rows + 1, bars.size() - rows));
+        int most = Math.max(1, bars.get(0).milligrams());
+        for (int i = 0; i < rows && first + i < bars.size(); i++)
+            bar(pane, 1 + i, bars.get(first + i), most, first + i == picked);
+        int hidden = bars.size() - first - rows;
+        if (hidden > 0) pane.put(2, pane.height() - 1, hidden + " more below", Style.DIM);
+    }
+
+    private static void bar(Pane pane, int row, DayGrams.Bar bar, int most, boolean isPicked) {
+        Style style = isPicked ? Style.PICKED : Style.TEXT;
+        if (isPicked) pane.put(0, row, " ".repeat(pane.width()), style);
+        pane.put(0, row, isPicked ? ">" : " ", style).fit(2, row, LABEL_COLUMNS, bar.label(), style);
+        pane.right(LABEL_COLUMNS + 9, row, 7, WeightText.grams(bar.milligrams()), style)
+                .put(LABEL_COLUMNS + 10, row, "g", style);
+        int room = pane.width() - LABEL_COLUMNS - 13;
+        long cells = Math.max(1, (long) bar.milligrams() * room / most);
+        pane.put(LABEL_COLUMNS + 12, row, "▓".repeat((int) Math.min(room, cells)), style);
+    }
+
+    private static int balance(Pane pane, DayView view, boolean tall) {
+        DayView.DayTotals totals = view.totals();
+        pane.put(0, 0, "DONE BOWLS  " + totals.bowlsMixed(), Style.STRONG);
+        figure(pane, 1, "mixed", totals.mixedMilligrams());
+        figure(pane, 2, "applied", totals.appliedMilligrams());
+        figure(pane, 3, "stuck to bowl and brush", totals.residueMilligrams());
+        figure(pane, 4, "over-mixed", totals.overMixedMilligrams());
+        String share = DayGrams.percent(totals.overMixedMilligrams(), totals.mixedMilligrams()) + " %";
+        pane.put(0, 5, "  of mixed", Style.TEXT).right(pane.width() - 1, 5, 9, share, Style.TEXT);
+        if (!tall) return 6;
+        view.planTotals()
+                .ifPresent(plan -> pane.put(0, 7, "still planned, " + plan.bowlCount() + " bowls", Style.TEXT)
+                        .right(
+                                pane.width() - 1,
+                                7,
+                                11,
+                                WeightText.wholeGrams(plan.mixedMilligrams()) + " g",
+                                Style.TEXT));
+        return 8;
+    }
+
+    private static void figure(Pane pane, int row, String label, int milligrams) {
+        pane.put(0, row, label, Style.TEXT);
+        pane.right(pane.width() - 1, row, 9, WeightText.wholeGrams(milligrams) + " g", Style.TEXT);
+    }
+
+    private static void alarms(Pane pane, int row, Scene scene) {
+        AlarmBoard.Tally tally = scene.board().tally();
+        var lines = new ArrayList<String>();
+        lines.add("high " + tally.high() + "  medium " + tally.medium() + "  low " + tally.low());
+        lines.add("most in 10 min " + tally.mostInTenMinutes() + ", aim 10 or less");
+        lines.add("in a flood " + tally.floodSeconds() / 60 + " min");
+        if (!tally.topKind().isEmpty()) {
+            lines.add("most often " + DayGrams.cause(tally.topKind()) + " " + tally.topCount());
+        }
+        boolean counted = !tally.equals(AlarmBoard.Tally.NONE);
+        String since = counted ? " since " + TimeText.minute(tally.since(), scene.zone()) : "";
+        pane.put(0, row, "ALARMS at this terminal" + since, Style.STRONG);
+        for (int i = 0; i < lines.size() && row + 1 + i < pane.height(); i++)
+            pane.fit(0, row + 1 + i, pane.width(), lines.get(i), Style.TEXT);
+    }
+}

@@ -1,0 +1,122 @@
+package stirtide.bar.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import stirtide.bar.Samples;
+import stirtide.bar.keys.Key;
+import stirtide.bar.keys.Place;
+import stirtide.bar.link.LinkNews;
+import stirtide.bar.scene.Operator;
+import stirtide.events.command.DayCommand.MoveService;
+
+class FloorTest {
+    private final Bench bench = Bench.with(Samples.calm());
+
+    private Bench floor() {
+        return bench.type("2");
+    }
+
+    @Test
+    void a_lifted_service_moves_by_five_minutes_and_one_and_is_sent_after_yes() {
+        floor().press(Key.Kind.ENTER);
+        assertThat(bench.scene().pages().floor().lifted()).isTrue();
+        bench.press(Key.Kind.RIGHT).press(Key.Kind.RIGHT).type(",").press(Key.Kind.ENTER);
+        assertThat(bench.title()).isEqualTo("MOVE?");
+        assertThat(bench.sent).isEmpty();
+        int service = bench.scene().pages().floor().service();
+        bench.type("y");
+        var card = Samples.calm().services().stream()
+                .filter(each -> each.service() == service)
+                .findFirst()
+                .orElseThrow();
+        assertThat(bench.sent)
+                .containsExactly(new MoveService(
+                        service, card.plannedStart().plusSeconds(9 * 60), Optional.empty(), "moved on the floor"));
+        assertThat(bench.scene().pages().floor().lifted()).isFalse();
+    }
+
+    @Test
+    void escape_puts_a_lifted_service_back_and_nothing_is_sent() {
+        floor().press(Key.Kind.ENTER).press(Key.Kind.RIGHT).press(Key.Kind.ESCAPE);
+        assertThat(bench.scene().pages().floor().lifted()).isFalse();
+        assertThat(bench.scene().pages().floor().shiftMinutes()).isZero();
+        assertThat(bench.sent).isEmpty();
+    }
+
+    @Test
+    void no_is_the_answer_of_enter_and_the_service_stays_lifted() {
+        floor().press(Key.Kind.ENTER)
+                .press(Key.Kind.RIGHT)
+                .press(Key.Kind.ENTER)
+                .press(Key.Kind.ENTER);
+        assertThat(bench.sent).isEmpty();
+        assertThat(bench.scene().pages().floor().lifted()).isTrue();
+    }
+
+    @Test
+    void a_start_that_is_over_is_refused_with_what_would_be_accepted() {
+        floor().press(Key.Kind.ENTER);
+        for (int i = 0; i < 10; i++) bench.press(Key.Kind.LEFT);
+        bench.press(Key.Kind.ENTER);
+        assertThat(bench.notice()).contains("or later");
+        assertThat(bench.sent).isEmpty();
+    }
+
+    @Test
+    void a_service_that_has_started_is_not_lifted() {
+        floor();
+        bench.desk.hear(new LinkNews.Heard(), bench.nanos);
+        bench.press(Key.Kind.UP).press(Key.Kind.UP).press(Key.Kind.DOWN);
+        while (bench.scene().pages().floor().service() != 4) bench.press(Key.Kind.DOWN);
+        bench.press(Key.Kind.ENTER);
+        assertThat(bench.notice()).contains("has not started");
+    }
+
+    @Test
+    void a_terminal_that_only_reads_lifts_nothing() {
+        var reader = new Bench(new Operator("", false)).hear(new LinkNews.Seen(Samples.calm()));
+        reader.type("2").press(Key.Kind.ENTER);
+        assertThat(reader.scene().pages().floor().lifted()).isFalse();
+        assertThat(reader.notice()).contains("only reads");
+    }
+
+    @Test
+    void the_day_asks_for_earlier_days_when_it_is_opened_and_on_demand() {
+        bench.type("3");
+        assertThat(bench.pastAsked).isEqualTo(1);
+        bench.hear(new LinkNews.Past(Samples.past())).type("1").type("3");
+        assertThat(bench.pastAsked).isEqualTo(1);
+        bench.type("d");
+        assertThat(bench.pastAsked).isEqualTo(2);
+        assertThat(bench.scene().pages().past()).hasSize(20);
+    }
+
+    @Test
+    void a_row_is_copied_as_one_line_of_text() {
+        bench.type("c");
+        assertThat(bench.copied)
+                .containsExactly("bowl 7a, chair 5, 214, 34.0 g Chalk Lift, makes 102.0 g, start 11:44");
+        bench.type("3c");
+        assertThat(bench.copied).last().isEqualTo("2027-05-14, over-mixed, left over, 10.5 g");
+    }
+
+    @Test
+    void a_kiosk_is_left_by_no_key() {
+        bench.desk.open(Place.BAR, true);
+        bench.type("q").press(Key.control('c', bench.nanos + 400_000_000L));
+        assertThat(bench.panel()).isEmpty();
+        assertThat(bench.desk.isLeaving()).isFalse();
+    }
+
+    @Test
+    void an_alarm_is_shelved_from_any_view_and_the_footer_counts_it() {
+        var busy = Bench.with(Samples.busy()).type("3z");
+        assertThat(busy.title()).isEqualTo("SHELVE");
+        busy.press(Key.Kind.RIGHT).press(Key.Kind.ENTER);
+        assertThat(busy.scene().board().shelved()).isEqualTo(1);
+        assertThat(busy.notice()).contains("for 10 min");
+        assertThat(busy.sent).isEmpty();
+    }
+}

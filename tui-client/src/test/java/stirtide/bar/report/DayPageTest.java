@@ -1,0 +1,59 @@
+package stirtide.bar.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import stirtide.bar.Samples;
+import stirtide.events.json.ContractJson;
+import stirtide.events.view.DayView;
+
+class DayPageTest {
+    @Test
+    void the_page_needs_nothing_beside_itself() {
+        String page = DayPage.of(Samples.busy(), Samples.past());
+        String links = page.replace("xmlns=\"http://www.w3.org/2000/svg\"", "");
+        assertThat(links).doesNotContain("http:", "https:", "<script", "<img", "<link", "@import", "url(");
+    }
+
+    @Test
+    void the_chart_is_well_formed_and_has_a_bar_a_day() throws IOException, SAXException, ParserConfigurationException {
+        String page = DayPage.of(Samples.busy(), Samples.past());
+        String svg = page.substring(page.indexOf("<svg"), page.indexOf("</svg>") + 6);
+        Document chart =
+                DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
+        assertThat(chart.getElementsByTagName("rect").getLength())
+                .isEqualTo(Samples.past().size() + 1);
+        assertThat(svg).contains(">151 !<", ">upper ");
+    }
+
+    @Test
+    void a_name_cannot_break_the_page() {
+        assertThat(DayPage.escape("<b>\"&")).isEqualTo("&lt;b&gt;&quot;&amp;");
+    }
+
+    @Test
+    void both_files_are_written_and_the_json_is_the_day(@TempDir Path folder) throws IOException {
+        String told = new DayFiles(folder).write(Samples.busy(), List.of());
+        assertThat(told).startsWith("written: ");
+        String json = Files.readString(folder.resolve("larch-lane-2027-05-14.json"));
+        assertThat(ContractJson.read(json, DayView.class)).isEqualTo(Samples.busy());
+        assertThat(folder.resolve("larch-lane-2027-05-14.html")).exists();
+    }
+
+    @Test
+    void a_folder_that_takes_no_files_is_told(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("taken"), "");
+        assertThat(new DayFiles(file).write(Samples.busy(), List.of())).startsWith("not written: ");
+    }
+}
