@@ -33,6 +33,7 @@ public final class PlanChecker {
         for (PlannedBowl bowl : plan.bowls()) BowlCheck.check(question, plan, bowl, findings);
         ResourceCheck.check(question, plan, findings);
         TotalsCheck.check(question, plan, findings);
+        StockCheck.check(question, plan, findings);
         return findings.sentences();
     }
 

@@ -30,15 +30,22 @@ public final class PlanQuestions {
         return day.planSettled() ? Optional.empty() : Optional.of(ask(day));
     }
 
+    /** The question as of the newest event, asked or not; empty when the day is not open. */
+    public static Optional<PlanQuestion> standing(Day day) {
+        return day.setup().isEmpty() || day.closed() ? Optional.empty() : Optional.of(ask(day));
+    }
+
     private static PlanQuestion ask(Day day) {
         var setup = day.opened();
         var time = SalonTime.of(setup);
         int now = time.minuteUp(day.time());
         var supplies = new Supplies(day, time, now);
+        var shelf = new Shelf(day);
         return new PlanQuestion(
                 day.revision(),
                 day.time(),
                 time.dayStart(),
+                time.zone(),
                 now,
                 setup.salon().handOverMinutes(),
                 setup.salon().washMinutes(),
@@ -46,8 +53,8 @@ public final class PlanQuestions {
                 assistants(day, supplies),
                 setup.salon().scales(),
                 setup.salon().bowls(),
-                setup.developers(),
-                setup.directions(),
+                shelf.developers(),
+                shelf.directions(),
                 bowlsOut(day, time, now),
                 tasks(day, supplies),
                 day.plan());
@@ -68,6 +75,7 @@ public final class PlanQuestions {
         int busyUntil = own.stream().mapToInt(supplies::mixEndMinute).max().orElse(0);
         return new Assistant(
                 person.personId(),
+                person.name(),
                 minutes(People.shift(day, person), SalonTime.of(day.opened())),
                 busyUntil > supplies.nowMinute() ? busyUntil : 0,
                 own.stream().filter(BowlState::mixing).map(BowlState::scaleId).findFirst());

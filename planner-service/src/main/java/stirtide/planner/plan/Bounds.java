@@ -60,13 +60,14 @@ final class Bounds {
     private int leastBowls(Track track) {
         int bowls = 0;
         int[] delays = new int[track.minutes()];
+        int[] holds = track.noHolds();
         int roomiest = question.bowlSizes().stream()
                 .mapToInt(size -> size.usableMilligrams() - size.residueMilligrams())
                 .max()
                 .orElse(0);
         for (Feed feed : track.feeds()) {
             if (feed.refusal().isPresent()) continue;
-            int at = LiveFeeding.feed(track, feed, 0, delays).minute();
+            int at = LiveFeeding.feed(track, feed, 0, holds, delays).minute();
             while (at < feed.to()) {
                 if (track.need(at, at + 1) == 0) {
                     at++;

@@ -1,8 +1,10 @@
 package stirtide.planner.plan;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.planner.plan.PlanQuestion.Assistant;
 
@@ -11,22 +13,24 @@ final class Changes {
     private final PlanQuestion question;
     private final Shown shown;
     private final List<PlannedBowl> bowls;
+    private final Words words;
 
     Changes(PlanQuestion question, Shown shown, List<PlannedBowl> bowls) {
         this.question = question;
         this.shown = shown;
         this.bowls = bowls;
+        this.words = new Words(question);
     }
 
     List<String> sentences() {
         if (question.onShow().isEmpty()) return List.of();
         List<String> sentences = new ArrayList<>();
-        List<String> planned = new ArrayList<>();
+        Set<String> planned = new HashSet<>();
         for (PlannedBowl bowl : bowls) {
             planned.add(bowl.bowl());
             shown.bowl(bowl.bowl())
                     .map(before -> change(before, bowl))
-                    .orElse(Optional.of("bowl " + bowl.bowl() + " is new, at " + time(bowl) + "."))
+                    .orElseGet(() -> Optional.of(fresh(bowl)))
                     .ifPresent(sentences::add);
         }
         for (PlannedBowl before : question.onShow().get().bowls())
@@ -35,50 +39,83 @@ final class Changes {
     }
 
     private String time(PlannedBowl bowl) {
-        return Words.time(shown.minute(bowl.mixStart()));
+        return words.time(bowl.mixStart());
+    }
+
+    private String fresh(PlannedBowl bowl) {
+        boolean known = question.onShow().stream()
+                .flatMap(plan -> plan.services().stream())
+                .anyMatch(service -> service.service() == bowl.service());
+        return "New: " + who(bowl) + " mixes bowl " + bowl.bowl() + " for chair " + bowl.chair() + " at " + time(bowl)
+                + ": "
+                + (known ? "the other bowls do not last for " : "service " + bowl.service() + " is new, first for ")
+                + Words.list(bowl.zones()) + ".";
     }
 
     private Optional<String> change(PlannedBowl before, PlannedBowl after) {
         List<String> parts = new ArrayList<>();
-        if (!before.mixStart().equals(after.mixStart())) parts.add("moved from " + time(before) + " to " + time(after));
+        if (!before.mixStart().equals(after.mixStart()))
+            parts.add("is mixed at " + time(after) + ", not at " + time(before));
         if (!before.personId().equals(after.personId())) parts.add("goes from " + who(before) + " to " + who(after));
         if (!before.bowlSizeId().equals(after.bowlSizeId()))
-            parts.add("changes from bowl size " + before.bowlSizeId() + " to " + after.bowlSizeId());
+            parts.add("goes into a bowl " + after.bowlSizeId() + ", not " + before.bowlSizeId());
         if (before.formula().totalMilligrams() != after.formula().totalMilligrams())
-            parts.add("holds " + grams(after) + " instead of " + grams(before));
-        if (!before.scaleId().equals(after.scaleId())) parts.add("is weighed on " + after.scaleId());
+            parts.add("holds " + grams(after) + ", not " + grams(before));
+        if (!before.scaleId().equals(after.scaleId())) parts.add("is weighed on scale " + after.scaleId());
         if (parts.isEmpty()) return Optional.empty();
-        return Optional.of("bowl " + after.bowl() + " " + String.join(", ", parts) + ": " + why(before, after) + ".");
+        return Optional.of("Bowl " + after.bowl() + " for chair " + after.chair() + " " + Words.list(parts) + ": "
+                + why(before, after) + ".");
     }
 
-    private static String who(PlannedBowl bowl) {
-        return bowl.personId().map(id -> Words.names(List.of(id))).orElse("the stylist");
+    private String who(PlannedBowl bowl) {
+        return bowl.personId().map(words::name).orElse("the stylist");
     }
 
     private static String grams(PlannedBowl bowl) {
-        int tenths = (bowl.formula().totalMilligrams() + 50) / 100;
-        return tenths / 10 + "." + tenths % 10 + " g";
+        return Words.grams(bowl.formula().totalMilligrams());
     }
 
     private String why(PlannedBowl before, PlannedBowl after) {
         int shift = shown.minute(after.neededFrom()) - shown.minute(before.neededFrom());
-        if (!before.mixStart().isAfter(question.asOf()) && shown.minute(before.mixStart()) < question.nowMinute())
-            return "it was not begun in time";
-        if (!canKeep(before)) return who(before) + " is not free then";
+        if (shown.minute(before.mixStart()) < question.nowMinute()) return "it was not begun at " + time(before);
+        Optional<String> away = before.personId().flatMap(person -> away(person, before));
+        if (away.isPresent()) return away.get();
         if (shift > 0) return "the chair needs it " + Words.minutes(shift) + " later";
         if (shift < 0) return "the chair needs it " + Words.minutes(-shift) + " earlier";
-        if (before.neededMilligrams() != after.neededMilligrams()) return "the grams still needed have changed";
-        return "the plan as a whole is better so";
+        if (before.neededMilligrams() != after.neededMilligrams())
+            return "the chair needs " + Words.grams(after.neededMilligrams()) + " of it, not "
+                    + Words.grams(before.neededMilligrams());
+        return inTheWay(before)
+                .map(other -> who(other) + " mixes bowl " + other.bowl() + " at that time")
+                .orElse("so the clients together wait less or less is thrown away");
     }
 
-    private boolean canKeep(PlannedBowl before) {
+    /** Why the person of a mix cannot do it as shown, if so. */
+    private Optional<String> away(String personId, PlannedBowl before) {
         int start = shown.minute(before.mixStart());
         int end = shown.minute(before.mixEnd());
-        for (Assistant assistant : question.assistants())
-            if (before.personId().equals(Optional.of(assistant.personId())))
-                return start >= assistant.busyUntilMinute()
-                        && assistant.onDuty().stream().anyMatch(duty -> duty.from() <= start && end <= duty.to());
-        return before.personId().isEmpty();
+        for (Assistant assistant : question.assistants()) {
+            if (!assistant.personId().equals(personId)) continue;
+            if (assistant.onDuty().stream().noneMatch(duty -> duty.from() <= start && end <= duty.to()))
+                return Optional.of(assistant.name() + " is not on duty from " + time(before) + " to "
+                        + words.time(before.mixEnd()));
+            if (start < assistant.busyUntilMinute())
+                return Optional.of(
+                        assistant.name() + " is at another mix until " + words.time(assistant.busyUntilMinute()));
+            return Optional.empty();
+        }
+        return Optional.of(words.name(personId) + " does not work today any more");
+    }
+
+    /** The mix that now has the person or the scale at the time shown before. */
+    private Optional<PlannedBowl> inTheWay(PlannedBowl before) {
+        return bowls.stream()
+                .filter(bowl -> !bowl.bowl().equals(before.bowl()))
+                .filter(bowl -> bowl.personId().equals(before.personId())
+                        || bowl.scaleId().equals(before.scaleId()))
+                .filter(bowl -> bowl.mixStart().isBefore(before.mixEnd())
+                        && before.mixStart().isBefore(bowl.mixEnd()))
+                .findFirst();
     }
 
     private Optional<String> dropped(PlannedBowl before) {
@@ -87,10 +124,11 @@ final class Changes {
                 .mapToInt(PlanQuestion.ServiceTask::bowlsUsed)
                 .findFirst()
                 .orElse(-1);
-        if (used < 0) return Optional.of("bowl " + before.bowl() + " is no longer needed: its service is over or off.");
+        if (used < 0)
+            return Optional.of("Bowl " + before.bowl() + " is not needed any more: its service is over or off.");
         for (int place = 0; place < used; place++)
             if (before.bowl().equals(idOf(before.service(), place))) return Optional.empty();
-        return Optional.of("bowl " + before.bowl() + " is no longer needed: the other bowls suffice.");
+        return Optional.of("Bowl " + before.bowl() + " is not needed any more: the other bowls suffice.");
     }
 
     private String idOf(int service, int index) {

@@ -8,19 +8,20 @@ import stirtide.planner.plan.Track.ZoneSlot;
  *
  * @param track the service
  * @param portions its bowls still to be mixed, in order of use
+ * @param holds minutes the client waits before each zone so that all its bowls come in time
  * @param delays minutes by which each minute of application starts late because the client waits
  * @param score what it costs
  */
-record Course(Track track, List<Portion> portions, int[] delays, Score score) {
+record Course(Track track, List<Portion> portions, int[] holds, int[] delays, Score score) {
     /** Lays a service out with its portions; they must be in order and feed every minute that needs feeding. */
-    static Course of(Track track, List<Portion> portions, Score moves, PlanQuestion question) {
+    static Course of(Track track, List<Portion> portions, int[] holds, Score moves, PlanQuestion question) {
         int[] delays = new int[track.minutes()];
         int late = 0;
         int next = 0;
         for (int at = 0; at < track.minutes(); ) {
             Feed feed = track.feed(at);
             if (at == feed.from() && !feed.live().isEmpty()) {
-                LiveFeeding.End end = LiveFeeding.feed(track, feed, late, delays);
+                LiveFeeding.End end = LiveFeeding.feed(track, feed, late, holds, delays);
                 late = end.delay();
                 at = end.minute();
                 if (at >= feed.to()) continue;
@@ -30,12 +31,15 @@ record Course(Track track, List<Portion> portions, int[] delays, Score score) {
                 Portion portion = portions.get(next++);
                 late = portion.use() - track.starts()[at];
                 to = portion.to();
+            } else {
+                late += track.holdBefore(at, holds);
             }
             for (; at < to; at++) delays[at] = late;
         }
         return new Course(
                 track,
                 portions,
+                holds,
                 delays,
                 score(track, portions, delays, question).plus(moves));
     }
@@ -51,7 +55,13 @@ record Course(Track track, List<Portion> portions, int[] delays, Score score) {
             age += portion.use() - portion.mix();
         }
         int wait = delays.length == 0 ? 0 : delays[delays.length - 1];
-        return new Score(overMinutes(track, delays), stylist, wait, overMix, age, 0);
+        return new Score(overMinutes(track, delays) + unfedMinutes(track), stylist, wait, overMix, age, 0);
+    }
+
+    private static int unfedMinutes(Track track) {
+        int unfed = 0;
+        for (Feed feed : track.feeds()) if (feed.refusal().isPresent()) unfed += feed.to() - feed.from();
+        return unfed;
     }
 
     private static int overMinutes(Track track, int[] delays) {
@@ -62,6 +72,21 @@ record Course(Track track, List<Portion> portions, int[] delays, Score score) {
             over += Math.max(0, end - track.latestEnd(slot, start));
         }
         return over;
+    }
+
+    /** Place of the first zone that has not begun and would be applied too long, -1 when there is none. */
+    int firstOver() {
+        return firstOver(track, delays);
+    }
+
+    static int firstOver(Track track, int[] delays) {
+        for (int zone = 0; zone < track.zones().size(); zone++) {
+            ZoneSlot slot = track.zones().get(zone);
+            if (slot.zone().begunMinute().isPresent()) continue;
+            int start = track.applyStart(slot, delays[slot.from()]);
+            if (track.endOf(slot.to()) + delays[slot.to() - 1] > track.latestEnd(slot, start)) return zone;
+        }
+        return -1;
     }
 
     int applyStart(ZoneSlot slot) {
@@ -75,6 +100,11 @@ record Course(Track track, List<Portion> portions, int[] delays, Score score) {
     /** Minute from which the stylist applies nothing until the minute of application {@code at}. */
     int idleBefore(int at) {
         return at == 0 ? track.idleFrom() : track.endOf(at) + delays[at - 1];
+    }
+
+    /** Minutes the client waits before the zone that starts with this minute of application, 0 for other minutes. */
+    int holdBefore(int at) {
+        return track.holdBefore(at, holds);
     }
 
     /** Minutes the client waits for a bowl. */

@@ -26,7 +26,7 @@ final class Inserter {
      * @param early minutes by which mixes start earlier than need be, to leave later minutes to others
      */
     Course insert(Track track, Bar bar, int keepBefore, int early) {
-        if (track.minutes() == 0) return course(track, List.of());
+        if (track.minutes() == 0) return course(track, List.of(), track.noHolds());
         Course free = insertWith(track, bar, early);
         List<Shown.Mix> pins = shown.mixes(track.task(), keepBefore);
         while (!pins.isEmpty()) {
@@ -44,7 +44,10 @@ final class Inserter {
     }
 
     private Course insertWith(Track track, Bar bar, int early) {
-        return byPath(track, bar, List.of(), early).orElseGet(() -> course(track, new LastResort(track, bar).feed()));
+        return byPath(track, bar, List.of(), early).orElseGet(() -> {
+            LastResort.Way way = LastResort.find(track, bar);
+            return course(way.track(), way.portions(), way.holds());
+        });
     }
 
     private Optional<Course> byPath(Track track, Bar bar, List<Shown.Mix> pins, int early) {
@@ -52,13 +55,15 @@ final class Inserter {
             Optional<List<Arc>> arcs = new PathSearch(track, bar, pins, early).find();
             if (arcs.isEmpty()) return Optional.empty();
             Optional<List<Portion>> portions = portions(track, bar, arcs.get(), pins);
-            if (portions.isPresent()) return Optional.of(course(track, portions.get()));
+            if (portions.isEmpty()) continue;
+            Course course = course(track, portions.get(), track.noHolds());
+            return course.firstOver() < 0 ? Optional.of(course) : Optional.empty();
         }
         return Optional.empty();
     }
 
-    private Course course(Track track, List<Portion> portions) {
-        return Course.of(track, portions, Score.moves(shown.moves(track.task(), portions)), question);
+    private Course course(Track track, List<Portion> portions, int[] holds) {
+        return Course.of(track, portions, holds, Score.moves(shown.moves(track.task(), portions)), question);
     }
 
     private Optional<List<Portion>> portions(Track track, Bar bar, List<Arc> arcs, List<Shown.Mix> pins) {

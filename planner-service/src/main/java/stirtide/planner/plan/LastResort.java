@@ -4,43 +4,115 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stirtide.planner.formula.FormulaAnswer.Weigh;
+import stirtide.planner.plan.Track.ZoneSlot;
 
 /**
  * Feeds a service bowl by bowl, whatever it takes: an assistant mixes while one can have the bowl at the chair within the
- * longest wait; else the stylist mixes at the chair's turn, as soon as a scale and a bowl are free. Always ends: bowls
- * and scales are all free some day, and every single minute can be fed alone.
+ * longest wait; else the stylist mixes at the chair's turn, as soon as a scale and a bowl are free. Before a zone that
+ * would else be applied after its longest processing time the client waits, so that all its bowls come in time. Always
+ * ends: bowls and scales are all free some day, every single minute can be fed alone, and a zone that no wait helps
+ * gets no bowl.
  */
 final class LastResort {
+    private static final int MOST_HOLD_MINUTES = 240;
+
     private final Track track;
     private final Bar bar;
     private final PlanQuestion question;
+    private final int[] holds;
     private final List<Portion> portions = new ArrayList<>();
     private final int[] delays;
     private int at;
     private int late;
+    private int heldAt = -1;
 
-    LastResort(Track track, Bar bar) {
+    /** Bowls in order of use, and the minutes the client waits before each zone. */
+    record Way(Track track, List<Portion> portions, int[] holds) {}
+
+    private LastResort(Track track, Bar bar, int[] holds) {
         this.track = track;
         this.bar = bar;
         this.question = bar.question();
+        this.holds = holds;
         this.delays = new int[track.minutes()];
     }
 
-    /** Bowls in order of use. */
-    List<Portion> feed() {
+    /** A way to feed the service that processes no zone too long but one that has begun so. */
+    static Way find(Track track, Bar bar) {
+        int[] holds = track.noHolds();
+        LastResort way = feed(track, bar, holds);
+        for (int over = Course.firstOver(track, way.delays); over >= 0; over = Course.firstOver(track, way.delays)) {
+            Optional<LastResort> held = hold(track, bar, holds, over);
+            if (held.isEmpty() && refused(track, over)) break;
+            if (held.isEmpty()) return find(refuse(track, track.zones().get(over)), bar);
+            way = held.get();
+            holds = way.holds;
+        }
+        return new Way(track, way.portions, holds);
+    }
+
+    private static LastResort feed(Track track, Bar bar, int[] holds) {
+        LastResort way = new LastResort(track, bar, holds);
+        way.feed();
+        return way;
+    }
+
+    /** A wait before a zone that lets it end in time: doubled until one does, then halved towards the shortest. */
+    private static Optional<LastResort> hold(Track track, Bar bar, int[] holds, int zone) {
+        int tooShort = holds[zone];
+        Optional<LastResort> found = Optional.empty();
+        for (int more = 1; found.isEmpty() && holds[zone] + more <= MOST_HOLD_MINUTES; more *= 2) {
+            found = held(track, bar, holds, zone, holds[zone] + more);
+            if (found.isEmpty()) tooShort = holds[zone] + more;
+        }
+        while (found.isPresent() && found.get().holds[zone] - tooShort > 1) {
+            int middle = (tooShort + found.get().holds[zone]) >>> 1;
+            Optional<LastResort> shorter = held(track, bar, holds, zone, middle);
+            if (shorter.isPresent()) found = shorter;
+            else tooShort = middle;
+        }
+        return found;
+    }
+
+    private static Optional<LastResort> held(Track track, Bar bar, int[] holds, int zone, int minutes) {
+        int[] longer = holds.clone();
+        longer[zone] = minutes;
+        LastResort way = feed(track, bar, longer);
+        int over = Course.firstOver(track, way.delays);
+        return over < 0 || over > zone ? Optional.of(way) : Optional.empty();
+    }
+
+    private static boolean refused(Track track, int zone) {
+        return track.feed(track.zones().get(zone).from()).refusal().isPresent();
+    }
+
+    private static Track refuse(Track track, ZoneSlot slot) {
+        Feed feed = track.feed(slot.from());
+        return track.refusing(
+                feed,
+                new Feed.Refusal(
+                        "No bowls that can be mixed for " + slot.zone().zone()
+                                + " let it be applied within its longest processing time of " + slot.longestMinutes()
+                                + " minutes.",
+                        "Two sections rinsed one after the other, a larger bowl, or one more assistant."));
+    }
+
+    private void feed() {
         while (at < track.minutes()) {
             Feed feed = track.feed(at);
             if (at == feed.from() && !feed.live().isEmpty()) {
-                LiveFeeding.End end = LiveFeeding.feed(track, feed, late, delays);
+                LiveFeeding.End end = LiveFeeding.feed(track, feed, late, holds, delays);
+                if (end.minute() > at) heldAt = end.minute() - 1;
                 at = end.minute();
                 late = end.delay();
                 if (at >= feed.to()) continue;
             }
+            if (heldAt < at) late += track.holdBefore(at, holds);
+            heldAt = at;
             if (feed.refusal().isPresent()) pass(feed.to());
             else if (track.need(at, at + 1) == 0) pass(at + 1);
             else serve(feed);
         }
-        return portions;
     }
 
     private void pass(int to) {
@@ -48,8 +120,9 @@ final class LastResort {
     }
 
     private void serve(Feed feed) {
-        Portion portion = byAssistant(feed).orElseGet(() -> byStylist(feed));
+        Portion portion = byAssistant(feed).or(() -> ahead(feed)).orElseGet(() -> byStylist(feed));
         portions.add(portion);
+        heldAt = portion.to() - 1;
         late = portion.use() - track.starts()[at];
         pass(portion.to());
     }
@@ -81,6 +154,23 @@ final class LastResort {
         }
     }
 
+    /** Before a zone the client waits for anyway the stylist mixes all its bowls that live long enough. */
+    private Optional<Portion> ahead(Feed feed) {
+        ZoneSlot slot = track.zone(at);
+        if (holds[track.zoneAt()[at]] == 0 || at == slot.from()) return Optional.empty();
+        int start = track.starts()[slot.from()] + delays[slot.from()];
+        int use = track.starts()[at] + late;
+        int idle = slot.from() == 0 ? track.idleFrom() : track.endOf(slot.from()) + delays[slot.from() - 1];
+        int earliest = Math.max(Math.max(question.nowMinute(), idle), lastMixEnd());
+        int latest = Math.min(start, use - question.handOverMinutes())
+                - feed.recipe().mixMinutes();
+        for (int mix = earliest; mix <= latest; mix++) {
+            Optional<Portion> portion = mixed(feed, Portion.STYLIST, mix, use);
+            if (portion.isPresent()) return portion;
+        }
+        return Optional.empty();
+    }
+
     private int lastMixEnd() {
         return portions.isEmpty() ? 0 : portions.get(portions.size() - 1).mixEnd();
     }
@@ -106,6 +196,7 @@ final class LastResort {
         var bowl = question.bowlSizes().get(size);
         int to = at;
         while (to < feed.to()
+                && (to == at || track.holdBefore(to, holds) == 0)
                 && track.endOf(to + 1) + shift <= Math.min(lifeEnd, until)
                 && track.need(at, to + 1) + bowl.residueMilligrams() <= bowl.usableMilligrams()) to++;
         int least = at;
@@ -121,8 +212,8 @@ final class LastResort {
     }
 
     private int own(int size, int minute) {
-        return (int) portions.stream()
-                .filter(each -> each.size() == size && each.end() + question.washMinutes() > minute)
-                .count();
+        int own = 0;
+        for (Portion each : portions) if (each.size() == size && each.end() + question.washMinutes() > minute) own++;
+        return own;
     }
 }

@@ -11,12 +11,14 @@ final class Notes {
     private final PlanQuestion question;
     private final Course course;
     private final Timeline timeline;
+    private final Words words;
     private final List<PlanNote> notes = new ArrayList<>();
 
     Notes(PlanQuestion question, Course course, Timeline timeline) {
         this.question = question;
         this.course = course;
         this.timeline = timeline;
+        this.words = new Words(question);
     }
 
     List<PlanNote> all() {
@@ -58,17 +60,17 @@ final class Notes {
             why = "no assistant is on duty any more";
         else
             why = "no assistant can have the bowl at the chair within " + Words.minutes(PathSearch.MOST_WAIT_MINUTES)
-                    + " of " + Words.time(ready);
+                    + " of " + words.time(ready);
         note(
                 "STYLIST_MIXES",
-                "The stylist mixes " + Shown.idOf(course.track().task(), place) + " at " + Words.time(portion.mix())
+                "The stylist mixes " + Shown.idOf(course.track().task(), place) + " at " + words.time(portion.mix())
                         + ": " + why + ".");
     }
 
     private void rinsedEarly(Stay stay) {
         note(
                 "RINSE_EARLY",
-                stay.zone() + " is rinsed at " + Words.time(stay.rinse()) + ", "
+                stay.zone() + " is rinsed at " + words.time(stay.rinse()) + ", "
                         + Words.minutes(stay.common() - stay.rinse())
                         + " before the rest of its section: its longest processing time ends then.");
     }
@@ -77,7 +79,7 @@ final class Notes {
         note(
                 "PROCESSING_OVER",
                 "The longest processing time of " + stay.zone() + " ends at "
-                        + Words.time(stay.rinseBy()) + ", before "
+                        + words.time(stay.rinseBy()) + ", before "
                         + (stay.end() > stay.rinseBy()
                                 ? "all of it is applied: rinse what is applied, and ask the colorist before going on."
                                 : "now: rinse at once."));

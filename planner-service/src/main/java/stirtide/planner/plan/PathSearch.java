@@ -35,6 +35,7 @@ final class PathSearch {
     private final Map<Integer, int[][]> latest = new HashMap<>();
     private final Map<Integer, List<Step>> later = new HashMap<>();
     private final int[] scratch;
+    private final int[] noHolds;
 
     /** A way to have fed all minutes before {@code minute}. */
     record Step(
@@ -73,6 +74,7 @@ final class PathSearch {
         expanded = new Step[track.minutes()][bar.scaleCount()];
         expandedStart = new int[track.minutes()][bar.scaleCount()];
         scratch = new int[track.minutes()];
+        noHolds = track.noHolds();
     }
 
     /** Bowls in order of use, or empty when no path exists within the longest wait. */
@@ -107,7 +109,7 @@ final class PathSearch {
         int at = step.minute();
         Feed feed = track.feed(at);
         if (at == feed.from() && !feed.live().isEmpty()) {
-            LiveFeeding.End end = LiveFeeding.feed(track, feed, step.delay(), scratch);
+            LiveFeeding.End end = LiveFeeding.feed(track, feed, step.delay(), noHolds, scratch);
             if (end.minute() > at) {
                 if (step.delay() == delay) pass(step, end.minute(), end.delay(), delay);
                 return;

@@ -1,6 +1,7 @@
 package stirtide.planner.plan;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import stirtide.events.plan.Plan;
@@ -15,6 +16,7 @@ import stirtide.events.setup.Scale;
  * @param basedOnRevision newest event that is in the question
  * @param asOf time of that event
  * @param dayStart start of the day in the salon's zone
+ * @param zone the salon's zone; only sentences need it, minutes count as they pass
  * @param nowMinute first minute in which something new may start: {@code asOf} rounded up
  * @param handOverMinutes minutes from the end of mixing until the bowl is at the chair
  * @param washMinutes minutes until an emptied bowl can be used again
@@ -32,6 +34,7 @@ public record PlanQuestion(
         long basedOnRevision,
         Instant asOf,
         Instant dayStart,
+        ZoneId zone,
         int nowMinute,
         int handOverMinutes,
         int washMinutes,
@@ -54,6 +57,46 @@ public record PlanQuestion(
         services = List.copyOf(services);
     }
 
+    /** The instant at which a minute of the day starts. */
+    public Instant instantOf(int minute) {
+        return dayStart.plusSeconds(60L * minute);
+    }
+
+    /** The same question about other services. */
+    public PlanQuestion withServices(List<ServiceTask> others) {
+        return with(assistants, others, onShow);
+    }
+
+    /** The same question with other people at the bar. */
+    public PlanQuestion withAssistants(List<Assistant> others) {
+        return with(others, services, onShow);
+    }
+
+    /** The same question with another plan on show. */
+    public PlanQuestion showing(Plan plan) {
+        return with(assistants, services, Optional.of(plan));
+    }
+
+    private PlanQuestion with(List<Assistant> people, List<ServiceTask> tasks, Optional<Plan> shown) {
+        return new PlanQuestion(
+                basedOnRevision,
+                asOf,
+                dayStart,
+                zone,
+                nowMinute,
+                handOverMinutes,
+                washMinutes,
+                frozenMinutes,
+                people,
+                scales,
+                bowlSizes,
+                developers,
+                directions,
+                bowlsOut,
+                tasks,
+                shown);
+    }
+
     /** A half-open span of minutes of the day, {@code from < to}. */
     public record Minutes(int from, int to) {
         public Minutes {
@@ -66,11 +109,13 @@ public record PlanQuestion(
      * Somebody who mixes.
      *
      * @param personId person
+     * @param name how the salon calls the person; only sentences need it
      * @param onDuty hours on this day, breaks cut out
      * @param busyUntilMinute end of the mix the person is at now, 0 when none
      * @param busyScaleId scale of that mix, empty when none
      */
-    public record Assistant(String personId, List<Minutes> onDuty, int busyUntilMinute, Optional<String> busyScaleId) {
+    public record Assistant(
+            String personId, String name, List<Minutes> onDuty, int busyUntilMinute, Optional<String> busyScaleId) {
         public Assistant {
             onDuty = List.copyOf(onDuty);
         }
@@ -101,6 +146,11 @@ public record PlanQuestion(
         public ServiceTask {
             runs = List.copyOf(runs);
             processing = List.copyOf(processing);
+        }
+
+        /** The same service with another start. */
+        public ServiceTask startingAt(int minute) {
+            return new ServiceTask(service, chair, started, minute, bowlsUsed, runs, processing);
         }
     }
 

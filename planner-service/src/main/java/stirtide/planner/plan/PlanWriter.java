@@ -41,6 +41,7 @@ final class PlanWriter {
                 .thenComparing(PlannedBowl::service)
                 .thenComparing(bowl -> bowl.bowl().length())
                 .thenComparing(PlannedBowl::bowl));
+        notes.addAll(Stock.notes(question, bowls));
         return new Plan(
                 question.basedOnRevision(),
                 question.asOf(),

@@ -1,5 +1,6 @@
 package stirtide.planner.plan;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import stirtide.events.setup.BowlSize;
@@ -21,6 +22,7 @@ final class Recipe {
     private final Map<Integer, Refused> refused = new HashMap<>();
 
     private final Map<Integer, Integer> weighed = new HashMap<>();
+    private final int[] refusedFrom;
 
     private record Refused(int needMilligrams, FormulaAnswer.Impossible answer) {}
 
@@ -35,6 +37,9 @@ final class Recipe {
         this.technique = technique;
         this.strengthHundredths = strengthHundredths;
         this.ratioThousandths = ratioThousandths;
+        this.refusedFrom =
+                new int[question.bowlSizes().size() * question.scales().size()];
+        Arrays.fill(refusedFrom, Integer.MAX_VALUE);
     }
 
     int mixMinutes() {
@@ -65,7 +70,7 @@ final class Recipe {
                 question.scales().get(scale)));
         answers.put(key, answer);
         if (answer instanceof FormulaAnswer.Impossible impossible)
-            refused.put(place(size, scale), new Refused(needMilligrams, impossible));
+            refuse(place(size, scale), new Refused(needMilligrams, impossible));
         else weighed.merge(place(size, scale), needMilligrams, Math::max);
         return answer;
     }
@@ -75,8 +80,7 @@ final class Recipe {
      * not possible for more: the mixes that are enough for more are some of those that are enough for less.
      */
     boolean knownImpossible(int needMilligrams, int size, int scale) {
-        Refused less = refused.get(place(size, scale));
-        return less != null && less.needMilligrams <= needMilligrams;
+        return needMilligrams >= refusedFrom[place(size, scale)];
     }
 
     /** Whether there are weights; asks only where monotony does not tell. */
@@ -95,6 +99,11 @@ final class Recipe {
             if (possible(middle, size, scale)) possible = middle;
             else refusedFrom = middle;
         }
+    }
+
+    private void refuse(int place, Refused answer) {
+        refused.put(place, answer);
+        refusedFrom[place] = answer.needMilligrams;
     }
 
     private int place(int size, int scale) {

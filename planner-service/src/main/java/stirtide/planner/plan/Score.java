@@ -5,7 +5,7 @@ import java.util.Comparator;
 /**
  * What a plan costs, most important first.
  *
- * @param overMinutes minutes of application after the longest processing time is over, which never happens by choice
+ * @param overMinutes minutes of application after the longest processing time is over, or without a bowl; never by choice
  * @param stylistMixes bowls the stylist has to mix, the last resort
  * @param waitMinutes minutes clients wait
  * @param overMixMilligrams surplus and residue

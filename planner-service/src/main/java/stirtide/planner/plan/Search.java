@@ -32,6 +32,7 @@ final class Search {
     }
 
     Draft run(int rounds) {
+        if (rounds == 0) return quick();
         ideal = ideal();
         int keepBefore = frozenBefore;
         Draft best = first(keepBefore);
@@ -45,6 +46,29 @@ final class Search {
         }
         for (int round = 0; round < rounds && !perfect(best); round++) improve(best, keepBefore);
         return best;
+    }
+
+    /** A complete plan at once: what is shown and still fits, and the rest around it. */
+    private Draft quick() {
+        List<Integer> byStart = byStart(frozenBefore);
+        Draft draft = shown.any() ? kept(byStart, frozenBefore) : build(byStart, frozenBefore);
+        Score score = draft.score();
+        int waits = shown.any() ? shown.waitMinutes() : 0;
+        if (score.overMinutes() + score.stylistMixes() == 0 && score.waitMinutes() <= waits) return draft;
+        Draft other = build(byStart, question.nowMinute());
+        return other.score().compareTo(score) < 0 ? other : draft;
+    }
+
+    /** Services that nothing has happened to stay as shown, the others and those that wait go around them. */
+    private Draft kept(List<Integer> order, int keepBefore) {
+        Draft draft = new Draft(question, tracks, inserter);
+        List<Integer> left = new ArrayList<>();
+        for (int track : order)
+            Keeping.of(tracks.get(track), draft.bar(), shown)
+                    .filter(course -> course.score().waitMinutes() == 0)
+                    .ifPresentOrElse(course -> draft.put(track, course), () -> left.add(track));
+        for (int track : left) draft.insert(track, keepBefore, 0);
+        return draft;
     }
 
     private boolean anyFrozen() {
@@ -66,8 +90,8 @@ final class Search {
         return score.minus(Score.moves(score.moves())).compareTo(ideal.minus(Score.moves(ideal.moves()))) <= 0;
     }
 
-    private Draft first(int keepBefore) {
-        List<Integer> byStart = IntStream.range(0, tracks.size())
+    private List<Integer> byStart(int keepBefore) {
+        return IntStream.range(0, tracks.size())
                 .boxed()
                 .sorted(Comparator.<Integer>comparingInt(
                                 track -> shown.mixes(tracks.get(track).task(), keepBefore)
@@ -76,7 +100,11 @@ final class Search {
                                         : 0)
                         .thenComparing(track -> firstMinute(tracks.get(track))))
                 .toList();
-        Draft best = build(byStart, shown.any() ? Integer.MAX_VALUE : keepBefore);
+    }
+
+    private Draft first(int keepBefore) {
+        List<Integer> byStart = byStart(keepBefore);
+        Draft best = shown.any() ? kept(byStart, keepBefore) : build(byStart, keepBefore);
         if (perfect(best)) return best;
         for (List<Integer> order : orders(byStart)) {
             Draft draft = build(order, keepBefore);

@@ -53,7 +53,23 @@ final class Shown {
         return mixes;
     }
 
-    private Optional<Mix> mixOf(PlannedBowl bowl) {
+    /** Place of the size of a bowl in the question, -1 when there is none any more. */
+    int sizeOf(PlannedBowl bowl) {
+        for (int i = 0; i < question.bowlSizes().size(); i++)
+            if (bowl.bowlSizeId().equals(question.bowlSizes().get(i).bowlSizeId())) return i;
+        return -1;
+    }
+
+    /** Minutes the services of the question wait in the plan on show. */
+    int waitMinutes() {
+        return question.onShow().stream()
+                .flatMap(plan -> plan.services().stream())
+                .filter(each -> question.services().stream().anyMatch(task -> task.service() == each.service()))
+                .mapToInt(each -> each.waitMinutes())
+                .sum();
+    }
+
+    Optional<Mix> mixOf(PlannedBowl bowl) {
         int person = -1;
         for (int i = 0; i < question.assistants().size(); i++)
             if (bowl.personId().equals(Optional.of(question.assistants().get(i).personId()))) person = i;

@@ -60,6 +60,31 @@ record Track(
         return zones.get(zoneAt[minute]);
     }
 
+    /** Minutes the client waits before a minute of application, when it is the first of a zone. */
+    int holdBefore(int minute, int[] holds) {
+        return zone(minute).from() == minute ? holds[zoneAt[minute]] : 0;
+    }
+
+    int[] noHolds() {
+        return new int[zones.size()];
+    }
+
+    /** Zones of which a part is in this stretch. */
+    List<ZoneSlot> zonesIn(int from, int to) {
+        return zones.stream()
+                .filter(slot -> slot.from() < to && from < slot.to())
+                .toList();
+    }
+
+    /** The same service, with nothing to be mixed for one feed. */
+    Track refusing(Feed feed, Feed.Refusal refusal) {
+        Feed refused = new Feed(
+                feed.run(), feed.from(), feed.to(), feed.recipe(), feed.live(), java.util.Optional.of(refusal));
+        List<Feed> others =
+                feeds.stream().map(each -> each == feed ? refused : each).toList();
+        return new Track(task, starts, needUpTo, zoneAt, feedAt, zones, others, splits, idleFrom);
+    }
+
     /** Latest end of a zone that does not process too long, given its start; its bare application is always let be. */
     int latestEnd(ZoneSlot slot, int applyStart) {
         int bare = slot.zone().begunMinute().isPresent()

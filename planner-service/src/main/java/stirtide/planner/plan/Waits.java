@@ -33,12 +33,36 @@ final class Waits {
             for (Portion portion : course.portions()) {
                 int wait = course.waitFor(portion);
                 live -= wait;
-                if (wait > 0) explain(course, portion, wait);
+                if (wait > 0 && course.holdBefore(portion.from()) == 0) explain(course, portion, wait);
+            }
+            for (Track.ZoneSlot slot : course.track().zones()) {
+                int hold = course.holdBefore(slot.from());
+                if (hold == 0) continue;
+                held(course, slot, hold);
+                if (fedByLive(course, slot)) live -= hold;
             }
             if (live > 0) onItsWay(course, live);
         }
         for (int i = 0; i < windows.size(); i++) reasons.add(i, overloaded(windows.get(i), waiting.get(i)));
         return reasons;
+    }
+
+    private static boolean fedByLive(Course course, Track.ZoneSlot slot) {
+        return course.portions().stream().noneMatch(portion -> portion.from() == slot.from());
+    }
+
+    private void held(Course course, Track.ZoneSlot slot, int hold) {
+        int start = course.applyStart(slot);
+        int service = course.track().task().service();
+        add(
+                start - hold,
+                start,
+                0,
+                0,
+                service,
+                "Service " + service + " waits " + Words.minutes(hold) + " before "
+                        + slot.zone().zone()
+                        + ": begun earlier it would not be applied within its longest processing time, for want of bowls.");
     }
 
     private void explain(Course course, Portion portion, int wait) {
@@ -72,11 +96,11 @@ final class Waits {
 
     private String tooLate(Course course, Portion portion, int due) {
         int ready = due + question.handOverMinutes();
-        return "Service " + course.track().task().service() + " needs a bowl at " + Words.time(ready)
-                + ", but nothing can start before " + Words.time(question.nowMinute())
+        return "Service " + course.track().task().service() + " needs a bowl at " + words.time(ready)
+                + ", but nothing can start before " + words.time(question.nowMinute())
                 + ", and mixing and carrying take "
                 + Words.minutes(portion.feed().recipe().mixMinutes() + question.handOverMinutes())
-                + ": it comes at " + Words.time(portion.use()) + ".";
+                + ": it comes at " + words.time(portion.use()) + ".";
     }
 
     private boolean known(Job job) {
@@ -96,7 +120,7 @@ final class Waits {
             return;
         }
         int available = overload.available(job.release(), due);
-        String stretch = Words.time(job.release()) + " to " + Words.time(due);
+        String stretch = words.time(job.release()) + " to " + words.time(due);
         String sentence = bowlsShort(job, due)
                 ? "Service " + job.service() + " waits for a bowl: from " + stretch
                         + " all bowls that would do are in use or being washed."
@@ -136,7 +160,7 @@ final class Waits {
     private WaitReason overloaded(Window window, TreeSet<Integer> services) {
         List<String> people = question.assistants().stream()
                 .filter(each -> available(each, window))
-                .map(PlanQuestion.Assistant::personId)
+                .map(PlanQuestion.Assistant::name)
                 .toList();
         String scales = question.scales().size() < people.size()
                 ? " on "
@@ -144,8 +168,8 @@ final class Waits {
                                 ? "one scale"
                                 : question.scales().size() + " scales")
                 : "";
-        String sentence = Words.time(window.from()) + " to " + Words.time(window.to()) + " needs "
-                + Words.minutes(window.needed()) + " of mixing, " + Words.names(people) + " can give "
+        String sentence = words.time(window.from()) + " to " + words.time(window.to()) + " needs "
+                + Words.minutes(window.needed()) + " of mixing, " + Words.list(people) + " can give "
                 + window.available() + scales + ".";
         return new WaitReason(
                 words.at(window.from()),

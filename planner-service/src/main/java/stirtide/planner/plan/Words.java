@@ -1,11 +1,14 @@
 package stirtide.planner.plan;
 
 import java.time.Instant;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 
 /** Minutes and names as people read them, and minutes as instants. */
 final class Words {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
     private final PlanQuestion question;
 
     Words(PlanQuestion question) {
@@ -16,20 +19,36 @@ final class Words {
         return question.dayStart().plusSeconds(60L * minute);
     }
 
-    /** Time of day, counted from the start of the day: 10:05. */
-    static String time(int minute) {
-        return String.format(Locale.ROOT, "%02d:%02d", Math.floorDiv(minute, 60) % 24, Math.floorMod(minute, 60));
+    /** Time of day as the salon's clock shows it, also after a change of clock: 10:05. */
+    String time(int minute) {
+        return time(at(minute));
+    }
+
+    String time(Instant instant) {
+        return CLOCK.format(instant.atZone(question.zone()));
     }
 
     static String minutes(int minutes) {
         return minutes == 1 ? "1 minute" : minutes + " minutes";
     }
 
+    /** Grams to the tenth: 12.3 g. */
+    static String grams(long milligrams) {
+        long tenths = (milligrams + 50) / 100;
+        return tenths / 10 + "." + tenths % 10 + " g";
+    }
+
+    /** What the salon calls a person; the id where it names nobody. */
+    String name(String personId) {
+        return question.assistants().stream()
+                .filter(each -> each.personId().equals(personId))
+                .map(PlanQuestion.Assistant::name)
+                .findFirst()
+                .orElse(personId);
+    }
+
     /** Ora, Ora and Ben, or Ora, Ben and Kim. */
-    static String names(List<String> ids) {
-        List<String> names = ids.stream()
-                .map(id -> id.isEmpty() ? id : id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1))
-                .toList();
+    static String list(List<String> names) {
         if (names.isEmpty()) return "nobody";
         if (names.size() == 1) return names.get(0);
         return String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1);

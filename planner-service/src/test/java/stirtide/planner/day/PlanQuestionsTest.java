@@ -98,10 +98,11 @@ class PlanQuestionsTest {
                 .containsExactly(
                         new Assistant(
                                 "bo",
+                                "Bo",
                                 List.of(new Minutes(480, 720), new Minutes(780, 1080)),
                                 598,
                                 Optional.of("bar-1")),
-                        new Assistant("mika", List.of(new Minutes(480, 1080)), 0, Optional.empty()));
+                        new Assistant("mika", "Mika", List.of(new Minutes(480, 1080)), 0, Optional.empty()));
         assertThat(ask(scene).bowlsOut()).containsExactly(new BowlOut("M", 639));
     }
 

@@ -210,8 +210,9 @@ class BrokenPlansTest {
         String person = first.personId().orElseThrow();
         int place = QUESTION.assistants().get(0).personId().equals(person) ? 0 : 1;
         int mix = SmallDay.minute(first.mixStart());
-        Assistant off = new Assistant(person, List.of(new Minutes(480, mix + 3)), 0, Optional.empty());
-        Assistant busy = new Assistant(person, List.of(new Minutes(480, 1200)), mix + 1, Optional.of(first.scaleId()));
+        Assistant off = new Assistant(person, person, List.of(new Minutes(480, mix + 3)), 0, Optional.empty());
+        Assistant busy =
+                new Assistant(person, person, List.of(new Minutes(480, 1200)), mix + 1, Optional.of(first.scaleId()));
         SmallDay shortLife = day();
         shortLife.life = 30;
         SmallDay weak = day();

@@ -61,6 +61,7 @@ final class LivedDay {
                 question.basedOnRevision() + 1,
                 RandomDay.START.plusSeconds(60L * now),
                 RandomDay.START,
+                question.zone(),
                 now,
                 question.handOverMinutes(),
                 question.washMinutes(),
@@ -91,6 +92,7 @@ final class LivedDay {
         for (Minutes each : assistant.onDuty()) if (!leaves || each.to() <= now) duty.add(each);
         return new Assistant(
                 assistant.personId(),
+                assistant.name(),
                 duty,
                 at.map(bowl -> minute(bowl.mixEnd())).orElse(0),
                 at.map(PlannedBowl::scaleId));

@@ -60,6 +60,7 @@ final class RandomDay {
                 7,
                 START.plusSeconds(480 * 60),
                 START,
+                java.time.ZoneOffset.UTC,
                 480,
                 between(1, 3),
                 between(0, 15),
@@ -84,7 +85,7 @@ final class RandomDay {
             from = pause + between(10, 40);
         }
         duty.add(new Minutes(from, to));
-        return new Assistant(name, duty, 0, Optional.empty());
+        return new Assistant(name, SmallDay.called(name), duty, 0, Optional.empty());
     }
 
     private Scale scale(String id) {

@@ -39,6 +39,8 @@ final class SmallDay {
             new TechniqueRule("foil", false, 1500, 2500, 1200, 60),
             new TechniqueRule("scalp", true, 1000, 2000, 600, 50));
     BowlSize bowl = new BowlSize("tub", 120_000, 2_000, 10);
+    java.time.Instant dayStart = RandomDay.START;
+    java.time.ZoneId zone = java.time.ZoneOffset.UTC;
     int washMinutes = 10;
     int now = 480;
     int life = LIFE;
@@ -50,7 +52,12 @@ final class SmallDay {
     }
 
     static Assistant person(String name, int from, int to) {
-        return new Assistant(name, List.of(new Minutes(from, to)), 0, Optional.empty());
+        return new Assistant(name, called(name), List.of(new Minutes(from, to)), 0, Optional.empty());
+    }
+
+    /** Name of a person whose id is the name in small letters. */
+    static String called(String id) {
+        return id.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + id.substring(1);
     }
 
     SmallDay scales(int count) {
@@ -112,8 +119,9 @@ final class SmallDay {
         Developer developer = new Developer("d600", "Invented 600", 600, 1_000_000, BigDecimal.TEN, Optional.empty());
         return new PlanQuestion(
                 3,
-                RandomDay.START.plusSeconds(60L * now),
-                RandomDay.START,
+                dayStart.plusSeconds(60L * now),
+                dayStart,
+                zone,
                 now,
                 CARRY,
                 washMinutes,

@@ -93,8 +93,8 @@ class SmallDaysTest {
     @Test
     void nobody_mixes_in_a_break() {
         SmallDay day = new SmallDay().scales(1).service(600, zone("crown", 20, 20));
-        day.assistants.add(
-                new Assistant("ida", List.of(new Minutes(480, 590), new Minutes(605, 1200)), 0, Optional.empty()));
+        day.assistants.add(new Assistant(
+                "ida", "Ida", List.of(new Minutes(480, 590), new Minutes(605, 1200)), 0, Optional.empty()));
         Plan plan = plan(day);
         assertThat(starts(plan)).containsExactly(585);
         assertThat(plan.totals().waitMinutes()).isZero();
@@ -220,6 +220,7 @@ class SmallDaysTest {
         day.services.clear();
         day.service(606, zone("crown", 20, 20));
         assertThat(plan(day).changes())
-                .containsExactly("bowl 1a moved from 09:53 to 09:59: the chair needs it 6 minutes later.");
+                .containsExactly(
+                        "Bowl 1a for chair 1 is mixed at 09:59, not at 09:53: the chair needs it 6 minutes later.");
     }
 }

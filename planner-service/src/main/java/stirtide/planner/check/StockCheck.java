@@ -1,0 +1,45 @@
+package stirtide.planner.check;
+
+import java.util.Map;
+import java.util.TreeMap;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlannedBowl;
+import stirtide.planner.plan.PlanQuestion;
+
+/** A plan says of every counted product that it will not last, and of no other. */
+final class StockCheck {
+    private StockCheck() {}
+
+    static void check(PlanQuestion question, Plan plan, Findings findings) {
+        Map<String, Long> left = new TreeMap<>();
+        question.directions()
+                .forEach(each -> each.countedMilligrams().ifPresent(grams -> left.put(each.name(), (long) grams)));
+        question.developers()
+                .forEach(each -> each.countedMilligrams().ifPresent(grams -> left.put(each.name(), (long) grams)));
+        for (PlannedBowl bowl : plan.bowls()) {
+            question.directions().stream()
+                    .filter(each -> each.lightenerId().equals(bowl.formula().lightenerId()))
+                    .forEach(each -> take(left, each.name(), bowl.formula().lightenerMilligrams()));
+            for (DeveloperPart part : bowl.formula().developerParts())
+                question.developers().stream()
+                        .filter(each -> each.developerId().equals(part.developerId()))
+                        .forEach(each -> take(left, each.name(), part.milligrams()));
+        }
+        left.forEach((name, milligrams) -> findings.unless(
+                noted(plan, name) == milligrams < 0,
+                "%s: %d mg are left after the day, the notes say otherwise",
+                name,
+                milligrams));
+    }
+
+    private static void take(Map<String, Long> left, String name, int milligrams) {
+        left.computeIfPresent(name, (key, grams) -> grams - milligrams);
+    }
+
+    private static boolean noted(Plan plan, String name) {
+        return plan.notes().stream()
+                .anyMatch(note ->
+                        note.kind().equals("STOCK_SHORT") && note.sentence().startsWith(name + " runs out"));
+    }
+}

@@ -1,0 +1,79 @@
+package stirtide.planner.day;
+
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.setup.Developer;
+import stirtide.events.setup.Directions;
+
+/**
+ * What is left on the shelf of what was counted at opening, after the bowls begun so far. A bowl that nobody has weighed
+ * takes what was planned; of a weighed one the developers take their planned shares of what was weighed.
+ *
+ * @param day the day
+ */
+record Shelf(Day day) {
+    List<Directions> directions() {
+        return day.opened().directions().stream().map(this::left).toList();
+    }
+
+    List<Developer> developers() {
+        return day.opened().developers().stream().map(this::left).toList();
+    }
+
+    private List<BowlState> begun() {
+        return day.services().stream()
+                .flatMap(service -> service.bowls().stream())
+                .toList();
+    }
+
+    private Directions left(Directions all) {
+        long used = begun().stream()
+                .filter(bowl -> bowl.planned().lightenerId().equals(all.lightenerId()))
+                .mapToLong(bowl -> bowl.weighed()
+                        .map(BowlState.Weighed::lightenerMilligrams)
+                        .orElse(bowl.planned().lightenerMilligrams()))
+                .sum();
+        if (used == 0 || all.countedMilligrams().isEmpty()) return all;
+        return new Directions(
+                all.lightenerId(),
+                all.name(),
+                all.form(),
+                all.workingLifeMinutes(),
+                all.mixMinutes(),
+                all.waterPermitted(),
+                all.techniques(),
+                all.packMilligrams(),
+                all.packPrice(),
+                less(all.countedMilligrams(), used),
+                all.strandTestHours(),
+                all.patchTestHours(),
+                all.cautions());
+    }
+
+    private Developer left(Developer all) {
+        long used = begun().stream().mapToLong(bowl -> used(bowl, all)).sum();
+        return new Developer(
+                all.developerId(),
+                all.name(),
+                all.strengthHundredths(),
+                all.packMilligrams(),
+                all.packPrice(),
+                less(all.countedMilligrams(), used));
+    }
+
+    private static long used(BowlState bowl, Developer developer) {
+        long planned = bowl.planned().developerMilligrams();
+        long part = bowl.planned().developerParts().stream()
+                .filter(each -> each.developerId().equals(developer.developerId()))
+                .mapToLong(each -> each.milligrams())
+                .sum();
+        if (part == 0) return 0;
+        return bowl.weighed()
+                .map(weighed -> part * weighed.developerMilligrams() / planned)
+                .orElse(part);
+    }
+
+    private static Optional<Integer> less(Optional<Integer> counted, long used) {
+        return counted.map(grams -> (int) Math.max(0, grams - used));
+    }
+}

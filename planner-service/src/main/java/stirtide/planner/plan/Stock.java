@@ -1,0 +1,63 @@
+package stirtide.planner.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToLongFunction;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.plan.Plan.PlanNote;
+import stirtide.events.plan.PlannedBowl;
+import stirtide.events.setup.Developer;
+import stirtide.events.setup.Directions;
+
+/** Tells which lightener or developer, where it was counted, does not last for the bowls of the plan. */
+final class Stock {
+    private final List<PlannedBowl> bowls;
+    private final Words words;
+    private final List<PlanNote> notes = new ArrayList<>();
+
+    private Stock(PlanQuestion question, List<PlannedBowl> bowls) {
+        this.bowls = bowls;
+        this.words = new Words(question);
+    }
+
+    /** One note for each product that runs out; bowls in order of mixing. */
+    static List<PlanNote> notes(PlanQuestion question, List<PlannedBowl> bowls) {
+        Stock stock = new Stock(question, bowls);
+        for (Directions each : question.directions())
+            each.countedMilligrams()
+                    .ifPresent(counted -> stock.product(each.name(), counted, bowl -> lightener(bowl, each)));
+        for (Developer each : question.developers())
+            each.countedMilligrams()
+                    .ifPresent(counted -> stock.product(each.name(), counted, bowl -> developer(bowl, each)));
+        return stock.notes;
+    }
+
+    private static long lightener(PlannedBowl bowl, Directions directions) {
+        boolean same = bowl.formula().lightenerId().equals(directions.lightenerId());
+        return same ? bowl.formula().lightenerMilligrams() : 0;
+    }
+
+    private static long developer(PlannedBowl bowl, Developer developer) {
+        return bowl.formula().developerParts().stream()
+                .filter(part -> part.developerId().equals(developer.developerId()))
+                .mapToLong(DeveloperPart::milligrams)
+                .sum();
+    }
+
+    private void product(String name, long counted, ToLongFunction<PlannedBowl> used) {
+        long needed = 0;
+        Optional<PlannedBowl> lacks = Optional.empty();
+        for (PlannedBowl bowl : bowls) {
+            needed += used.applyAsLong(bowl);
+            if (needed > counted && lacks.isEmpty()) lacks = Optional.of(bowl);
+        }
+        long lacking = needed - counted;
+        lacks.ifPresent(bowl -> notes.add(new PlanNote(
+                "STOCK_SHORT",
+                bowl.service(),
+                name + " runs out at " + words.time(bowl.mixStart()) + ", with bowl " + bowl.bowl() + ": "
+                        + Words.grams(counted) + " are left by the count and " + Words.grams(lacking)
+                        + " more are needed today.")));
+    }
+}
