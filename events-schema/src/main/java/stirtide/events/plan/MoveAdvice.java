@@ -1,0 +1,41 @@
+package stirtide.events.plan;
+
+import java.time.Instant;
+import java.util.List;
+
+/**
+ * What moving services within their own tolerance would do, best first. Nothing is moved by asking.
+ *
+ * @param basedOnRevision newest event the answer knows
+ * @param present the plan without a move
+ * @param singles best move of each service that may move
+ * @param pairs best moves of two services together that are better than either alone
+ */
+public record MoveAdvice(long basedOnRevision, PlanFigures present, List<MoveEffect> singles, List<MoveEffect> pairs) {
+    public MoveAdvice {
+        singles = List.copyOf(singles);
+        pairs = List.copyOf(pairs);
+    }
+
+    /**
+     * One or two moves and the plan that would follow.
+     *
+     * @param moves what is moved
+     * @param then the plan with the moves
+     * @param sentence the difference in words
+     */
+    public record MoveEffect(List<ServiceMove> moves, PlanFigures then, String sentence) {
+        public MoveEffect {
+            moves = List.copyOf(moves);
+        }
+    }
+
+    /**
+     * A service at another start.
+     *
+     * @param service service number
+     * @param from booked start
+     * @param to start after the move
+     */
+    public record ServiceMove(int service, Instant from, Instant to) {}
+}

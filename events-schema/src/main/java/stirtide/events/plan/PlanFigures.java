@@ -1,0 +1,13 @@
+package stirtide.events.plan;
+
+/**
+ * What a plan costs, most important first.
+ *
+ * @param stylistMixes bowls the stylist has to mix
+ * @param waitMinutes minutes clients wait, all together
+ * @param notAppliedMilligrams grams to be mixed that nobody applies: surplus and residue
+ * @param busiestMinutes minutes of mixing by assistants in the busiest half hour
+ * @param bowlCount bowls still to be mixed
+ */
+public record PlanFigures(
+        int stylistMixes, int waitMinutes, int notAppliedMilligrams, int busiestMinutes, int bowlCount) {}

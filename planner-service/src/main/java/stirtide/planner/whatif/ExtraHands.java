@@ -1,0 +1,44 @@
+package stirtide.planner.whatif;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.plan.AssistantAdvice;
+import stirtide.events.plan.PlanFigures;
+import stirtide.planner.day.Refusal;
+import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.plan.PlanQuestion.Assistant;
+import stirtide.planner.plan.PlanQuestion.Minutes;
+
+/** Plans the day with one more assistant for a while. The scales stay as many as they are. */
+final class ExtraHands {
+    private ExtraHands() {}
+
+    static WhatIfAnswer answer(Present present, WhatIfQuestion.ExtraAssistant extra) {
+        PlanQuestion question = present.question();
+        int from = Math.max(present.nowMinute(), present.time().minuteUp(extra.from()));
+        int to = present.time().minuteDown(extra.to());
+        if (from >= to || !present.time().holds(extra.from()))
+            return new WhatIfAnswer.Refused(
+                    new Refusal(
+                            "SPAN_EMPTY",
+                            "The help must start on this day and end after it starts and after now. Name another from and to."));
+        List<Assistant> people = new ArrayList<>(question.assistants());
+        people.add(
+                new Assistant("one more", "One more assistant", List.of(new Minutes(from, to)), 0, Optional.empty()));
+        PlanFigures then = Figures.of(present.thorough(question.withAssistants(people)));
+        String scales = people.size() > question.scales().size()
+                ? " There are fewer scales than assistants: a scale may be what is lacking."
+                : "";
+        String sentence = "One more assistant from " + present.time().clock(question.instantOf(from)) + " to "
+                + present.time().clock(question.instantOf(to)) + ": "
+                + Figures.difference(present.figures(), then) + ".";
+        return new WhatIfAnswer.ExtraAssistant(new AssistantAdvice(
+                question.basedOnRevision(),
+                question.instantOf(from),
+                question.instantOf(to),
+                present.figures(),
+                then,
+                sentence + scales));
+    }
+}

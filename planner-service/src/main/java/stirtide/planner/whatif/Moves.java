@@ -1,0 +1,137 @@
+package stirtide.planner.whatif;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import stirtide.events.day.Booking;
+import stirtide.events.plan.MoveAdvice;
+import stirtide.events.plan.MoveAdvice.MoveEffect;
+import stirtide.events.plan.MoveAdvice.ServiceMove;
+import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlanFigures;
+import stirtide.planner.day.ServiceState;
+import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.plan.PlanQuestion.ServiceTask;
+
+/**
+ * Moves each service that has not started within its own tolerance, five minutes at a time, and two of the best together.
+ * The many are planned at once, the best again with as much work as the plan at present.
+ */
+final class Moves {
+    private static final int STEP_MINUTES = 5;
+    private static final int MOST_TOLD = 10;
+    private static final int MOST_PAIRED = 6;
+
+    private static final Comparator<Tried> BEST = Comparator.comparing(Tried::figures, Figures.BETTER)
+            .thenComparingInt(Tried::minutes)
+            .thenComparing(Tried::services, Comparator.comparing(Object::toString));
+
+    private final Present present;
+
+    /** A change of starts: minutes by which each service is moved, and what follows. */
+    private record Tried(List<Shift> shifts, PlanFigures figures) {
+        int minutes() {
+            return shifts.stream().mapToInt(shift -> Math.abs(shift.minutes)).sum();
+        }
+
+        List<Integer> services() {
+            return shifts.stream().map(Shift::service).toList();
+        }
+    }
+
+    private record Shift(int service, int bookedMinute, int minutes) {}
+
+    private Moves(Present present) {
+        this.present = present;
+    }
+
+    static WhatIfAnswer answer(Present present) {
+        Moves moves = new Moves(present);
+        List<Tried> singles = moves.singles();
+        List<Tried> pairs = moves.pairs(singles.subList(0, Math.min(MOST_PAIRED, singles.size())));
+        return new WhatIfAnswer.Moves(new MoveAdvice(
+                present.question().basedOnRevision(), present.figures(), moves.told(singles), moves.told(pairs)));
+    }
+
+    private List<MoveEffect> told(List<Tried> tried) {
+        return tried.stream().limit(MOST_TOLD).map(this::effect).toList();
+    }
+
+    private List<Tried> singles() {
+        List<Tried> best = new ArrayList<>();
+        for (ServiceTask task : present.question().services())
+            present.day()
+                    .service(task.service())
+                    .filter(service -> service.startedAt().isEmpty())
+                    .flatMap(this::bestOf)
+                    .ifPresent(best::add);
+        best.sort(BEST);
+        List<Tried> again = new ArrayList<>();
+        for (Tried each : best.subList(0, Math.min(MOST_TOLD, best.size())))
+            again.add(tried(each.shifts, true).orElse(each));
+        again.sort(BEST);
+        return again;
+    }
+
+    private Optional<Tried> bestOf(ServiceState service) {
+        Booking booking = service.booking();
+        int booked = present.time().minuteUp(booking.start());
+        List<Tried> all = new ArrayList<>();
+        int first = -booking.earlierMinutes() / STEP_MINUTES * STEP_MINUTES;
+        for (int minutes = first; minutes <= booking.laterMinutes(); minutes += STEP_MINUTES)
+            if (minutes != 0 && booked + minutes >= present.nowMinute())
+                tried(List.of(new Shift(service.service(), booked, minutes)), false)
+                        .ifPresent(all::add);
+        return all.stream().min(BEST);
+    }
+
+    /** Empty when a service would come into another client's time at its chair. */
+    private Optional<Tried> tried(List<Shift> shifts, boolean thorough) {
+        PlanQuestion changed = present.at(present.question().services().stream()
+                .map(task -> moved(task, shifts))
+                .toList());
+        Plan then = thorough ? present.thorough(changed) : present.quick(changed);
+        if (shifts.stream().anyMatch(shift -> present.crowds(then, shift.service))) return Optional.empty();
+        return Optional.of(new Tried(shifts, Figures.of(then)));
+    }
+
+    private static ServiceTask moved(ServiceTask task, List<Shift> shifts) {
+        for (Shift shift : shifts)
+            if (shift.service == task.service()) return task.startingAt(shift.bookedMinute + shift.minutes);
+        return task;
+    }
+
+    private List<Tried> pairs(List<Tried> singles) {
+        List<Tried> pairs = new ArrayList<>();
+        for (int i = 0; i < singles.size(); i++) {
+            for (int j = i + 1; j < singles.size(); j++) {
+                PlanFigures alone = singles.get(i).figures;
+                List<Shift> both = List.of(
+                        singles.get(i).shifts.get(0), singles.get(j).shifts.get(0));
+                tried(both, true)
+                        .filter(pair -> Figures.BETTER.compare(pair.figures, alone) < 0)
+                        .ifPresent(pairs::add);
+            }
+        }
+        pairs.sort(BEST);
+        return pairs;
+    }
+
+    private MoveEffect effect(Tried tried) {
+        List<ServiceMove> moves = tried.shifts.stream()
+                .map(shift -> new ServiceMove(
+                        shift.service,
+                        present.question().instantOf(shift.bookedMinute),
+                        present.question().instantOf(shift.bookedMinute + shift.minutes)))
+                .toList();
+        String sentence = moves.stream()
+                .map(move -> "service " + move.service() + " from "
+                        + present.time().clock(move.from()) + " to "
+                        + present.time().clock(move.to()))
+                .collect(Collectors.joining(" and ", "Move ", ""));
+        return new MoveEffect(
+                moves, tried.figures, sentence + ": " + Figures.difference(present.figures(), tried.figures) + ".");
+    }
+}

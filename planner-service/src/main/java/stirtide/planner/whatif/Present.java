@@ -1,0 +1,72 @@
+package stirtide.planner.whatif;
+
+import java.time.Instant;
+import java.util.List;
+import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlanFigures;
+import stirtide.events.plan.PlannedService;
+import stirtide.planner.day.Day;
+import stirtide.planner.day.SalonTime;
+import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.plan.PlanQuestion.ServiceTask;
+import stirtide.planner.plan.Planner;
+
+/**
+ * The day without any change, against which changes are held.
+ *
+ * @param day the day
+ * @param question what the planner is asked, with the plan below on show
+ * @param plan its plan
+ * @param figures what that plan costs
+ * @param time the day's times
+ * @param nowMinute first minute for which something may be suggested
+ */
+record Present(Day day, PlanQuestion question, Plan plan, PlanFigures figures, SalonTime time, int nowMinute) {
+    /** Rounds for plans that are told. */
+    private static final int ROUNDS = 12;
+
+    static Present of(Day day, PlanQuestion question, Instant now) {
+        Plan plan = Planner.draw(question, ROUNDS);
+        SalonTime time = SalonTime.of(day.opened());
+        return new Present(
+                day,
+                question.showing(plan),
+                plan,
+                Figures.of(plan),
+                time,
+                Math.max(question.nowMinute(), time.minuteUp(now)));
+    }
+
+    /** The plan of a changed question, drawn at once. */
+    Plan quick(PlanQuestion changed) {
+        return Planner.draw(changed, 0);
+    }
+
+    /** The plan of a changed question with as much work as the present plan got. */
+    Plan thorough(PlanQuestion changed) {
+        return Planner.draw(changed, ROUNDS);
+    }
+
+    PlanQuestion at(List<ServiceTask> services) {
+        return question.withServices(services);
+    }
+
+    /** Whether a service is at its chair together with another one that it does not share the chair with at present. */
+    boolean crowds(Plan then, int service) {
+        return overlaps(then, service) > overlaps(plan, service);
+    }
+
+    private static long overlaps(Plan plan, int service) {
+        return plan.services().stream()
+                .filter(each -> each.service() == service)
+                .flatMap(own -> plan.services().stream().filter(other -> together(own, other)))
+                .count();
+    }
+
+    private static boolean together(PlannedService a, PlannedService b) {
+        return a.service() != b.service()
+                && a.chair() == b.chair()
+                && a.start().isBefore(b.end())
+                && b.start().isBefore(a.end());
+    }
+}

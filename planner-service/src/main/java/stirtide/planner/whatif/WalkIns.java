@@ -1,0 +1,110 @@
+package stirtide.planner.whatif;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.command.DayCommand.BookService;
+import stirtide.events.day.Booking;
+import stirtide.events.day.DayEvent;
+import stirtide.events.day.StoredEvent;
+import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlanFigures;
+import stirtide.events.plan.PlannedService;
+import stirtide.events.plan.WalkInAdvice;
+import stirtide.planner.day.Day;
+import stirtide.planner.day.Decider;
+import stirtide.planner.day.Decision;
+import stirtide.planner.day.Evolver;
+import stirtide.planner.day.Facts;
+import stirtide.planner.day.PlanQuestions;
+import stirtide.planner.plan.PlanQuestion.ServiceTask;
+
+/** Looks for the earliest start of a client without a booking, at a chair that is free, so that nobody waits longer. */
+final class WalkIns {
+    private static final int STEP_MINUTES = 5;
+    private static final String ASKER = "what-if";
+
+    private final Present present;
+    private final ServiceTask client;
+
+    private WalkIns(Present present, ServiceTask client) {
+        this.present = present;
+        this.client = client;
+    }
+
+    static WhatIfAnswer answer(Present present, WhatIfQuestion.WalkIn wish) {
+        Instant now = present.question().instantOf(present.nowMinute());
+        Booking booking = new Booking(
+                ASKER + " " + present.day().services().size(),
+                wish.menuId(),
+                wish.chair(),
+                now,
+                "",
+                wish.length(),
+                wish.density(),
+                Optional.empty(),
+                0,
+                0);
+        Decision decision = Decider.decide(present.day(), new BookService(booking), new Facts(now, ASKER));
+        if (decision instanceof Decision.Refused refused) return new WhatIfAnswer.Refused(refused.refusal());
+        ServiceTask client = task(present.day(), ((Decision.Accepted) decision).events(), now);
+        return new WhatIfAnswer.WalkIn(new WalkIns(present, client).earliest());
+    }
+
+    private static ServiceTask task(Day day, List<DayEvent> events, Instant now) {
+        Day then = day;
+        for (DayEvent event : events)
+            then = Evolver.evolve(then, new StoredEvent(ASKER, "", then.revision() + 1, now, ASKER, ASKER, event));
+        List<ServiceTask> tasks = PlanQuestions.standing(then).orElseThrow().services();
+        return tasks.get(tasks.size() - 1);
+    }
+
+    private WalkInAdvice earliest() {
+        int last = present.question().assistants().stream()
+                .flatMap(each -> each.onDuty().stream())
+                .mapToInt(duty -> duty.to())
+                .max()
+                .orElse(present.nowMinute());
+        int first = (present.nowMinute() + STEP_MINUTES - 1) / STEP_MINUTES * STEP_MINUTES;
+        for (int start = first; start < last; start += STEP_MINUTES) {
+            List<ServiceTask> services = new ArrayList<>(present.question().services());
+            services.add(client.startingAt(start));
+            Plan then = present.quick(present.at(services));
+            if (fits(then)) return found(start, Figures.of(then));
+        }
+        return new WalkInAdvice(
+                present.question().basedOnRevision(),
+                Optional.empty(),
+                present.figures(),
+                Optional.empty(),
+                "No start found today at which neither this client nor anybody else waits longer.");
+    }
+
+    private boolean fits(Plan then) {
+        PlanFigures figures = Figures.of(then);
+        return figures.stylistMixes() <= present.figures().stylistMixes()
+                && then.services().stream().allMatch(this::nobodyWaitsLonger)
+                && !present.crowds(then, client.service())
+                && then.notes().stream().noneMatch(note -> note.service() == client.service());
+    }
+
+    private boolean nobodyWaitsLonger(PlannedService service) {
+        int before = present.plan().services().stream()
+                .filter(each -> each.service() == service.service())
+                .mapToInt(PlannedService::waitMinutes)
+                .sum();
+        return service.waitMinutes() <= before;
+    }
+
+    private WalkInAdvice found(int minute, PlanFigures then) {
+        Instant start = present.question().instantOf(minute);
+        return new WalkInAdvice(
+                present.question().basedOnRevision(),
+                Optional.of(start),
+                present.figures(),
+                Optional.of(then),
+                "From " + present.time().clock(start) + " nobody waits longer: "
+                        + Figures.difference(present.figures(), then) + ".");
+    }
+}

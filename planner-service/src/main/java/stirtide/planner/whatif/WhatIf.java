@@ -1,0 +1,31 @@
+package stirtide.planner.whatif;
+
+import java.time.Instant;
+import java.util.Optional;
+import stirtide.planner.day.Day;
+import stirtide.planner.day.PlanQuestions;
+import stirtide.planner.day.Refusal;
+import stirtide.planner.plan.PlanQuestion;
+
+/** Answers what-if questions about a day. */
+public final class WhatIf {
+    private WhatIf() {}
+
+    /**
+     * Answers a question. The same day, question and time give the same answer.
+     *
+     * @param day the day as it stands
+     * @param question what is asked
+     * @param now time of asking; nothing is suggested for before it
+     */
+    public static WhatIfAnswer answer(Day day, WhatIfQuestion question, Instant now) {
+        Optional<PlanQuestion> asked = PlanQuestions.standing(day);
+        if (asked.isEmpty())
+            return new WhatIfAnswer.Refused(
+                    new Refusal("DAY_NOT_OPEN", "Nothing is planned on a day that is not open. Open it first."));
+        Present present = Present.of(day, asked.get(), now);
+        if (question instanceof WhatIfQuestion.WalkIn walkIn) return WalkIns.answer(present, walkIn);
+        if (question instanceof WhatIfQuestion.ExtraAssistant extra) return ExtraHands.answer(present, extra);
+        return Moves.answer(present);
+    }
+}

@@ -1,0 +1,21 @@
+package stirtide.planner.whatif;
+
+import stirtide.events.plan.AssistantAdvice;
+import stirtide.events.plan.MoveAdvice;
+import stirtide.events.plan.WalkInAdvice;
+import stirtide.planner.day.Refusal;
+
+/** Answer to a {@link WhatIfQuestion}. */
+public sealed interface WhatIfAnswer {
+    /** Effects of moves. */
+    record Moves(MoveAdvice advice) implements WhatIfAnswer {}
+
+    /** A start for a client without a booking. */
+    record WalkIn(WalkInAdvice advice) implements WhatIfAnswer {}
+
+    /** Effect of one more assistant. */
+    record ExtraAssistant(AssistantAdvice advice) implements WhatIfAnswer {}
+
+    /** The question cannot be answered, and why. */
+    record Refused(Refusal refusal) implements WhatIfAnswer {}
+}
