@@ -29,6 +29,8 @@ import stirtide.bar.link.Outgoing;
 import stirtide.bar.link.ServiceApi;
 import stirtide.bar.link.ServiceLink;
 import stirtide.bar.report.DayFiles;
+import stirtide.bar.scale.ScaleReading;
+import stirtide.bar.scale.ScaleSource;
 import stirtide.bar.scene.AlarmBoard;
 import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.PastDay;
@@ -75,6 +77,8 @@ final class BarApp {
         record Pressed(Key key) implements Message {}
 
         record Told(LinkNews news) implements Message {}
+
+        record Weighed(ScaleReading reading) implements Message {}
 
         record Resized() implements Message {}
 
@@ -156,12 +160,20 @@ final class BarApp {
         var painter = new Painter(screen, options.theme(), options.depth());
         rememberedPicture().ifPresent(view -> desk.hear(new LinkNews.Remembered(view), System.nanoTime()));
         paint(screen, painter, true);
+        options.scale().ifPresent(this::startScale);
         KeyReader.start(terminal, key -> messages.add(new Message.Pressed(key)));
         try (var link = ServiceLink.start(
                 new ServiceApi(options.server(), options.day()), home, options.personId(), new Relay(home))) {
             outgoing.link = link;
             loop(terminal, screen, painter);
         }
+    }
+
+    private void startScale(ScaleSource.Wanted wanted) {
+        var scale = new ScaleSource(wanted, reading -> messages.add(new Message.Weighed(reading)));
+        var thread = new Thread(scale, "scale");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     private Optional<DayView> rememberedPicture() throws InterruptedException {
@@ -201,6 +213,7 @@ final class BarApp {
     private void take(Message message) {
         if (message instanceof Message.Pressed pressed) desk.press(pressed.key());
         else if (message instanceof Message.Told told) desk.hear(told.news(), System.nanoTime());
+        else if (message instanceof Message.Weighed weighed) desk.hear(weighed.reading(), System.nanoTime());
         else if (message instanceof Message.Crashed crashed)
             throw new IllegalStateException("a thread broke", crashed.cause());
     }

@@ -35,6 +35,7 @@ public final class Main {
 
     private static int run(Options options, PrintStream out, PrintStream errors) {
         try {
+            if (options.plain()) return Plain.run(options, out, errors);
             if (options.once() || !hasTerminal()) return Once.print(options, out, errors);
             return new BarApp(options, errors).run();
         } catch (InterruptedException stopped) {

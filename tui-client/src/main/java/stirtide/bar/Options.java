@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import stirtide.bar.frame.Glyphs;
 import stirtide.bar.keys.Place;
 import stirtide.bar.link.Home;
+import stirtide.bar.scale.ScaleSource;
 import stirtide.bar.terminal.ColorDepth;
 import stirtide.bar.terminal.Theme;
 
@@ -34,6 +35,7 @@ import stirtide.bar.terminal.Theme;
  * @param bell whether a new alarm rings the terminal's bell
  * @param kiosk whether the keys that leave are taken away
  * @param plain whether lines are printed one after the other instead of a picture
+ * @param scale scale to read, empty for none
  * @param reports folder the day is written to on demand
  * @param state folder for entries on their way and the last picture
  */
@@ -54,6 +56,7 @@ public record Options(
         boolean bell,
         boolean kiosk,
         boolean plain,
+        Optional<ScaleSource.Wanted> scale,
         Path reports,
         Path state) {
     /** Where a service listens that was started without a word about it. */
@@ -77,6 +80,8 @@ public record Options(
             "--color",
             "--theme",
             "--glyphs",
+            "--scale",
+            "--dialect",
             "--reports",
             "--state");
 
@@ -134,6 +139,8 @@ public record Options(
                 return Optional.of(name + " takes a number from 1 to " + MOST_CELLS);
             }
         }
+        Optional<String> scale = ScaleOptions.problem(given);
+        if (scale.isPresent()) return scale;
         boolean jsonAlone = given.containsKey("--json") && !given.containsKey("--once");
         return jsonAlone ? Optional.of("--json goes with --once") : Optional.empty();
     }
@@ -163,6 +170,7 @@ public record Options(
                 given.containsKey("--bell"),
                 given.containsKey("--kiosk"),
                 given.containsKey("--plain"),
+                ScaleOptions.wanted(given),
                 Path.of(given.getOrDefault("--reports", ".")),
                 given.containsKey("--state") ? Path.of(given.get("--state")) : Home.usual(environment, userHome));
     }
@@ -187,6 +195,8 @@ public record Options(
                   --bell               a new alarm rings the bell, once in 10 seconds at most
                   --kiosk              no key leaves the program
                   --plain              lines one after the other, for readers of screens; reads only
+                  --scale usb|PATH     scale whose weight Enter takes: the first on USB, or a device
+                  --dialect FILE       how a serial scale at PATH writes its lines
                   --reports DIR        where the day is written to, the current folder if left out
                   --state DIR          where entries wait while the link is down
                   --help               this text

@@ -47,6 +47,9 @@ class OptionsTest {
                 "--day a/2027-05-14 --width x",
                 "--day a/2027-05-14 --server nowhere",
                 "--day a/2027-05-14 --json",
+                "--day a/2027-05-14 --view kitchen",
+                "--day a/2027-05-14 --scale usb --dialect nowhere.properties",
+                "--day a/2027-05-14 --scale /dev/ttyUSB0 --dialect nowhere.properties",
                 "--day a/2027-05-14 --loud"
             })
     void what_is_not_understood_is_answered_with_what_would_be(String line) {

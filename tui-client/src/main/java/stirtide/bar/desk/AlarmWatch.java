@@ -77,9 +77,12 @@ final class AlarmWatch {
         return wanted;
     }
 
-    /** Puts alarms away until a time of the salon's clock; high ones stay. */
-    void shelve(List<String> ids, Instant until) {
+    /** Puts alarms away for some minutes of the salon's clock; high ones stay. The answer says so. */
+    String shelve(List<String> ids, int minutes, Instant now) {
+        Instant until = now.plus(Duration.ofMinutes(minutes));
         ids.forEach(id -> shelvedUntil.put(id, until));
+        String many = ids.size() == 1 ? "shelved" : ids.size() + " shelved";
+        return many + " at this terminal for " + minutes + " min";
     }
 
     /** Says that an alarm was seen here; an alarm raised again needs no second word to the service. */

@@ -1,6 +1,5 @@
 package stirtide.bar.desk;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +11,7 @@ import stirtide.bar.keys.KeyTable;
 import stirtide.bar.keys.Place;
 import stirtide.bar.link.LinkNews;
 import stirtide.bar.link.Outgoing;
+import stirtide.bar.scale.ScaleReading;
 import stirtide.bar.scene.AlarmBoard;
 import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.Pages;
@@ -34,6 +34,7 @@ public final class Desk {
     private final AlarmWatch alarms = new AlarmWatch();
     private final MoveEffect effect = new MoveEffect();
     private final Aside aside;
+    private final ScaleWatch scale = new ScaleWatch();
     private Pages pages = Pages.BAR;
     private Optional<DayView> view = Optional.empty();
     private SalonTime clock;
@@ -76,7 +77,8 @@ public final class Desk {
                 panel,
                 notes.all(),
                 pages,
-                view.map(day -> alarms.board(day.alarms())).orElse(AlarmBoard.NONE));
+                view.map(day -> alarms.board(day.alarms())).orElse(AlarmBoard.NONE),
+                scale.line());
     }
 
     /** Whether the program is to end. */
@@ -95,6 +97,11 @@ public final class Desk {
     public void tick(long nanos) {
         watch(nanos);
         panel.ifPresent(open -> answer(open.tick(scene(nanos)), nanos));
+    }
+
+    /** The scale said something. */
+    public void hear(ScaleReading reading, long nanos) {
+        scale.hear(reading, nanos);
     }
 
     /** Whether the bell is to ring; asking clears it. */
@@ -201,8 +208,7 @@ public final class Desk {
     private void act(Action action, long nanos) {
         Optional<PanelAnswer> shared = PageActions.act(action, scene(nanos));
         if (shared.isPresent()) answer(shared.get(), nanos);
-        else if (action == Action.UP) move(-1);
-        else if (action == Action.DOWN) move(1);
+        else if (action == Action.UP || action == Action.DOWN) move(action == Action.UP ? -1 : 1);
         else if (action == Action.OTHER_LIST) picks = picks.otherList();
         else answer(actions.act(action, scene(nanos)), nanos);
     }
@@ -238,7 +244,7 @@ public final class Desk {
         else if (answer instanceof PanelAnswer.Copy copy) copy(copy.text());
         else if (answer instanceof PanelAnswer.Export export)
             notes.add(aside.export(export.view(), export.past()), false);
-        else if (answer instanceof PanelAnswer.AskPast) askPast();
+        else if (answer instanceof PanelAnswer.AskPast) outgoing.askPast();
         else throw new IllegalStateException("no rule for " + answer);
     }
 
@@ -258,11 +264,6 @@ public final class Desk {
         if (daysWanted && pages.past().isEmpty()) outgoing.askPast();
     }
 
-    private void askPast() {
-        outgoing.askPast();
-        notes.add("asked for the earlier days", false);
-    }
-
     private void copy(String text) {
         aside.copy(text);
         notes.add("copied: " + text, false);
@@ -280,11 +281,7 @@ public final class Desk {
 
     private void shelve(PanelAnswer.Shelve shelve, long nanos) {
         panel = Optional.empty();
-        Instant until = clock.at(nanos).plus(Duration.ofMinutes(shelve.minutes()));
-        alarms.shelve(shelve.alarmIds(), until);
-        String many =
-                shelve.alarmIds().size() == 1 ? "shelved" : shelve.alarmIds().size() + " shelved";
-        notes.add(many + " at this terminal for " + shelve.minutes() + " min", false);
+        notes.add(alarms.shelve(shelve.alarmIds(), shelve.minutes(), clock.at(nanos)), false);
     }
 
     private void send(PanelAnswer.Send send) {

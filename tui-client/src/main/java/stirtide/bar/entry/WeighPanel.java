@@ -25,6 +25,7 @@ public final class WeighPanel extends FieldsPanel {
     private static final int FIELD_COLUMN = 37;
     private static final int DIFFERENCE_END = 58;
     private static final int MESSAGE_ROWS = 4;
+    private static final int SCALE_COLUMNS = 30;
     private static final int LEAST_TOLERANCE = 1000;
     private static final int TOLERANCE_DIVISOR = 20;
     private static final int RATIO_DIVISOR = 10;
@@ -35,6 +36,7 @@ public final class WeighPanel extends FieldsPanel {
     private final GramsField lightener;
     private final List<GramsField> liquids;
     private long warnedAtNanos = NEVER;
+    private int takenTurn;
 
     private WeighPanel(WeighTarget target, List<GramsField> fields) {
         super(fields);
@@ -102,6 +104,28 @@ public final class WeighPanel extends FieldsPanel {
                 .filter(bowl -> bowl.planned().parts().size() == liquids.size())
                 .findFirst()
                 .ifPresent(bowl -> target = WeighTarget.of(bowl));
+    }
+
+    /** Enter on an empty weight takes what the scale shows, once for each time it has come to rest. */
+    @Override
+    public PanelAnswer press(Key key, boolean machine, Scene scene) {
+        Optional<GramsField> focused = fields().filter(this::isFocused).findFirst();
+        boolean wanted = key.is(Key.Kind.ENTER)
+                && focused.isPresent()
+                && focused.get().text().isEmpty();
+        if (wanted && scene.scale().milligrams().isPresent()) {
+            if (scene.scale().turn() == takenTurn) return stay("the scale has not moved since: zero it, then pour");
+            takenTurn = scene.scale().turn();
+            String grams =
+                    WeightText.grams(scene.scale().milligrams().getAsInt()).replace(" ", "");
+            for (char digit : grams.toCharArray()) focused.get().press(Key.of(digit, key.nanos()), true);
+            edited();
+        }
+        return super.press(key, machine, scene);
+    }
+
+    private Stream<GramsField> fields() {
+        return Stream.concat(Stream.of(lightener), liquids.stream());
     }
 
     @Override
@@ -182,8 +206,9 @@ public final class WeighPanel extends FieldsPanel {
         drawRatio(inside, row);
         drawMessages(inside, row + 1);
         String enter = onLastField() ? "Enter records" : "Enter next";
-        inside.put(
-                1, rows() - 1, (askingAgain() ? "Enter again records as weighed" : enter) + "   Esc leaves", Style.DIM);
+        String scale = Pane.cut(scene.scale().words(), SCALE_COLUMNS);
+        inside.put(inside.width() - 1 - scale.length(), rows() - 1, scale, Style.TEXT);
+        inside.put(1, rows() - 1, (askingAgain() ? "Enter again keeps" : enter) + "   Esc leaves", Style.DIM);
     }
 
     private boolean askingAgain() {

@@ -23,6 +23,7 @@ import stirtide.events.view.DayView;
  * @param notices lines for the person, newest last
  * @param pages which view is shown and what is picked in the other views
  * @param board alarms as this terminal shows them
+ * @param scale what the scale shows
  */
 public record Scene(
         Optional<DayView> view,
@@ -36,7 +37,8 @@ public record Scene(
         Optional<Panel> panel,
         List<Notice> notices,
         Pages pages,
-        AlarmBoard board) {
+        AlarmBoard board,
+        ScaleLine scale) {
     /** Minutes of life from which on a bowl counts as low. */
     public static final int LOW_LIFE_MINUTES = 5;
 
@@ -64,13 +66,26 @@ public record Scene(
                 panel,
                 notices,
                 Pages.BAR,
-                view.map(day -> AlarmBoard.of(day.alarms())).orElse(AlarmBoard.NONE));
+                view.map(day -> AlarmBoard.of(day.alarms())).orElse(AlarmBoard.NONE),
+                ScaleLine.NONE);
     }
 
     /** The same in another view. */
     public Scene with(Pages other) {
         return new Scene(
-                view, now, nanos, ratePermille, clockCanBeDriven, link, operator, picks, panel, notices, other, board);
+                view,
+                now,
+                nanos,
+                ratePermille,
+                clockCanBeDriven,
+                link,
+                operator,
+                picks,
+                panel,
+                notices,
+                other,
+                board,
+                scale);
     }
 
     /** The salon's zone. */

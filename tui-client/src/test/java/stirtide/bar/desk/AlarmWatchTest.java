@@ -65,7 +65,7 @@ class AlarmWatchTest {
     @Test
     void a_shelved_alarm_is_counted_and_comes_back_by_itself() {
         look(0, high, medium);
-        watch.shelve(List.of(medium.id()), Samples.NOW.plusSeconds(300));
+        watch.shelve(List.of(medium.id()), 5, Samples.NOW);
         AlarmBoard put = look(10, high, medium);
         assertThat(put.shelved()).isEqualTo(1);
         assertThat(put.rows()).extracting(AlarmBoard.Row::first).containsExactly(high);
@@ -78,7 +78,7 @@ class AlarmWatchTest {
     @Test
     void a_high_alarm_cannot_be_shelved() {
         look(0, high);
-        watch.shelve(List.of(high.id()), Samples.NOW.plusSeconds(300));
+        watch.shelve(List.of(high.id()), 5, Samples.NOW);
         assertThat(look(1, high).rows()).hasSize(1);
     }
 

@@ -13,6 +13,7 @@ import stirtide.bar.keys.Key;
 import stirtide.bar.keys.KeyTable;
 import stirtide.bar.keys.Place;
 import stirtide.bar.link.LinkNews;
+import stirtide.bar.scale.ScaleReading;
 import stirtide.bar.scene.LinkLine;
 import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.Scene;
@@ -86,6 +87,21 @@ class DeskTest {
     void a_scale_that_types_makes_one_entry_a_line() {
         bench.type("w").burst("40.2 g\r\n");
         bench.burst("80.1 g\r\n");
+        assertThat(bench.sent)
+                .containsExactly(new WeighBowl("6a", 40_200, List.of(new DeveloperPart("cream-6", 80_100))));
+    }
+
+    @Test
+    void enter_takes_what_lies_still_on_the_scale_once_and_only_into_an_empty_weight() {
+        bench.type("w");
+        for (int i = 0; i < 3; i++) bench.desk.hear(new ScaleReading.Weight(40_200, true), bench.nanos);
+        bench.press(Key.Kind.ENTER).press(Key.Kind.ENTER);
+        assertThat(bench.sent).isEmpty();
+        bench.desk.hear(new ScaleReading.Weight(60_000, false), bench.nanos);
+        bench.press(Key.Kind.ENTER);
+        assertThat(bench.sent).isEmpty();
+        for (int i = 0; i < 2; i++) bench.desk.hear(new ScaleReading.Weight(80_100, true), bench.nanos);
+        bench.press(Key.Kind.ENTER);
         assertThat(bench.sent)
                 .containsExactly(new WeighBowl("6a", 40_200, List.of(new DeveloperPart("cream-6", 80_100))));
     }
@@ -260,6 +276,7 @@ class DeskTest {
             fresh.press(binding.press(fresh.nanos));
             boolean changed = !fresh.scene().equals(before)
                     || !fresh.sent.isEmpty()
+                    || fresh.pastAsked > 0
                     || fresh.desk.isLeaving()
                     || fresh.desk.takeRedraw();
             assertThat(changed).as(binding.shown() + " " + binding.sentence()).isTrue();

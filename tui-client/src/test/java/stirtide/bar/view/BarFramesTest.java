@@ -35,6 +35,7 @@ import stirtide.bar.scene.Panel;
 import stirtide.bar.scene.PanelAnswer;
 import stirtide.bar.scene.PastDay;
 import stirtide.bar.scene.Picks;
+import stirtide.bar.scene.ScaleLine;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.terminal.Theme;
 
@@ -114,7 +115,8 @@ class BarFramesTest {
                 Optional.empty(),
                 List.of(),
                 Pages.BAR.to(Place.DAY),
-                new AlarmBoard(rows, 2, true, tally));
+                new AlarmBoard(rows, 2, true, tally),
+                ScaleLine.NONE);
     }
 
     private static Scene on(Picks picks, Optional<Panel> panel) {
