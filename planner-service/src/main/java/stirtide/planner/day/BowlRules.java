@@ -5,6 +5,7 @@ import java.util.Optional;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
+import stirtide.planner.formula.NextPour;
 
 /**
  * What becomes of a bowl after it was weighed in. A bowl past its life, or outside the directions, is never handed over:
@@ -53,7 +54,15 @@ final class BowlRules {
         return refusal(
                 "OUTSIDE_DIRECTIONS",
                 "Bowl " + bowl.bowl() + " is outside the directions (" + why
-                        + "). Correct the mix and weigh it in anew, or bin it with the cause WRONG_RATIO.");
+                        + "). Correct the mix and weigh it in anew, or bin it with the cause WRONG_RATIO."
+                        + correction(day, bowl, weighed));
+    }
+
+    private static String correction(Day day, BowlState bowl, BowlState.Weighed weighed) {
+        var next = Pours.next(day, bowl, Pours.of(bowl, weighed.lightenerMilligrams(), weighed.developerParts()));
+        return next instanceof NextPour.Add || next instanceof NextPour.BinAndRestart
+                ? " " + Pours.sentence(day, next)
+                : "";
     }
 
     /** The end of a bowl is recorded even after its life: what was applied before is a fact. */

@@ -75,6 +75,11 @@ public record BowlState(
         return weighed.isPresent() ? Stage.WEIGHED : Stage.MIXING;
     }
 
+    /** Still at the bar, so that something can be poured into it. */
+    public boolean mixable() {
+        return live() && handedOverAt.isEmpty();
+    }
+
     /** Somebody is at it and its scale is taken. */
     public boolean mixing() {
         return live() && stage() == Stage.MIXING;

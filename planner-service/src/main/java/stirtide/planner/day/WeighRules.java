@@ -107,7 +107,7 @@ final class WeighRules {
     }
 
     /** The lowest ceiling among the techniques of the bowl's run. */
-    private static int strengthCeiling(Day day, BowlState bowl, Directions directions) {
+    static int strengthCeiling(Day day, BowlState bowl, Directions directions) {
         var service = day.service(bowl.service()).orElseThrow();
         var run = Run.of(Bookings.entry(day, service)).get(bowl.run() - 1);
         return run.zones().stream()
@@ -118,7 +118,7 @@ final class WeighRules {
                 .orElse(0);
     }
 
-    private static Directions directions(Day day, BowlState bowl) {
+    static Directions directions(Day day, BowlState bowl) {
         return day.opened().directions().stream()
                 .filter(one -> one.lightenerId().equals(bowl.planned().lightenerId()))
                 .findFirst()

@@ -47,6 +47,7 @@ final class ApiRouter {
                 "sendCommand", days::sendCommand,
                 "followDay", days::followDay,
                 "readEvents", days::readEvents,
+                "nextPour", days::nextPour,
                 "showClock", clock::showClock,
                 "setClockRate", clock::setClockRate,
                 "advanceClock", clock::advanceClock);

@@ -22,6 +22,13 @@ public interface DayDesk {
     /** The day as it is now, empty when it was never opened. */
     Optional<ShownDay> show(String day);
 
+    /**
+     * What to pour next into a live bowl.
+     *
+     * @param poured what was poured so far, as the contract writes it
+     */
+    PourAnswer nextPour(String day, String bowl, String poured);
+
     /** Newest revision of every day that was opened, sorted by day. */
     SortedMap<String, Long> revisions();
 
@@ -42,6 +49,18 @@ public interface DayDesk {
 
     /** A day ready to be sent: revision and {@code DayView} as JSON. */
     record ShownDay(long revision, String json) {}
+
+    /** Answer about a pour. */
+    sealed interface PourAnswer {
+        /** What to do, as {@code PourAdvice} in JSON. */
+        record Advised(String json) implements PourAnswer {}
+
+        /** There is no such bowl to pour into. */
+        record Refused(String code, String sentence) implements PourAnswer {}
+
+        /** The day was never opened. */
+        record Unknown() implements PourAnswer {}
+    }
 
     /** The clock: its time, its rate in thousandths of real time, and whether it can be driven. */
     record ClockReading(Instant now, int ratePermille, boolean driven) {}

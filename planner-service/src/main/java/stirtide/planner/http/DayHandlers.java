@@ -14,6 +14,7 @@ import stirtide.events.command.CommandResult;
 import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.events.day.StoredEvent;
 import stirtide.planner.http.DayDesk.CommandAnswer;
+import stirtide.planner.http.DayDesk.PourAnswer;
 import stirtide.planner.http.DayDesk.ShownDay;
 
 /** Operations on days. Bodies and parameters have passed the contract before they come here. */
@@ -90,6 +91,15 @@ final class DayHandlers {
         }
         ctx.response().putHeader(HttpHeaders.ETAG, "\"" + shown.get().revision() + "\"");
         Answers.text(ctx, 200, Buffer.buffer(shown.get().json()));
+    }
+
+    void nextPour(RoutingContext ctx) {
+        String poured = Optional.ofNullable(ctx.request().getParam("poured")).orElse("");
+        PourAnswer answer = desk.nextPour(day(ctx), ctx.pathParam("bowl"), poured);
+        if (answer instanceof PourAnswer.Advised advised) Answers.text(ctx, 200, Buffer.buffer(advised.json()));
+        else if (answer instanceof PourAnswer.Refused refused)
+            Problems.send(ctx, Problem.of(409, refused.code(), refused.sentence()));
+        else Problems.send(ctx, unknownDay());
     }
 
     void followDay(RoutingContext ctx) {

@@ -13,9 +13,12 @@ import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.ContractJson;
+import stirtide.planner.day.BowlState;
+import stirtide.planner.day.Day;
 import stirtide.planner.day.Ticker;
 import stirtide.planner.http.DayDesk;
 import stirtide.planner.view.DayViews;
+import stirtide.planner.view.PourAdvices;
 
 /** All days of the service. Everything in it happens on one context. */
 final class DayRoom implements DayDesk {
@@ -110,6 +113,20 @@ final class DayRoom implements DayDesk {
                 .map(kept -> new ShownDay(
                         kept.keeper().day().revision(),
                         ContractJson.write(DayViews.of(kept.keeper().day(), clock.now(), clock.ratePermille()))));
+    }
+
+    @Override
+    public PourAnswer nextPour(String day, String bowl, String poured) {
+        Optional<KeptDay> kept = opened(day);
+        if (kept.isEmpty()) return new PourAnswer.Unknown();
+        Day state = kept.get().keeper().day();
+        return state.bowl(bowl)
+                .filter(BowlState::mixable)
+                .<PourAnswer>map(
+                        known -> new PourAnswer.Advised(ContractJson.write(PourAdvices.of(state, known, poured))))
+                .orElseGet(() -> new PourAnswer.Refused(
+                        "BOWL_NOT_AT_BAR",
+                        "Bowl " + bowl + " is not being mixed. Begin it first; one at its chair is poured no more."));
     }
 
     private Optional<KeptDay> opened(String day) {

@@ -42,7 +42,9 @@ class BowlRulesTest {
     void a_bowl_outside_the_directions_is_never_handed_over() {
         var scene = Scene.begun().does(Scene.weigh("1a", 30_000, 30_000));
         assertThat(scene.refused(new HandOverBowl("1a"), "OUTSIDE_DIRECTIONS").sentence())
-                .contains("too little developer: at least 1:1.5");
+                .contains("too little developer: at least 1:1.5")
+                .endsWith("Correct: add 30 g Developer 9, no tare in between, until the scale shows 60 g. "
+                        + "The bowl is then 1:2, between 1:1.89 and 1:2.11 on this scale.");
         scene.does(Scene.weigh("1a", 30_000, 60_000)).does(new HandOverBowl("1a"));
     }
 

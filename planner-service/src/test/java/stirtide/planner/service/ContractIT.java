@@ -63,6 +63,7 @@ class ContractIT {
         if (response.statusCode() >= 400) return "Problem";
         String path = response.request().uri().getPath();
         if (path.endsWith("/commands")) return "CommandResult";
+        if (path.endsWith("/next-pour")) return "PourAdvice";
         if (path.endsWith("/events")) return "EventPage";
         if (path.startsWith("/clock")) return "Clock";
         if (!path.equals("/days")) return "DayView";
@@ -82,6 +83,7 @@ class ContractIT {
                     SmallSalon.DAY, SmallSalon.request("after-closing", new DayCommand.StartService(1))));
         }
         assertThat(deviations).isEmpty();
-        assertThat(seen).containsExactly("Clock", "CommandResult", "DayList", "DayView", "EventPage", "Problem");
+        assertThat(seen)
+                .containsExactly("Clock", "CommandResult", "DayList", "DayView", "EventPage", "PourAdvice", "Problem");
     }
 }

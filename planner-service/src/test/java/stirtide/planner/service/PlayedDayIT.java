@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 
 class PlayedDayIT {
@@ -31,10 +32,19 @@ class PlayedDayIT {
             HttpResponse<String> answer =
                     client.send(client.command(SmallSalon.DAY, step.get().request()));
             statuses.add(answer.statusCode());
+            if (step.get().request().command() instanceof DayCommand.BeginBowl begun) askForPours(client, begun.bowl());
             client.advance(step.get().at());
             step = player.next(client.view(SmallSalon.DAY));
         }
         return statuses;
+    }
+
+    /** Asks as a terminal beside the scale would: before the first pour, then after far too much lightener. */
+    private static void askForPours(SalonClient client, String bowl) throws Exception {
+        String path = "/days/" + SmallSalon.DAY + "/bowls/" + bowl + "/next-pour";
+        assertThat(client.get(path).body()).contains("\"kind\":\"ADD\"", "\"partId\":\"lightener\"");
+        assertThat(client.get(path + "?poured=lightener:900000").body()).contains("\"kind\":\"BIN_AND_RESTART\"");
+        assertThat(client.get(path + "?poured=lightener").statusCode()).isEqualTo(400);
     }
 
     @Test

@@ -1,0 +1,98 @@
+package stirtide.planner.day;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.setup.BowlSize;
+import stirtide.events.setup.Directions;
+import stirtide.events.setup.Scale;
+import stirtide.planner.formula.Corrections;
+import stirtide.planner.formula.FormulaQuestion;
+import stirtide.planner.formula.NextPour;
+import stirtide.planner.formula.Pour;
+import stirtide.planner.formula.PourWords;
+
+/**
+ * What to pour next into a bowl of the day. The bowl is held to what {@link WeighRules} holds it to: the window it was
+ * begun with and the lowest ceiling among the techniques of its run. Enough is what was planned.
+ */
+public final class Pours {
+    private static final String TECHNIQUE = "this bowl";
+
+    private Pours() {}
+
+    /** What to pour after what was poured so far, in the order of pouring. */
+    public static NextPour next(Day day, BowlState bowl, List<Pour> poured) {
+        return Corrections.next(question(day, bowl), bowl.planned(), poured);
+    }
+
+    /** The same in one sentence. */
+    public static String sentence(Day day, NextPour next) {
+        return PourWords.sentence(next, names(day));
+    }
+
+    /** What was weighed as pours, lightener first. A liquid that weighs nothing was not poured. */
+    static List<Pour> of(BowlState bowl, int lightenerMilligrams, List<DeveloperPart> parts) {
+        List<Pour> pours = new ArrayList<>();
+        pours.add(new Pour(bowl.planned().lightenerId(), lightenerMilligrams));
+        for (DeveloperPart part : parts)
+            if (part.milligrams() > 0) pours.add(new Pour(part.developerId(), part.milligrams()));
+        return pours;
+    }
+
+    private static FormulaQuestion question(Day day, BowlState bowl) {
+        var planned = bowl.planned();
+        var directions = WeighRules.directions(day, bowl);
+        int ceiling = Math.max(WeighRules.strengthCeiling(day, bowl, directions), planned.strengthHundredths());
+        int residue = Math.min(BowlBalance.residueMilligrams(day, bowl), planned.totalMilligrams() - 1);
+        return new FormulaQuestion(
+                only(directions, planned.lowestRatioThousandths(), planned.highestRatioThousandths(), ceiling),
+                TECHNIQUE,
+                planned.strengthHundredths(),
+                planned.wantedRatioThousandths(),
+                day.opened().developers(),
+                planned.totalMilligrams() - residue,
+                residue,
+                day.opened().salon().bowls().stream()
+                        .filter(size -> size.bowlSizeId().equals(bowl.bowlSizeId()))
+                        .mapToInt(BowlSize::usableMilligrams)
+                        .findFirst()
+                        .orElse(planned.totalMilligrams()),
+                scale(day, bowl));
+    }
+
+    private static Scale scale(Day day, BowlState bowl) {
+        var scales = day.opened().salon().scales();
+        return scales.stream()
+                .filter(scale -> scale.scaleId().equals(bowl.scaleId()))
+                .findFirst()
+                .orElse(scales.get(0));
+    }
+
+    private static Directions only(Directions all, int lowestRatio, int highestRatio, int ceiling) {
+        var rule = new Directions.TechniqueRule(TECHNIQUE, false, lowestRatio, highestRatio, ceiling, 0);
+        return new Directions(
+                all.lightenerId(),
+                all.name(),
+                all.form(),
+                all.workingLifeMinutes(),
+                all.mixMinutes(),
+                all.waterPermitted(),
+                List.of(rule),
+                all.packMilligrams(),
+                all.packPrice(),
+                all.countedMilligrams(),
+                all.strandTestHours(),
+                all.patchTestHours(),
+                all.cautions());
+    }
+
+    private static Map<String, String> names(Day day) {
+        Map<String, String> names = new TreeMap<>();
+        day.opened().directions().forEach(product -> names.put(product.lightenerId(), product.name()));
+        day.opened().developers().forEach(product -> names.put(product.developerId(), product.name()));
+        return names;
+    }
+}
