@@ -285,6 +285,11 @@ final class BarApp {
         }
 
         @Override
+        public void askNextPour(String bowl, String poured) {
+            if (link != null) link.askNextPour(bowl, poured);
+        }
+
+        @Override
         public void setClockRate(int ratePermille) {
             if (link != null) link.setClockRate(ratePermille);
         }

@@ -124,6 +124,8 @@ public final class Desk {
         else if (news instanceof LinkNews.Taken taken) taken(taken);
         else if (news instanceof LinkNews.Refused refused) refused(refused);
         else if (news instanceof LinkNews.Past past) pages = pages.withPast(past.days());
+        else if (news instanceof LinkNews.Advised said)
+            panel.ifPresent(open -> open.hear(said.advice(), said.poured()));
         else if (news instanceof LinkNews.Trouble trouble) notes.add(trouble.words(), true);
         else throw new IllegalStateException("no rule for " + news);
     }
@@ -237,6 +239,7 @@ public final class Desk {
         else if (answer instanceof PanelAnswer.Say say) notes.add(say.words(), false);
         else if (answer instanceof PanelAnswer.Pick pick) pick(pick.bowl());
         else if (answer instanceof PanelAnswer.Rate rate) drive(rate.ratePermille(), nanos);
+        else if (answer instanceof PanelAnswer.AskNextPour ask) outgoing.askNextPour(ask.bowl(), ask.poured());
         else if (answer instanceof PanelAnswer.Send send) send(send);
         else if (answer instanceof PanelAnswer.Turn turn) turn(turn.pages());
         else if (answer instanceof PanelAnswer.Seen seen) seen(seen.alarms(), nanos);

@@ -16,6 +16,7 @@ import stirtide.bar.words.WeightText;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.view.DayView;
+import stirtide.events.view.PourAdvice;
 
 /** The weigh-in: planned grams beside weighed grams, and the ratio held against the directions as it is typed. */
 public final class WeighPanel extends FieldsPanel {
@@ -35,6 +36,7 @@ public final class WeighPanel extends FieldsPanel {
     private WeighTarget target;
     private final GramsField lightener;
     private final List<GramsField> liquids;
+    private final PourQuestion pours = new PourQuestion();
     private long warnedAtNanos = NEVER;
     private int takenTurn;
 
@@ -93,7 +95,33 @@ public final class WeighPanel extends FieldsPanel {
     @Override
     public PanelAnswer tick(Scene scene) {
         refresh(scene);
-        return new PanelAnswer.Stay();
+        String poured = poured();
+        return pours.isToBeAsked(poured, scene.nanos())
+                ? new PanelAnswer.AskNextPour(target.bowl(), poured)
+                : new PanelAnswer.Stay();
+    }
+
+    @Override
+    public void hear(PourAdvice advice, String poured) {
+        if (advice.bowl().equals(target.bowl())) pours.answered(advice, poured);
+    }
+
+    /** What is typed so far as the contract writes it; empty text while it is as planned. */
+    private String poured() {
+        var pours = new ArrayList<String>();
+        boolean asPlanned = true;
+        for (int i = 0; i <= liquids.size(); i++) {
+            GramsField field = i == 0 ? lightener : liquids.get(i - 1);
+            if (field.milligrams().isEmpty() || grams(field) == 0) continue;
+            int planned = i == 0
+                    ? target.lightenerMilligrams()
+                    : target.parts().get(i - 1).milligrams();
+            asPlanned &= grams(field) == planned;
+            String part =
+                    i == 0 ? PourAdvice.LIGHTENER : target.parts().get(i - 1).developerId();
+            pours.add(part + ":" + grams(field));
+        }
+        return asPlanned ? "" : String.join(",", pours);
     }
 
     // Once the service shows the bowl live, its size and the scale's step are known.
@@ -244,7 +272,10 @@ public final class WeighPanel extends FieldsPanel {
         var messages = new ArrayList<String>();
         if (!reason().isEmpty()) messages.add(reason());
         if (askingAgain()) messages.addAll(warnings());
-        else messages.addAll(new RatioCheck(target).advice(lightener.milligrams(), developer()));
+        else
+            messages.addAll(pours.sentence(poured())
+                    .map(List::of)
+                    .orElseGet(() -> new RatioCheck(target).advice(lightener.milligrams(), developer())));
         int row = firstRow;
         for (String message : messages) {
             String mark = "! ";

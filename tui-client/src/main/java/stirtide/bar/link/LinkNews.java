@@ -5,6 +5,7 @@ import java.util.List;
 import stirtide.bar.scene.PastDay;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
+import stirtide.events.view.PourAdvice;
 
 /** What the link tells the desk. */
 public sealed interface LinkNews {
@@ -28,6 +29,9 @@ public sealed interface LinkNews {
 
     /** The service did not take an entry; {@code sentence} is the service's own. */
     record Refused(DayCommand command, String words, String sentence) implements LinkNews {}
+
+    /** What to pour next into a bowl after {@code poured}. */
+    record Advised(PourAdvice advice, String poured) implements LinkNews {}
 
     /** How many entries wait on disk. */
     record Waiting(int entries) implements LinkNews {}

@@ -7,6 +7,14 @@ public interface Outgoing {
     /** Sends a command, now or as soon as the service can be reached; {@code words} say what it is. */
     void send(DayCommand command, String words);
 
+    /**
+     * Asks what to pour next into a bowl; the answer comes as {@link LinkNews.Advised}, or not at all while the service
+     * cannot be reached.
+     *
+     * @param poured what was poured so far, as the contract writes it
+     */
+    default void askNextPour(String bowl, String poured) {}
+
     /** Asks the service to run its clock at another speed, in thousandths of real time. */
     void setClockRate(int ratePermille);
 

@@ -15,6 +15,7 @@ import java.util.Optional;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.json.ContractJson;
 import stirtide.events.view.DayView;
+import stirtide.events.view.PourAdvice;
 
 /** The requests a terminal makes. Every method blocks its thread until the answer or a failure. */
 public final class ServiceApi {
@@ -112,6 +113,19 @@ public final class ServiceApi {
             return later ? new Answer.Later(sentence(response)) : new Answer.Refused(sentence(response));
         } catch (IOException unreachable) {
             return new Answer.Later(reason(unreachable));
+        }
+    }
+
+    /** What to pour next into a bowl, empty when the service does not say. */
+    Optional<PourAdvice> nextPour(String bowl, String poured) throws IOException, InterruptedException {
+        URI path = at(dayPath + "/bowls/" + bowl + "/next-pour?poured=" + poured);
+        HttpResponse<String> response =
+                send(HttpRequest.newBuilder(path).timeout(PATIENCE).build());
+        if (response.statusCode() != OK) return Optional.empty();
+        try {
+            return Optional.of(ContractJson.read(response.body(), PourAdvice.class));
+        } catch (IllegalArgumentException otherContract) {
+            return Optional.empty();
         }
     }
 

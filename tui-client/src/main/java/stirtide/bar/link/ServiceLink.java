@@ -7,6 +7,9 @@ import java.util.SplittableRandom;
 import java.util.UUID;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
@@ -25,6 +28,15 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     private final Consumer<LinkNews> news;
     private final List<Thread> threads;
     private final ExecutorService askThread = Executors.newSingleThreadExecutor(task -> daemon("ask", task));
+    // One question in flight, none kept back: the terminal asks again when the weights have changed.
+    private final ExecutorService adviceThread = new ThreadPoolExecutor(
+            1,
+            1,
+            0,
+            TimeUnit.SECONDS,
+            new LinkedBlockingQueue<>(1),
+            task -> daemon("advice", task),
+            new ThreadPoolExecutor.DiscardOldestPolicy());
 
     private ServiceLink(
             ServiceApi api, Home home, Outbox outbox, String personId, Consumer<LinkNews> news, long secondMillis) {
@@ -90,6 +102,20 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
         });
     }
 
+    /** Without an answer the terminal goes by its own check of the ratio, so nobody is told of a failure. */
+    @Override
+    public void askNextPour(String bowl, String poured) {
+        adviceThread.execute(() -> {
+            try {
+                api.nextPour(bowl, poured).ifPresent(advice -> news.accept(new LinkNews.Advised(advice, poured)));
+            } catch (IOException unreachable) {
+                // the header says that the way is cut
+            } catch (InterruptedException leaving) {
+                Thread.currentThread().interrupt();
+            }
+        });
+    }
+
     @Override
     public void askPast() {
         askThread.execute(() -> {
@@ -107,6 +133,7 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     public void close() throws IOException {
         threads.forEach(Thread::interrupt);
         askThread.shutdownNow();
+        adviceThread.shutdownNow();
         outbox.close();
     }
 }

@@ -3,6 +3,7 @@ package stirtide.bar.scene;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.Place;
+import stirtide.events.view.PourAdvice;
 
 /** Something drawn over the view that gets the keys while it is open. */
 public interface Panel {
@@ -32,6 +33,9 @@ public interface Panel {
     default PanelAnswer tick(Scene scene) {
         return new PanelAnswer.Stay();
     }
+
+    /** Called when the service has said what to pour next after {@code poured}. */
+    default void hear(PourAdvice advice, String poured) {}
 
     /** Bowl whose mixing this panel stands on, empty text for none: it closes when that mixing is refused. */
     default String standsOnBowl() {

@@ -22,6 +22,9 @@ public sealed interface PanelAnswer {
     /** A bowl is to be picked. */
     record Pick(String bowl) implements PanelAnswer {}
 
+    /** The service is to be asked what to pour next into a bowl after {@code poured}; everything stays. */
+    record AskNextPour(String bowl, String poured) implements PanelAnswer {}
+
     /** A line for the person; everything else stays. */
     record Say(String words) implements PanelAnswer {}
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stirtide.bar.Samples;
+import stirtide.bar.frame.Glyphs;
 import stirtide.bar.keys.Key;
 import stirtide.bar.link.LinkNews;
 import stirtide.bar.link.Outgoing;
@@ -11,6 +12,7 @@ import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.Panel;
 import stirtide.bar.scene.PastDay;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.view.BarView;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 
@@ -19,6 +21,7 @@ final class Bench implements Outgoing, Aside {
     private static final long FINGER_NANOS = 400_000_000L;
 
     final List<DayCommand> sent = new ArrayList<>();
+    final List<String> asked = new ArrayList<>();
     final List<Integer> rates = new ArrayList<>();
     final List<String> copied = new ArrayList<>();
     int pastAsked;
@@ -38,6 +41,11 @@ final class Bench implements Outgoing, Aside {
     @Override
     public void send(DayCommand command, String words) {
         sent.add(command);
+    }
+
+    @Override
+    public void askNextPour(String bowl, String poured) {
+        asked.add(bowl + " " + poured);
     }
 
     @Override
@@ -107,6 +115,11 @@ final class Bench implements Outgoing, Aside {
 
     String title() {
         return panel().map(Panel::title).orElse("");
+    }
+
+    /** What a screen of 120 by 40 shows, row by row. */
+    String picture() {
+        return String.join("\n", BarView.draw(scene(), 120, 40, Glyphs.FULL).rows());
     }
 
     String notice() {

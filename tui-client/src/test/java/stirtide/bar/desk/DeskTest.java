@@ -32,6 +32,7 @@ import stirtide.events.command.DayCommand.TakeBack;
 import stirtide.events.command.DayCommand.WeighBowl;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.day.OverMixCause;
+import stirtide.events.view.PourAdvice;
 
 class DeskTest {
     private final Bench bench = Bench.with(Samples.busy());
@@ -74,6 +75,24 @@ class DeskTest {
         bench.press(Key.Kind.ENTER);
         assertThat(bench.sent)
                 .containsExactly(new WeighBowl("6a", 40_000, List.of(new DeveloperPart("cream-6", 104_000))));
+    }
+
+    @Test
+    void weights_that_leave_the_plan_are_asked_about_once_and_the_answer_stands_below_them() {
+        bench.type("w41").pass(1).pass(1).pass(1);
+        assertThat(bench.asked).containsExactly("6a lightener:41000");
+        var advice = new PourAdvice(
+                "6a", PourAdvice.Kind.ADD, "Weigh 82 g Cream 6 %.", Optional.of("cream-6"), 82_000, 82_000);
+        bench.hear(new LinkNews.Advised(advice, "lightener:41000"));
+        assertThat(bench.picture()).contains("Weigh 82 g Cream 6 %.");
+        bench.press(Key.Kind.ERASE);
+        assertThat(bench.picture()).doesNotContain("Weigh 82 g");
+    }
+
+    @Test
+    void weights_as_planned_ask_nothing() {
+        bench.type("w40").pass(1).pass(1);
+        assertThat(bench.asked).isEmpty();
     }
 
     @Test
