@@ -23,7 +23,7 @@ final class Contract {
     static Future<OpenAPIContract> load(Vertx vertx) {
         return vertx.fileSystem()
                 .readFile(FILE)
-                .map(yaml -> withoutUnknown(yaml.toString()))
+                .compose(yaml -> vertx.executeBlocking(() -> withoutUnknown(yaml.toString())))
                 .compose(contract -> OpenAPIContract.from(vertx, contract));
     }
 

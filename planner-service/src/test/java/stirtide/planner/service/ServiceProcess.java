@@ -21,7 +21,7 @@ final class ServiceProcess implements AutoCloseable {
         this.firstLine = firstLine;
     }
 
-    /** Starts it and reads its first line, which is there when it is ready or has given up. */
+    /** Starts it and reads its first own line, which is there when it is ready or has given up. */
     static ServiceProcess start(Path data, String... more) throws IOException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -42,6 +42,8 @@ final class ServiceProcess implements AutoCloseable {
         Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
         BufferedReader lines = process.inputReader(StandardCharsets.UTF_8);
         String line = lines.readLine();
+        // Warnings of a busy machine may come first; its own lines begin with its name.
+        while (line != null && !line.startsWith("stirtide: ")) line = lines.readLine();
         return new ServiceProcess(process, line == null ? "" : line);
     }
 
