@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A plan in the making: the paths of the runs, how many mixes each minute holds, and where the next run fits best. */
 final class Board {
-    private static final int SPLITS = 6;
+    private static final int SPLITS = 24;
     private static final int FIRST_WAIT = 8;
     static final int NOISE = 1024;
 
@@ -132,6 +132,10 @@ final class Board {
                 path = cheapest(run, enough, tariff.weights.lastResort());
             }
         }
+        if (path == null && tariff.weights.lastResort() < PathSearch.NEVER) {
+            java.util.Arrays.fill(tariff.start[run.mix], PathSearch.NEVER);
+            path = cheapest(run, 0, tariff.weights.lastResort());
+        }
         if (path != null) {
             put(run.index, path);
         }
@@ -160,41 +164,48 @@ final class Board {
             return;
         }
         Path path = search.path(run);
-        int k = clash(run, path);
-        if (k < 0) {
+        int clash = clash(run, path);
+        if (clash < 0) {
             best = path;
             bestCost = cost;
         } else if (--splitsLeft >= 0) {
             Limits later = limits == null ? new Limits(run) : limits.copy();
             Limits earlier = limits == null ? new Limits(run) : limits.copy();
-            int next = path.from[k + 1];
+            int k = clash / path.start.length;
+            int j = clash % path.start.length;
+            int next = path.from[j];
             later.low[next] = Math.max(later.low[next], path.start[k] + run.mix);
-            earlier.high[path.from[k]] = Math.min(earlier.high[path.from[k]], path.start[k + 1] - run.mix);
+            earlier.high[path.from[k]] = Math.min(earlier.high[path.from[k]], path.start[k] - 1);
+            earlier.high[next] = Math.min(earlier.high[next], path.start[k] + run.mix - 1);
             settle(run, later);
             settle(run, earlier);
         }
     }
 
-    /** Place of a bowl that overfills a minute together with the next one, or -1. */
+    /** Two bowls, as first * bowls + second, that overfill a minute together, or -1. */
     private int clash(RunGrid run, Path path) {
-        for (int k = 0; k + 1 < path.start.length; k++) {
-            int a = path.start[k];
-            int b = path.start[k + 1];
-            if (a == Path.STYLIST || b == Path.STYLIST) {
-                continue;
-            }
-            for (int t = Math.max(a, b); t < Math.min(a, b) + run.mix; t++) {
-                if (overfills(t)) {
-                    return k;
+        int bowls = path.start.length;
+        for (int k = 0; k < bowls; k++) {
+            for (int j = k + 1; j < bowls; j++) {
+                int a = path.start[k];
+                int b = path.start[j];
+                boolean meet = a != Path.STYLIST && b != Path.STYLIST && Math.abs(a - b) < run.mix;
+                for (int t = Math.max(a, b); meet && t < Math.min(a, b) + run.mix; t++) {
+                    if (overfills(run, path, t)) {
+                        return k * bowls + j;
+                    }
                 }
             }
         }
         return -1;
     }
 
-    private boolean overfills(int t) {
-        int room = crowding == 0 ? grid.capacity[t] - use[t] : grid.capacity[t];
-        return room < 2;
+    private boolean overfills(RunGrid run, Path path, int t) {
+        int own = 0;
+        for (int s : path.start) {
+            own += s != Path.STYLIST && s <= t && t < s + run.mix ? 1 : 0;
+        }
+        return own > (crowding == 0 ? grid.capacity[t] - use[t] : grid.capacity[t]);
     }
 
     private void price(RunGrid run) {

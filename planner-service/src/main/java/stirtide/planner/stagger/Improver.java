@@ -15,6 +15,9 @@ final class Improver {
     /** Parts of one minute of age; ties are broken within them. */
     static final long AGE = 64;
 
+    /** On larger days the board is held against the best plan after each round only. */
+    private static final int OFFERED_AT_ONCE = 200;
+
     private final Grid grid;
     private final RandomGenerator random;
     private final Incumbent incumbent;
@@ -95,6 +98,7 @@ final class Improver {
         for (int i = 0; i < moves; i++) {
             move();
         }
+        incumbent.offer(paths());
     }
 
     /** Small amounts that break ties between starts. */
@@ -117,7 +121,7 @@ final class Improver {
         boolean same = count == 1 && after == before;
         if (after > before + extra) {
             undo();
-        } else if (!same && after != before) {
+        } else if (!same && after != before && grid.runs.length <= OFFERED_AT_ONCE) {
             incumbent.offer(paths());
         }
         for (int k = 0; k < count; k++) {

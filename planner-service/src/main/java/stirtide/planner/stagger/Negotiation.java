@@ -39,6 +39,7 @@ final class Negotiation {
     private final RandomGenerator random;
     private final Board board;
     private final long[] price;
+    private final int longestWait;
     private final int[] overfull;
     private int overfullCount;
 
@@ -46,6 +47,7 @@ final class Negotiation {
         this.grid = grid;
         this.terms = terms;
         this.random = random;
+        this.longestWait = Math.min(terms.longestWait, grid.problem.maxWaitMinutes());
         this.board = new Board(grid, terms.weights);
         this.price = new long[grid.horizon];
         this.overfull = new int[grid.horizon];
@@ -57,7 +59,7 @@ final class Negotiation {
     /** Puts all runs on the board; false if some run has no path on these terms. */
     boolean begin() {
         for (RunGrid run : grid.runs) {
-            if (!board.push(run.index, price, terms.longestWait)) {
+            if (!board.push(run.index, price, longestWait)) {
                 return false;
             }
         }
@@ -97,7 +99,7 @@ final class Negotiation {
         int r = holder(overfull[random.nextInt(overfullCount)]);
         Path old = board.remove(r);
         board.shiftNoise(random.nextInt(Board.NOISE));
-        if (!board.push(r, price, terms.longestWait)) {
+        if (!board.push(r, price, longestWait)) {
             board.put(r, old);
         }
         if (random.nextInt(MOVES_PER_RISE) == 0) {

@@ -27,7 +27,6 @@ final class ProofTree {
     private final int rounds;
     private Certificate.@Nullable Step proof;
     private boolean stuck;
-    long nodes;
 
     private static final class Node {
         final @Nullable Limits[] limits;
@@ -72,7 +71,6 @@ final class ProofTree {
     /** Works on one node. */
     void advance() {
         Node node = open.element();
-        nodes++;
         for (int r = 0; r < node.limits.length; r++) {
             bound.limit(r, node.limits[r]);
         }

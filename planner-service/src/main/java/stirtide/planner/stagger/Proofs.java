@@ -207,8 +207,4 @@ final class Proofs {
     long steps() {
         return bound.steps();
     }
-
-    long nodes() {
-        return tree == null ? 0 : tree.nodes;
-    }
 }

@@ -7,33 +7,39 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Gives mixes to people. Enough hands in every minute are not always enough: with several breaks a plan may need a person to
- * be two people. Mixes are given in order of their starts to the free person whose window ends first, with a bounded number
- * of steps back.
+ * Gives mixes to people. Enough hands in every minute are not always enough: with several breaks a plan may need one person
+ * twice. Mixes are given in order of their starts to the free person whose window ends first; where nobody free is on duty
+ * long enough, two people exchange what they do from a moment at which both were free.
  */
 final class Roster {
-    private static final int STEPS_BACK = 20_000;
+    /** How many mixes of one person an exchange may reach back over. */
+    private static final int REACH_BACK = 12;
 
-    private final Grid grid;
-    private final List<int[]> mixes = new ArrayList<>();
+    private record Job(int run, int bowl, int start, int end) {}
+
+    private final List<Assistant> people;
+    private final List<Job> jobs = new ArrayList<>();
+    private final List<List<Job>> given = new ArrayList<>();
 
     private Roster(Grid grid, Path[] paths) {
-        this.grid = grid;
-        for (int r = 0; r < paths.length; r++) {
-            for (int k = 0; k < paths[r].start.length; k++) {
-                if (paths[r].start[k] != Path.STYLIST) {
-                    mixes.add(new int[] {r, k, paths[r].start[k] + grid.origin, grid.runs[r].mix});
+        this.people = grid.problem.assistants();
+        people.forEach(person -> given.add(new ArrayList<>()));
+        for (RunGrid run : grid.runs) {
+            Path path = paths[run.index];
+            for (int k = 0; k < path.start.length; k++) {
+                if (path.start[k] != Path.STYLIST) {
+                    int start = path.start[k] + grid.origin;
+                    jobs.add(new Job(run.index, k, start, start + run.mix));
                 }
             }
         }
-        mixes.sort(Comparator.comparingInt(mix -> mix[2]));
+        jobs.sort(Comparator.comparingInt(Job::start));
     }
 
     /** People by run and bowl, or null if none were found. */
     static int @Nullable [][] assign(Grid grid, Path[] paths) {
         Roster roster = new Roster(grid, paths);
-        int[] people = roster.search();
-        if (people == null) {
+        if (!roster.giveAll()) {
             return null;
         }
         int[][] byRun = new int[paths.length][];
@@ -41,64 +47,102 @@ final class Roster {
             byRun[r] = new int[paths[r].start.length];
             Arrays.fill(byRun[r], Mix.STYLIST);
         }
-        for (int i = 0; i < people.length; i++) {
-            byRun[roster.mixes.get(i)[0]][roster.mixes.get(i)[1]] = people[i];
+        for (int person = 0; person < roster.given.size(); person++) {
+            for (Job job : roster.given.get(person)) {
+                byRun[job.run][job.bowl] = person;
+            }
         }
         return byRun;
     }
 
-    private int @Nullable [] search() {
-        int count = mixes.size();
-        int people = grid.problem.assistants().size();
-        int[][] choices = new int[count][];
-        int[] next = new int[count];
-        int[] given = new int[count];
-        int[] freeFrom = new int[people];
-        Arrays.fill(freeFrom, Integer.MIN_VALUE);
-        int[] before = new int[count];
-        int back = 0;
-        int i = 0;
-        while (i < count) {
-            int[] mix = mixes.get(i);
-            if (choices[i] == null) {
-                choices[i] = eligible(mix, freeFrom);
-                next[i] = 0;
+    private boolean giveAll() {
+        for (Job job : jobs) {
+            int person = free(job);
+            if (person < 0) {
+                person = exchange(job);
             }
-            if (next[i] < choices[i].length) {
-                given[i] = choices[i][next[i]++];
-                before[i] = freeFrom[given[i]];
-                freeFrom[given[i]] = mix[2] + mix[3];
-                i++;
-            } else if (i == 0 || ++back > STEPS_BACK) {
-                return null;
-            } else {
-                choices[i] = null;
-                i--;
-                freeFrom[given[i]] = before[i];
+            if (person < 0) {
+                return false;
             }
+            given.get(person).add(job);
         }
-        return given;
+        return true;
     }
 
-    private int[] eligible(int[] mix, int[] freeFrom) {
-        List<Integer> able = new ArrayList<>();
-        List<Assistant> people = grid.problem.assistants();
+    private int free(Job job) {
+        int best = -1;
+        int bestEnd = Integer.MAX_VALUE;
         for (int a = 0; a < people.size(); a++) {
-            if (freeFrom[a] <= mix[2] && people.get(a).onDuty(mix[2], mix[2] + mix[3])) {
-                able.add(a);
+            if (isFree(a, job) && onDuty(a, job) && windowEnd(a, job.start) < bestEnd) {
+                best = a;
+                bestEnd = windowEnd(a, job.start);
             }
         }
-        able.sort(Comparator.comparingInt(a -> windowEnd(people.get(a), mix[2])));
-        return able.stream().mapToInt(Integer::intValue).toArray();
+        return best;
     }
 
-    private static int windowEnd(Assistant person, int minute) {
-        int end = Integer.MAX_VALUE;
-        for (Window window : person.onDuty()) {
+    private boolean isFree(int person, Job job) {
+        List<Job> own = given.get(person);
+        return own.isEmpty() || own.get(own.size() - 1).end <= job.start;
+    }
+
+    private boolean onDuty(int person, Job job) {
+        return people.get(person).onDuty(job.start, job.end);
+    }
+
+    private int windowEnd(int person, int minute) {
+        int end = Integer.MAX_VALUE - 1;
+        for (Window window : people.get(person).onDuty()) {
             if (window.covers(minute, minute + 1)) {
                 end = Math.min(end, window.toMinute());
             }
         }
         return end;
+    }
+
+    private int exchange(Job job) {
+        for (int busy = 0; busy < people.size(); busy++) {
+            for (int idle = 0; idle < people.size() && onDuty(busy, job); idle++) {
+                if (busy != idle && isFree(idle, job) && exchanged(busy, idle)) {
+                    return busy;
+                }
+            }
+        }
+        return -1;
+    }
+
+    /** Goes back to moments at which both were free until one is found from which each could have done the other's work. */
+    private boolean exchanged(int busy, int idle) {
+        List<Job> a = given.get(busy);
+        List<Job> b = given.get(idle);
+        int i = a.size();
+        int j = b.size();
+        int last = Math.max(0, a.size() - REACH_BACK);
+        while (i > last) {
+            i--;
+            if (!onDuty(idle, a.get(i))) {
+                return false;
+            }
+            while (j > 0 && b.get(j - 1).end > a.get(i).start) {
+                j--;
+                if (!onDuty(busy, b.get(j))) {
+                    return false;
+                }
+            }
+            if (i == 0 || j == b.size() || a.get(i - 1).end <= b.get(j).start) {
+                swap(a, i, b, j);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static void swap(List<Job> a, int i, List<Job> b, int j) {
+        List<Job> fromA = new ArrayList<>(a.subList(i, a.size()));
+        List<Job> fromB = new ArrayList<>(b.subList(j, b.size()));
+        a.subList(i, a.size()).clear();
+        b.subList(j, b.size()).clear();
+        a.addAll(fromB);
+        b.addAll(fromA);
     }
 }

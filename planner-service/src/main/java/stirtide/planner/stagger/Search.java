@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * them, like the best plan itself, is then improved by ruin and recreate with falling heat.
  */
 final class Search {
+    private static final int FIRST_NEGOTIATION_ROUNDS = 8;
     private static final int NEGOTIATION_ROUNDS = 240;
     private static final int NEGOTIATION_MOVES = 48;
     private static final int IMPROVER_ROUNDS = 40;
@@ -28,8 +29,8 @@ final class Search {
 
     private static final long[] HEATS = {0, 3, 1, 8};
     private static final int STRICT_ROUNDS = 12;
-    private static final long SOFT_HEAT = 16;
-    private static final Weights SOFT = new Weights(1L << 40, 20 * Improver.AGE, 20 * Improver.AGE, Improver.AGE);
+    private static final long[] SOFT_HEATS = {16, 60, 30};
+    private static final Weights[] SOFT = {soft(20, 20), soft(60, 10), soft(60, 20)};
 
     private final Grid grid;
     private final Incumbent incumbent;
@@ -49,8 +50,14 @@ final class Search {
         this.roundsLeft = late() ? 0 : IMPROVER_ROUNDS;
     }
 
+    /** Weights under which a wait may be traded for a while, to leave a corner. */
+    private static Weights soft(long delay, long mix) {
+        return new Weights(1L << 40, delay * Improver.AGE, mix * Improver.AGE, Improver.AGE);
+    }
+
     private boolean late() {
-        return Objects.requireNonNull(incumbent.score()).waitMinutes() > 0;
+        Score score = Objects.requireNonNull(incumbent.score());
+        return score.lastResorts() + score.waitMinutes() > 0;
     }
 
     /** Steps of path search done so far. */
@@ -73,7 +80,7 @@ final class Search {
     }
 
     private void negotiate(Negotiation running) {
-        boolean found = running.round(NEGOTIATION_MOVES);
+        boolean found = running.round(Math.max(NEGOTIATION_MOVES, grid.runs.length / 4));
         roundsLeft--;
         if (found) {
             Path[] paths = running.paths();
@@ -92,11 +99,12 @@ final class Search {
     }
 
     private void improve() {
-        boolean soft = late() && attempts % 2 == 1 && roundsLeft > STRICT_ROUNDS;
-        improver.weights(soft ? SOFT : Improver.strict());
-        long heat = soft ? SOFT_HEAT : HEATS[attempts % HEATS.length];
+        boolean soft = late() && attempts % 3 > 0 && roundsLeft > STRICT_ROUNDS;
+        int kind = attempts / 2 % SOFT.length;
+        improver.weights(soft ? SOFT[kind] : Improver.strict());
+        long heat = soft ? SOFT_HEATS[kind] : HEATS[attempts % HEATS.length];
         improver.heat(heat * Improver.AGE * roundsLeft / IMPROVER_ROUNDS);
-        improver.round(IMPROVER_MOVES);
+        improver.round(Math.max(IMPROVER_MOVES, grid.runs.length / 4));
         if (--roundsLeft <= 0) {
             incumbent.offer(Retiming.latest(grid, improver.paths()));
             beginNegotiation();
@@ -109,7 +117,7 @@ final class Search {
         attempts++;
         if (made.begin()) {
             negotiation = made;
-            roundsLeft = NEGOTIATION_ROUNDS;
+            roundsLeft = Math.min(NEGOTIATION_ROUNDS, FIRST_NEGOTIATION_ROUNDS << Math.min(attempts, 5));
         } else {
             beginImproving(Objects.requireNonNull(incumbent.paths()));
         }

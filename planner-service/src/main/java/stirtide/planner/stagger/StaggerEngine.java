@@ -92,8 +92,4 @@ public final class StaggerEngine {
         proofs.begin(now);
         return now;
     }
-
-    String state() {
-        return "rounds " + rounds + " nodes " + proofs.nodes() + " bound " + proofs.bound();
-    }
 }

@@ -1,0 +1,35 @@
+package stirtide.planner.stagger;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** Random small days that an exhaustive search can still solve. */
+final class SmallDays {
+    private SmallDays() {}
+
+    static Problem day(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<Run> runs = new ArrayList<>();
+        int count = random.nextInt(1, 5);
+        for (int r = 0; r < count; r++) {
+            int start = 10 + random.nextInt(6);
+            int minutes = random.nextInt(2, 6);
+            int mix = random.nextInt(1, 4);
+            int life = mix + random.nextInt(2, 6);
+            List<Integer> used = new ArrayList<>(List.of(0));
+            for (int t = 0; t < minutes; t++) {
+                used.add(used.get(t) + random.nextInt(0, 30));
+            }
+            runs.add(new Run(r, start, start + minutes, mix, life, new PlainBowls(random.nextInt(60, 140), 10, used)));
+        }
+        List<Assistant> assistants = new ArrayList<>();
+        int people = random.nextInt(1, 3);
+        for (int a = 0; a < people; a++) {
+            int leaves = random.nextInt(9, 16);
+            assistants.add(new Assistant(
+                    List.of(new Window(0, leaves), new Window(leaves + random.nextInt(1, 4), 60))));
+        }
+        return new Problem(random.nextInt(0, 2), 2, runs, assistants, random.nextInt(1, people + 1));
+    }
+}

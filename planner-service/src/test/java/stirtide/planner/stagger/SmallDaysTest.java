@@ -1,0 +1,44 @@
+package stirtide.planner.stagger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.stream.LongStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import stirtide.planner.stagger.check.CertificateCheck;
+import stirtide.planner.stagger.check.PlanCheck;
+
+class SmallDaysTest {
+    static LongStream seeds() {
+        return LongStream.range(0, 200);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void no_exhaustive_search_finds_a_better_plan(long seed) {
+        Problem problem = SmallDays.day(seed);
+        Optional<Score> best = ExhaustiveSearch.best(problem);
+
+        Plan plan = new StaggerEngine(problem, new SplittableRandom(seed)).improve(rounds -> rounds < 60);
+
+        assertThat(PlanCheck.faults(problem, plan)).isEmpty();
+        if (best.isPresent()) {
+            assertThat(plan.score()).isEqualTo(best.get());
+        } else {
+            assertThat(plan.score().lastResorts()).isPositive();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void what_is_claimed_proven_is_confirmed_by_the_checker(long seed) {
+        Problem problem = SmallDays.day(seed);
+
+        Plan plan = new StaggerEngine(problem, new SplittableRandom(seed)).improve(rounds -> rounds < 60);
+
+        assertThat(CertificateCheck.provenLevels(problem, plan)).isEqualTo(plan.provenLevels());
+        assertThat(plan.certificates()).allMatch(certificate -> CertificateCheck.refutes(problem, certificate));
+    }
+}
