@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A plan in the making: the paths of the runs, how many mixes each minute holds, and where the next run fits best. */
 final class Board {
-    private static final int SPLITS = 24;
+    private static final int SPLITS = 10;
     private static final int FIRST_WAIT = 8;
     static final int NOISE = 1024;
 
@@ -17,6 +17,7 @@ final class Board {
     private final long[] prefix;
     private final int[] noise = new int[NOISE];
     private int noiseAt;
+    private int noiseTimes = 1;
     private long crowding;
     private long @Nullable [] crowds;
     private int splitsLeft;
@@ -45,8 +46,10 @@ final class Board {
         System.arraycopy(amounts, 0, noise, 0, NOISE);
     }
 
-    void shiftNoise(int to) {
+    /** Where in the amounts to begin, and how many times they count. */
+    void shiftNoise(int to, int times) {
         noiseAt = to;
+        noiseTimes = times;
     }
 
     /** Prices per minute that lead insertion away from dear minutes, in parts of their value; null for none. */
@@ -155,8 +158,9 @@ final class Board {
     }
 
     /**
-     * The shortest path may mix two bowls of the run at once where one pair of hands is free. Then either the later one
-     * starts after the earlier has ended, or the earlier ends before the later starts: both are tried, a few times deep.
+     * The shortest path may mix two bowls of the run at once where one pair of hands is free. Then either the minute at which
+     * the second begins is fed by a bowl mixed after the first, or the first is mixed earlier, or one bowl feeds both minutes:
+     * all three are tried, a few times deep.
      */
     private void settle(RunGrid run, @Nullable Limits limits) {
         long cost = search.cost(run, tariff, limits);
@@ -169,15 +173,18 @@ final class Board {
             best = path;
             bestCost = cost;
         } else if (--splitsLeft >= 0) {
-            Limits later = limits == null ? new Limits(run) : limits.copy();
-            Limits earlier = limits == null ? new Limits(run) : limits.copy();
             int k = clash / path.start.length;
             int j = clash % path.start.length;
+            int first = path.from[k];
             int next = path.from[j];
+            Limits later = limits == null ? new Limits(run) : limits.copy();
+            Limits earlier = later.copy();
+            Limits same = later.copy();
             later.low[next] = Math.max(later.low[next], path.start[k] + run.mix);
-            earlier.high[path.from[k]] = Math.min(earlier.high[path.from[k]], path.start[k] - 1);
-            earlier.high[next] = Math.min(earlier.high[next], path.start[k] + run.mix - 1);
+            earlier.high[first] = Math.min(earlier.high[first], path.start[k] - 1);
+            same.unbroken(first, next, 2 * run.life + run.minutes + grid.problem.maxWaitMinutes());
             settle(run, later);
+            settle(run, same);
             settle(run, earlier);
         }
     }
@@ -224,7 +231,9 @@ final class Board {
             full += isFull(t) ? 1 : 0;
             crowd += isFull(t) ? crowd(t) : 0;
             boolean closed = !may[s] || full > 0 && crowding == 0;
-            price[s] = closed ? PathSearch.NEVER : prefix[t + 1] - prefix[s] + crowd + noise[s + noiseAt & NOISE - 1];
+            price[s] = closed
+                    ? PathSearch.NEVER
+                    : prefix[t + 1] - prefix[s] + crowd + noise[s + noiseAt & NOISE - 1] * noiseTimes;
             full -= isFull(s) ? 1 : 0;
             crowd -= isFull(s) ? crowd(s) : 0;
         }

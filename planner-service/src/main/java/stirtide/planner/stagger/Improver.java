@@ -18,6 +18,9 @@ final class Improver {
     /** On larger days the board is held against the best plan after each round only. */
     private static final int OFFERED_AT_ONCE = 200;
 
+    /** One in so many moves may take detours instead of breaking ties only. */
+    private static final int DETOURS = 4;
+
     private final Grid grid;
     private final RandomGenerator random;
     private final Incumbent incumbent;
@@ -113,7 +116,7 @@ final class Improver {
     private void move() {
         before = 0;
         count = 0;
-        board.shiftNoise(random.nextInt(Board.NOISE));
+        board.shiftNoise(random.nextInt(Board.NOISE), random.nextInt(DETOURS) == 0 ? random.nextInt(2, 64) : 1);
         extra = heat == 0 ? 0 : heat * random.nextInt(256) * random.nextInt(256) / 65536;
         int seed = seed();
         takeOut(seed);

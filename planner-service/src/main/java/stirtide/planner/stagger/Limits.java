@@ -54,4 +54,12 @@ final class Limits {
         int bit = s - base;
         struck[u][bit >> 6] |= 1L << bit;
     }
+
+    /** Forbids bowls to begin at minutes of the run after {@code from} up to {@code to}: one bowl feeds across them. */
+    void unbroken(int from, int to, int horizonBits) {
+        for (int u = from + 1; u <= to; u++) {
+            strike(u, base, horizonBits);
+            Arrays.fill(java.util.Objects.requireNonNull(struck)[u], -1L);
+        }
+    }
 }

@@ -98,7 +98,7 @@ final class Negotiation {
     private void move() {
         int r = holder(overfull[random.nextInt(overfullCount)]);
         Path old = board.remove(r);
-        board.shiftNoise(random.nextInt(Board.NOISE));
+        board.shiftNoise(random.nextInt(Board.NOISE), 1);
         if (!board.push(r, price, longestWait)) {
             board.put(r, old);
         }

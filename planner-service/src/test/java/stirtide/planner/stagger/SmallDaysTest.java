@@ -17,11 +17,11 @@ class SmallDaysTest {
 
     @ParameterizedTest
     @MethodSource("seeds")
-    void no_exhaustive_search_finds_a_better_plan(long seed) {
+    void exhaustive_search_finds_nothing_better_and_the_checker_confirms_what_is_claimed(long seed) {
         Problem problem = SmallDays.day(seed);
         Optional<Score> best = ExhaustiveSearch.best(problem);
 
-        Plan plan = new StaggerEngine(problem, new SplittableRandom(seed)).improve(rounds -> rounds < 60);
+        Plan plan = new StaggerEngine(problem, new SplittableRandom(seed)).improve(rounds -> rounds < 100);
 
         assertThat(PlanCheck.faults(problem, plan)).isEmpty();
         if (best.isPresent()) {
@@ -29,15 +29,6 @@ class SmallDaysTest {
         } else {
             assertThat(plan.score().lastResorts()).isPositive();
         }
-    }
-
-    @ParameterizedTest
-    @MethodSource("seeds")
-    void what_is_claimed_proven_is_confirmed_by_the_checker(long seed) {
-        Problem problem = SmallDays.day(seed);
-
-        Plan plan = new StaggerEngine(problem, new SplittableRandom(seed)).improve(rounds -> rounds < 60);
-
         assertThat(CertificateCheck.provenLevels(problem, plan)).isEqualTo(plan.provenLevels());
         assertThat(plan.certificates()).allMatch(certificate -> CertificateCheck.refutes(problem, certificate));
     }
