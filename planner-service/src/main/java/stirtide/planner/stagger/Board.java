@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A plan in the making: the paths of the runs, how many mixes each minute holds, and where the next run fits best. */
 final class Board {
-    private static final int SPLITS = 10;
+    private static final int SPLITS = 6;
     private static final int FIRST_WAIT = 8;
     static final int NOISE = 1024;
 
@@ -160,7 +160,7 @@ final class Board {
     /**
      * The shortest path may mix two bowls of the run at once where one pair of hands is free. Then either the minute at which
      * the second begins is fed by a bowl mixed after the first, or the first is mixed earlier, or one bowl feeds both minutes:
-     * all three are tried, a few times deep.
+     * the last is tried where the others fail.
      */
     private void settle(RunGrid run, @Nullable Limits limits) {
         long cost = search.cost(run, tariff, limits);
@@ -181,11 +181,13 @@ final class Board {
             Limits earlier = later.copy();
             Limits same = later.copy();
             later.low[next] = Math.max(later.low[next], path.start[k] + run.mix);
-            earlier.high[first] = Math.min(earlier.high[first], path.start[k] - 1);
+            earlier.high[first] = Math.min(earlier.high[first], path.start[j] - run.mix);
             same.unbroken(first, next, 2 * run.life + run.minutes + grid.problem.maxWaitMinutes());
             settle(run, later);
-            settle(run, same);
             settle(run, earlier);
+            if (best == null) {
+                settle(run, same);
+            }
         }
     }
 

@@ -19,7 +19,7 @@ final class Improver {
     private static final int OFFERED_AT_ONCE = 200;
 
     /** One in so many moves may take detours instead of breaking ties only. */
-    private static final int DETOURS = 4;
+    private static final int DETOURS = 64;
 
     private final Grid grid;
     private final RandomGenerator random;

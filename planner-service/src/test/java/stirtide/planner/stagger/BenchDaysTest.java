@@ -19,10 +19,32 @@ class BenchDaysTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "S8A1-nat-1", "S8A1-nat-2", "S8A1-nat-3", "S8A1-40-1", "S8A1-40-2", "S8A1-40-3", "S8A1-70-1",
-                "S8A1-90-1", "S20A1-nat-2", "S20A1-nat-3", "S20A1-40-1", "S20A1-40-2", "S20A1-40-3", "S20A1-70-2",
-                "S40A2-nat-1", "S40A2-nat-2", "S40A2-nat-3", "S40A2-40-1", "S40A2-40-2", "S40A2-40-3", "S40A2-70-3",
-                "S80A3-nat-1", "S80A3-nat-2", "S80A3-nat-3", "S80A3-40-1", "S80A3-40-2", "S80A3-40-3"
+                "S8A1-nat-1",
+                "S8A1-nat-2",
+                "S8A1-nat-3",
+                "S8A1-40-1",
+                "S8A1-40-2",
+                "S8A1-40-3",
+                "S8A1-70-1",
+                "S8A1-90-1",
+                "S20A1-nat-2",
+                "S20A1-nat-3",
+                "S20A1-40-1",
+                "S20A1-40-2",
+                "S20A1-40-3",
+                "S40A2-nat-1",
+                "S40A2-nat-2",
+                "S40A2-nat-3",
+                "S40A2-40-1",
+                "S40A2-40-2",
+                "S40A2-40-3",
+                "S40A2-70-3",
+                "S80A3-nat-1",
+                "S80A3-nat-2",
+                "S80A3-nat-3",
+                "S80A3-40-1",
+                "S80A3-40-2",
+                "S80A3-40-3"
             })
     void finds_the_proven_optimum_and_proves_it_again(String name) throws Exception {
         Path file = DAYS.resolve(name + ".json");
