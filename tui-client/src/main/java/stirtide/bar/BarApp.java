@@ -17,7 +17,6 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 import stirtide.bar.clock.SalonTime;
 import stirtide.bar.desk.Aside;
 import stirtide.bar.desk.Desk;
@@ -25,7 +24,6 @@ import stirtide.bar.frame.Canvas;
 import stirtide.bar.keys.Key;
 import stirtide.bar.link.Home;
 import stirtide.bar.link.LinkNews;
-import stirtide.bar.link.Outgoing;
 import stirtide.bar.link.ServiceApi;
 import stirtide.bar.link.ServiceLink;
 import stirtide.bar.report.DayFiles;
@@ -41,7 +39,6 @@ import stirtide.bar.terminal.FrameBuffer;
 import stirtide.bar.terminal.KeyReader;
 import stirtide.bar.terminal.Painter;
 import stirtide.bar.view.BarView;
-import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 
 /** The live terminal: one thread owns desk and screen; keys, the link and resizes reach it through one queue. */
@@ -164,7 +161,7 @@ final class BarApp {
         KeyReader.start(terminal, key -> messages.add(new Message.Pressed(key)));
         try (var link = ServiceLink.start(
                 new ServiceApi(options.server(), options.day()), home, options.personId(), new Relay(home))) {
-            outgoing.link = link;
+            outgoing.reach(link);
             loop(terminal, screen, painter);
         }
     }
@@ -270,33 +267,9 @@ final class BarApp {
         }
 
         @Override
-        public void copy(String text) {
+        public String copy(String text) {
             clipboard = text;
-        }
-    }
-
-    /** The desk is made before the link, so that the first frame waits for nothing. */
-    private static final class LateOutgoing implements Outgoing {
-        private @Nullable Outgoing link;
-
-        @Override
-        public void send(DayCommand command, String words) {
-            if (link != null) link.send(command, words);
-        }
-
-        @Override
-        public void askNextPour(String bowl, String poured) {
-            if (link != null) link.askNextPour(bowl, poured);
-        }
-
-        @Override
-        public void setClockRate(int ratePermille) {
-            if (link != null) link.setClockRate(ratePermille);
-        }
-
-        @Override
-        public void askPast() {
-            if (link != null) link.askPast();
+            return "copied: " + text;
         }
     }
 }

@@ -15,6 +15,7 @@ import stirtide.bar.frame.Glyphs;
 import stirtide.bar.link.LinkNews;
 import stirtide.bar.link.Outgoing;
 import stirtide.bar.link.ServiceApi;
+import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.PastDay;
 import stirtide.bar.terminal.ColorDepth;
@@ -82,6 +83,16 @@ public final class Rehearsal {
         }
 
         @Override
+        public void askNextPour(String bowl, String poured) {
+            // As above.
+        }
+
+        @Override
+        public void ask(Advice advice) {
+            // As above.
+        }
+
+        @Override
         public void askPast() {
             // As above.
         }
@@ -92,8 +103,8 @@ public final class Rehearsal {
         }
 
         @Override
-        public void copy(String text) {
-            // As above.
+        public String copy(String text) {
+            return "";
         }
     }
 }

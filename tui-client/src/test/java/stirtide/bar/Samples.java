@@ -1,5 +1,6 @@
 package stirtide.bar;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.LinkLine;
 import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.Panel;
@@ -17,7 +19,9 @@ import stirtide.bar.scene.Picks;
 import stirtide.bar.scene.Scene;
 import stirtide.events.day.BowlFormula;
 import stirtide.events.day.DeveloperPart;
+import stirtide.events.plan.MoveAdvice;
 import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlanFigures;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.plan.PlannedService.PlannedZone;
 import stirtide.events.view.DayView;
@@ -180,6 +184,25 @@ public final class Samples {
                 day.choices());
     }
 
+    /** Advice to move one service, another, or both. */
+    public static Advice moves() {
+        var first = new MoveAdvice.ServiceMove(7, at(9), at(19));
+        var second = new MoveAdvice.ServiceMove(9, at(35), at(50));
+        var advice = new MoveAdvice(
+                41,
+                new PlanFigures(1, 6, 41_000, 28, 6),
+                List.of(
+                        new MoveAdvice.MoveEffect(
+                                List.of(second), new PlanFigures(1, 0, 41_000, 25, 6), "Nobody waits any more."),
+                        new MoveAdvice.MoveEffect(
+                                List.of(first), new PlanFigures(0, 4, 40_000, 24, 6), "The bar mixes bowl 8a itself.")),
+                List.of(new MoveAdvice.MoveEffect(
+                        List.of(first, second),
+                        new PlanFigures(0, 0, 38_000, 22, 6),
+                        "Nobody waits any more, and the bar mixes bowl 8a itself.")));
+        return new Advice(new Advice.Ask.Moves(), 0, Optional.of(new Advice.Answer.Moves(advice)));
+    }
+
     /** An alarm of a kind at a chair. */
     public static AlarmCard alarm(String kind, int chair) {
         return new AlarmCard(
@@ -195,10 +218,31 @@ public final class Samples {
 
     private static List<DoneBowl> done() {
         return List.of(
-                new DoneBowl("3a", 3, 4, at(-12), 96_000, 8_000, "PAST_LIFE"),
-                new DoneBowl("2a", 2, 3, at(-31), 120_000, 7_500, "LEFT_OVER"),
-                new DoneBowl("1b", 1, 1, at(-44), 88_000, 0, ""),
-                new DoneBowl("1a", 1, 1, at(-70), 90_000, 3_000, "LEFT_OVER"));
+                new DoneBowl(
+                        "3a", 3, 4, at(-12), 96_000, 8_000, "PAST_LIFE", "Chalk Lift", "Oriel", new BigDecimal("0.71")),
+                new DoneBowl(
+                        "2a",
+                        2,
+                        3,
+                        at(-31),
+                        120_000,
+                        7_500,
+                        "LEFT_OVER",
+                        "Slate Clay",
+                        "Oriel",
+                        new BigDecimal("0.94")),
+                new DoneBowl("1b", 1, 1, at(-44), 88_000, 0, "", "Chalk Lift", "Wanda", new BigDecimal("0.00")),
+                new DoneBowl(
+                        "1a",
+                        1,
+                        1,
+                        at(-70),
+                        90_000,
+                        3_000,
+                        "LEFT_OVER",
+                        "Chalk Lift",
+                        "Wanda",
+                        new BigDecimal("0.27")));
     }
 
     /** Twenty earlier days, one of them unusual, in figures of our own. */

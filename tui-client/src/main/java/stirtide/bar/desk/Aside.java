@@ -9,6 +9,6 @@ public interface Aside {
     /** Writes a day as JSON and as a page with charts; the answer is what to tell, also when it fails. */
     String export(DayView view, List<PastDay> past);
 
-    /** Hands a line of text to the terminal's clipboard. */
-    void copy(String text);
+    /** Hands a line of text to the terminal's clipboard; the answer is what to tell. */
+    String copy(String text);
 }

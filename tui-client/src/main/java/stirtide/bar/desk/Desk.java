@@ -12,6 +12,7 @@ import stirtide.bar.keys.Place;
 import stirtide.bar.link.LinkNews;
 import stirtide.bar.link.Outgoing;
 import stirtide.bar.scale.ScaleReading;
+import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.AlarmBoard;
 import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.Pages;
@@ -126,6 +127,7 @@ public final class Desk {
         else if (news instanceof LinkNews.Past past) pages = pages.withPast(past.days());
         else if (news instanceof LinkNews.Advised said)
             panel.ifPresent(open -> open.hear(said.advice(), said.poured()));
+        else if (news instanceof LinkNews.Tried told) pages = pages.with(told.advice());
         else if (news instanceof LinkNews.Trouble trouble) notes.add(trouble.words(), true);
         else throw new IllegalStateException("no rule for " + news);
     }
@@ -210,7 +212,8 @@ public final class Desk {
     private void act(Action action, long nanos) {
         Optional<PanelAnswer> shared = PageActions.act(action, scene(nanos));
         if (shared.isPresent()) answer(shared.get(), nanos);
-        else if (action == Action.UP || action == Action.DOWN) move(action == Action.UP ? -1 : 1);
+        else if (action == Action.UP) view.ifPresent(day -> picks = picks.moved(-1, day));
+        else if (action == Action.DOWN) view.ifPresent(day -> picks = picks.moved(1, day));
         else if (action == Action.OTHER_LIST) picks = picks.otherList();
         else answer(actions.act(action, scene(nanos)), nanos);
     }
@@ -218,10 +221,6 @@ public final class Desk {
     private void back() {
         notes.clear();
         pages = pages.with(pages.floor().putBack());
-    }
-
-    private void move(int rows) {
-        view.ifPresent(day -> picks = picks.moved(rows, day));
     }
 
     // Control-C ends a demonstration at once, and a terminal that has never reached its service.
@@ -244,9 +243,11 @@ public final class Desk {
         else if (answer instanceof PanelAnswer.Turn turn) turn(turn.pages());
         else if (answer instanceof PanelAnswer.Seen seen) seen(seen.alarms(), nanos);
         else if (answer instanceof PanelAnswer.Shelve shelve) shelve(shelve, nanos);
-        else if (answer instanceof PanelAnswer.Copy copy) copy(copy.text());
+        else if (answer instanceof PanelAnswer.Copy copy) notes.add(aside.copy(copy.text()), false);
         else if (answer instanceof PanelAnswer.Export export)
             notes.add(aside.export(export.view(), export.past()), false);
+        else if (answer instanceof PanelAnswer.Together all) all.sends().forEach(this::send);
+        else if (answer instanceof PanelAnswer.AskPlanner ask) ask(ask, nanos);
         else if (answer instanceof PanelAnswer.AskPast) outgoing.askPast();
         else throw new IllegalStateException("no rule for " + answer);
     }
@@ -267,9 +268,11 @@ public final class Desk {
         if (daysWanted && pages.past().isEmpty()) outgoing.askPast();
     }
 
-    private void copy(String text) {
-        aside.copy(text);
-        notes.add("copied: " + text, false);
+    private void ask(PanelAnswer.AskPlanner ask, long nanos) {
+        var advice = new Advice(ask.ask(), nanos, Optional.empty());
+        pages = pages.with(advice);
+        panel = Optional.of(ask.next());
+        outgoing.ask(advice);
     }
 
     private void seen(List<DayView.AlarmCard> seen, long nanos) {

@@ -2,11 +2,15 @@ package stirtide.bar.desk;
 
 import java.util.List;
 import java.util.Optional;
+import stirtide.bar.entry.AdvicePanel;
 import stirtide.bar.entry.BehindPanel;
+import stirtide.bar.entry.EarliestPanel;
+import stirtide.bar.entry.HelpPanel;
 import stirtide.bar.entry.ShelvePanel;
 import stirtide.bar.grams.DayGrams;
 import stirtide.bar.keys.Action;
 import stirtide.bar.keys.Place;
+import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.AlarmBoard;
 import stirtide.bar.scene.DayPick;
 import stirtide.bar.scene.Pages;
@@ -55,6 +59,11 @@ final class PageActions {
     }
 
     private static Optional<PanelAnswer> floor(Action action, Scene scene) {
+        if (action == Action.MOVES) {
+            return Optional.of(new PanelAnswer.AskPlanner(new Advice.Ask.Moves(), new AdvicePanel("WHAT TO MOVE")));
+        }
+        if (action == Action.EARLIEST) return scene.view().map(day -> new PanelAnswer.Open(EarliestPanel.of(day)));
+        if (action == Action.ONE_MORE) return scene.view().map(day -> new PanelAnswer.Open(HelpPanel.of(day, scene)));
         boolean minutes = action == Action.MINUTE_EARLIER || action == Action.MINUTE_LATER;
         if (minutes && !scene.pages().floor().lifted()) {
             return Optional.of(new PanelAnswer.Say("lift a service first: Enter"));

@@ -28,6 +28,11 @@ final class ChoiceField implements Field {
         return choices.isEmpty() ? "" : choices.get(picked);
     }
 
+    /** Picks a choice by its place; one that is not there changes nothing. */
+    void pick(int place) {
+        if (place >= 0 && place < choices.size()) picked = place;
+    }
+
     int picked() {
         return picked;
     }

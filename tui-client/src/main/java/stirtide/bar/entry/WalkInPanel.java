@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.keys.Key;
+import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.PanelAnswer;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.words.TimeText;
@@ -44,12 +45,28 @@ public final class WalkInPanel extends FieldsPanel {
 
     /** A walk-in on this day; the start is the next five minutes by the salon's clock. */
     public static WalkInPanel of(DayView day, Scene scene) {
+        long seconds = -Math.floorDiv(-scene.now().getEpochSecond(), STEP_SECONDS) * STEP_SECONDS;
+        return starting(day, scene, Instant.ofEpochSecond(seconds));
+    }
+
+    /** A walk-in at the start the planner found for what was asked. */
+    static WalkInPanel at(DayView day, Scene scene, Advice.Ask.WalkIn asked, Instant start) {
+        WalkInPanel panel = starting(day, scene, start);
+        List<String> menu =
+                day.choices().menu().stream().map(DayView.MenuChoice::menuId).toList();
+        panel.service.pick(menu.indexOf(asked.menuId()));
+        panel.chair.pick(asked.chair() - 1);
+        panel.length.pick(day.choices().lengths().indexOf(asked.length()));
+        panel.density.pick(day.choices().densities().indexOf(asked.density()));
+        return panel;
+    }
+
+    private static WalkInPanel starting(DayView day, Scene scene, Instant soonest) {
         DayView.BookingChoices choices = day.choices();
         List<String> chairs = IntStream.rangeClosed(1, choices.chairs())
                 .mapToObj(String::valueOf)
                 .toList();
-        long seconds = -Math.floorDiv(-scene.now().getEpochSecond(), STEP_SECONDS) * STEP_SECONDS;
-        String soon = TimeText.minute(Instant.ofEpochSecond(seconds), scene.zone());
+        String soon = TimeText.minute(soonest, scene.zone());
         return new WalkInPanel(
                 day,
                 List.of(
@@ -72,7 +89,7 @@ public final class WalkInPanel extends FieldsPanel {
                         middle("density", choices.densities())));
     }
 
-    private static ChoiceField middle(String label, List<String> choices) {
+    static ChoiceField middle(String label, List<String> choices) {
         int medium = choices.indexOf("medium");
         return new ChoiceField(label, choices, Math.max(0, medium));
     }

@@ -18,8 +18,8 @@ public final class DayGrams {
 
     private DayGrams() {}
 
-    /** One bar: what it stands for, its milligrams, and the bowls behind it. */
-    public record Bar(String label, int milligrams, List<DayView.DoneBowl> bowls) {
+    /** One bar: what it stands for, its milligrams, their cost in the salon's currency, and the bowls behind it. */
+    public record Bar(String label, int milligrams, BigDecimal cost, List<DayView.DoneBowl> bowls) {
         public Bar {
             bowls = List.copyOf(bowls);
         }
@@ -39,15 +39,27 @@ public final class DayGrams {
                         group.getValue().stream()
                                 .mapToInt(DayView.DoneBowl::leftMilligrams)
                                 .sum(),
+                        cost(group.getValue()),
                         group.getValue()))
                 .sorted(Comparator.comparingInt(Bar::milligrams).reversed().thenComparing(Bar::label))
                 .toList();
+    }
+
+    /** What the over-mixed grams of all done bowls cost. */
+    public static BigDecimal cost(DayView view) {
+        return cost(view.done().stream().filter(bowl -> !bowl.cause().isEmpty()).toList());
+    }
+
+    private static BigDecimal cost(List<DayView.DoneBowl> bowls) {
+        return bowls.stream().map(DayView.DoneBowl::leftCost).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     private static String label(DayView.DoneBowl bowl, DayPick.Sort sort, DayView view) {
         return switch (sort) {
             case CAUSE -> cause(bowl.cause());
             case SERVICE -> service(bowl.service(), view).orElse("service " + bowl.service());
+            case STYLIST -> bowl.stylistName().isEmpty() ? "nobody named" : bowl.stylistName();
+            case LIGHTENER -> bowl.lightenerName();
             case CHAIR -> "chair " + bowl.chair();
             case BOWL -> "bowl " + bowl.bowl();
         };

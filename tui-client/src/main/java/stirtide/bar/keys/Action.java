@@ -90,6 +90,14 @@ public enum Action {
     SCALE,
     /** Back to the clock. */
     NOW,
+    /** Asks the planner which services to move. */
+    MOVES,
+    /** Asks the planner for the earliest start of a walk-in. */
+    EARLIEST,
+    /** Asks the planner what one more assistant would do. */
+    ONE_MORE,
+    /** Takes what is picked. */
+    TAKE,
     /** The next way to sort. */
     SORT_NEXT,
     /** The way to sort before. */

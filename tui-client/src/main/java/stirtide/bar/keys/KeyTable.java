@@ -2,6 +2,7 @@ package stirtide.bar.keys;
 
 import static stirtide.bar.keys.Binding.character;
 import static stirtide.bar.keys.Binding.special;
+import static stirtide.bar.keys.Place.ADVICE;
 import static stirtide.bar.keys.Place.FIELDS;
 import static stirtide.bar.keys.Place.QUESTION;
 import static stirtide.bar.keys.Place.READING;
@@ -27,6 +28,13 @@ public final class KeyTable {
             character(SERVICES, Action.UP, 'k', "", "row up"),
             character(SERVICES, Action.DOWN, 'j', "", "row down"),
             special(SERVICES, Action.BACK, Key.Kind.ESCAPE, "Esc", "back", "back to the bar"),
+            special(ADVICE, Action.TAKE, Key.Kind.ENTER, "Enter", "take", "do what is picked: asks first")
+                    .writing(),
+            special(ADVICE, Action.UP, Key.Kind.UP, "up", "", "row up"),
+            special(ADVICE, Action.DOWN, Key.Kind.DOWN, "down", "", "row down"),
+            character(ADVICE, Action.UP, 'k', "", "row up"),
+            character(ADVICE, Action.DOWN, 'j', "", "row down"),
+            special(ADVICE, Action.BACK, Key.Kind.ESCAPE, "Esc", "back", "back to the floor"),
             special(
                     FIELDS,
                     Action.KEEP,

@@ -10,6 +10,8 @@ public enum Place {
     DAY("the day"),
     /** The list of services. */
     SERVICES("the services"),
+    /** The planner's advice. */
+    ADVICE("the planner's advice"),
     /** A panel with fields. */
     FIELDS("a panel with fields"),
     /** A question. */

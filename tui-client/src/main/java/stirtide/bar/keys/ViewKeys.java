@@ -77,6 +77,19 @@ final class ViewKeys {
                 character(FLOOR, Action.LATER, 'l', "", "lifted: 5 minutes later; else look later"),
                 character(FLOOR, Action.MINUTE_EARLIER, ',', "-1 min", "lifted: a minute earlier"),
                 character(FLOOR, Action.MINUTE_LATER, '.', "+1 min", "lifted: a minute later"),
+                character(
+                        FLOOR,
+                        Action.MOVES,
+                        'r',
+                        "advice",
+                        "which services to move, best first; nothing moves by asking"),
+                character(
+                        FLOOR,
+                        Action.EARLIEST,
+                        'e',
+                        "earliest",
+                        "the earliest start of a walk-in at which nobody waits"),
+                character(FLOOR, Action.ONE_MORE, 'x', "one more", "what one more assistant at the bar would do"),
                 character(FLOOR, Action.SCALE, 't', "scale", "more or fewer minutes a cell"),
                 character(FLOOR, Action.NOW, 'g', "now", "back to the clock"));
     }
@@ -89,11 +102,21 @@ final class ViewKeys {
                         Key.Kind.RIGHT,
                         "right",
                         "",
-                        "sort by the next: cause, service, chair, bowl"),
+                        "sort by the next: cause, service, stylist, lightener, chair, bowl"),
                 special(DAY, Action.SORT_BEFORE, Key.Kind.LEFT, "left", "", "sort by the one before"),
-                character(DAY, Action.SORT_NEXT, 'l', "", "sort by the next: cause, service, chair, bowl"),
+                character(
+                        DAY,
+                        Action.SORT_NEXT,
+                        'l',
+                        "",
+                        "sort by the next: cause, service, stylist, lightener, chair, bowl"),
                 character(DAY, Action.SORT_BEFORE, 'h', "", "sort by the one before"),
-                character(DAY, Action.SORT_NEXT, 'r', "sort", "sort by the next: cause, service, chair, bowl"),
+                character(
+                        DAY,
+                        Action.SORT_NEXT,
+                        'r',
+                        "sort",
+                        "sort by the next: cause, service, stylist, lightener, chair, bowl"),
                 special(DAY, Action.BEHIND, Key.Kind.ENTER, "Enter", "bowls", "the bowls behind the picked bar"),
                 character(DAY, Action.EARLIER_DAYS, 'd', "days", "ask for the earlier days again"),
                 character(DAY, Action.EXPORT, 'e', "export", "write the day as JSON and as a page with charts"));

@@ -2,6 +2,7 @@ package stirtide.bar.link;
 
 import java.time.Instant;
 import java.util.List;
+import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.PastDay;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
@@ -35,6 +36,9 @@ public sealed interface LinkNews {
 
     /** How many entries wait on disk. */
     record Waiting(int entries) implements LinkNews {}
+
+    /** What the planner answers. */
+    record Tried(Advice advice) implements LinkNews {}
 
     /** Earlier days the service knows, oldest first. */
     record Past(List<PastDay> days) implements LinkNews {

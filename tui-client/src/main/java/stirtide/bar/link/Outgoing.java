@@ -1,5 +1,6 @@
 package stirtide.bar.link;
 
+import stirtide.bar.scene.Advice;
 import stirtide.events.command.DayCommand;
 
 /** Where the desk sends what people ask for. Never blocks on the network. */
@@ -17,6 +18,9 @@ public interface Outgoing {
 
     /** Asks the service to run its clock at another speed, in thousandths of real time. */
     void setClockRate(int ratePermille);
+
+    /** Asks the planner to try something; the answer comes as {@link LinkNews.Tried}. */
+    void ask(Advice advice);
 
     /** Asks for the earlier days the service knows; they come as {@link LinkNews.Past}. */
     void askPast();

@@ -12,6 +12,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import stirtide.bar.scene.Advice;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.json.ContractJson;
 import stirtide.events.view.DayView;
@@ -20,6 +21,7 @@ import stirtide.events.view.PourAdvice;
 /** The requests a terminal makes. Every method blocks its thread until the answer or a failure. */
 public final class ServiceApi {
     private static final Duration PATIENCE = Duration.ofSeconds(10);
+    private static final Duration ADVICE_PATIENCE = Duration.ofSeconds(60);
     private static final int OK = 200;
     private static final int REQUEST_TIMEOUT = 408;
     private static final int TOO_MANY = 429;
@@ -86,6 +88,19 @@ public final class ServiceApi {
         return response.statusCode() == OK
                 ? tree(response.body())
                 : ContractJson.mapper().createArrayNode();
+    }
+
+    /** What the planner says about something it tries; a failure is an answer too. */
+    Advice.Answer advice(Advice.Ask ask) throws InterruptedException {
+        try {
+            HttpResponse<String> response = send(HttpRequest.newBuilder(at(dayPath + AdvicePaths.of(ask)))
+                    .timeout(ADVICE_PATIENCE)
+                    .build());
+            if (response.statusCode() != OK) return new Advice.Answer.Failed(sentence(response));
+            return AdvicePaths.answer(ask, response.body());
+        } catch (IOException unreachable) {
+            return new Advice.Answer.Failed(reason(unreachable));
+        }
     }
 
     private DayView viewAt(String path) throws IOException, InterruptedException {

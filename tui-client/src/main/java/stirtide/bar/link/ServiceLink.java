@@ -11,6 +11,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import stirtide.bar.scene.Advice;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
 
@@ -110,6 +111,18 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
                 api.nextPour(bowl, poured).ifPresent(advice -> news.accept(new LinkNews.Advised(advice, poured)));
             } catch (IOException unreachable) {
                 // the header says that the way is cut
+            } catch (InterruptedException leaving) {
+                Thread.currentThread().interrupt();
+            }
+        });
+    }
+
+    @Override
+    public void ask(Advice advice) {
+        askThread.execute(() -> {
+            try {
+                var answer = api.advice(advice.ask());
+                news.accept(new LinkNews.Tried(new Advice(advice.ask(), advice.askedNanos(), Optional.of(answer))));
             } catch (InterruptedException leaving) {
                 Thread.currentThread().interrupt();
             }

@@ -35,7 +35,7 @@ public final class DayPage {
                                 ? "The day is closed."
                                 : "The day is not finished: only bowls that are done count.")
                 .append("</p>\n");
-        balance(html, view.totals());
+        balance(html, view.totals(), DayGrams.cost(view).toPlainString() + " " + view.currency());
         for (DayPick.Sort sort : DayPick.Sort.values()) bars(html, view, sort);
         var days = new ArrayList<>(past);
         days.add(new PastDay(
@@ -56,7 +56,7 @@ public final class DayPage {
                 + " earlier days, and three times their mean moving range over 1.128 on either side.";
     }
 
-    private static void balance(StringBuilder html, DayView.DayTotals totals) {
+    private static void balance(StringBuilder html, DayView.DayTotals totals, String cost) {
         html.append("<h2>Balance</h2>\n<table>\n");
         row(html, "bowls done", String.valueOf(totals.bowlsMixed()));
         row(html, "mixed", WeightText.grams(totals.mixedMilligrams()) + " g");
@@ -67,6 +67,7 @@ public final class DayPage {
                 html,
                 "over-mixed of mixed",
                 DayGrams.percent(totals.overMixedMilligrams(), totals.mixedMilligrams()) + " %");
+        row(html, "over-mixed, at pack prices", cost);
         html.append("</table>\n");
     }
 
@@ -74,7 +75,10 @@ public final class DayPage {
         html.append("<h2>Over-mixed by ").append(sort.word()).append("</h2>\n<table>\n");
         List<DayGrams.Bar> bars = DayGrams.bars(view, sort);
         if (bars.isEmpty()) row(html, "nothing", "0 g");
-        bars.forEach(bar -> row(html, bar.label(), WeightText.grams(bar.milligrams()) + " g"));
+        bars.forEach(bar -> row(
+                html,
+                bar.label(),
+                WeightText.grams(bar.milligrams()) + " g, " + bar.cost().toPlainString() + " " + view.currency()));
         html.append("</table>\n");
     }
 

@@ -16,6 +16,10 @@ public record DayPick(Sort sort, int row) {
         CAUSE("cause"),
         /** Booked service. */
         SERVICE("service"),
+        /** Who applied. */
+        STYLIST("stylist"),
+        /** Lightener. */
+        LIGHTENER("lightener"),
         /** Chair. */
         CHAIR("chair"),
         /** Bowl. */

@@ -1,6 +1,7 @@
 package stirtide.bar.scene;
 
 import java.util.List;
+import java.util.Optional;
 import stirtide.bar.keys.Place;
 
 /**
@@ -10,10 +11,11 @@ import stirtide.bar.keys.Place;
  * @param floor pick on the floor
  * @param day pick in the day
  * @param past earlier days, oldest first
+ * @param advice what the planner was asked last
  */
-public record Pages(Place page, FloorPick floor, DayPick day, List<PastDay> past) {
+public record Pages(Place page, FloorPick floor, DayPick day, List<PastDay> past, Optional<Advice> advice) {
     /** The bar, nothing picked elsewhere, no earlier days known. */
-    public static final Pages BAR = new Pages(Place.BAR, FloorPick.FIRST, DayPick.FIRST, List.of());
+    public static final Pages BAR = new Pages(Place.BAR, FloorPick.FIRST, DayPick.FIRST, List.of(), Optional.empty());
 
     public Pages {
         past = List.copyOf(past);
@@ -21,21 +23,26 @@ public record Pages(Place page, FloorPick floor, DayPick day, List<PastDay> past
 
     /** Another view; a service that was lifted is put back. */
     public Pages to(Place other) {
-        return new Pages(other, floor.putBack(), day, past);
+        return new Pages(other, floor.putBack(), day, past, advice);
     }
 
     /** Another pick on the floor. */
     public Pages with(FloorPick other) {
-        return new Pages(page, other, day, past);
+        return new Pages(page, other, day, past, advice);
     }
 
     /** Another pick in the day. */
     public Pages with(DayPick other) {
-        return new Pages(page, floor, other, past);
+        return new Pages(page, floor, other, past, advice);
     }
 
     /** Other earlier days. */
     public Pages withPast(List<PastDay> other) {
-        return new Pages(page, floor, day, other);
+        return new Pages(page, floor, day, other, advice);
+    }
+
+    /** Another question to the planner, or its answer. */
+    public Pages with(Advice other) {
+        return new Pages(page, floor, day, past, Optional.of(other));
     }
 }

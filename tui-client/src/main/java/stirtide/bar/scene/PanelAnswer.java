@@ -58,6 +58,16 @@ public sealed interface PanelAnswer {
         }
     }
 
+    /** Several commands, one after the other. */
+    record Together(List<Send> sends) implements PanelAnswer {
+        public Together {
+            sends = List.copyOf(sends);
+        }
+    }
+
+    /** The planner is to try something; a panel shows what it answers. */
+    record AskPlanner(Advice.Ask ask, Panel next) implements PanelAnswer {}
+
     /** Earlier days are to be asked for. */
     record AskPast() implements PanelAnswer {}
 

@@ -16,7 +16,8 @@ import stirtide.events.view.DayView;
 final class GramsView {
     private static final int RIGHT_COLUMNS = 33;
     private static final int TOP_ROWS = 10;
-    private static final int LABEL_COLUMNS = 22;
+    private static final int LABEL_COLUMNS = 20;
+    private static final int COST_COLUMNS = 7;
 
     private GramsView() {}
 
@@ -43,6 +44,7 @@ final class GramsView {
         DayPick pick = scene.pages().day();
         String head = "OVER-MIXED today, by " + pick.sort().word();
         pane.put(0, 0, head, Style.STRONG);
+        pane.right(pane.width() - 1, 0, COST_COLUMNS, view.currency(), Style.DIM);
         List<DayGrams.Bar> bars = DayGrams.bars(view, pick.sort());
         if (bars.isEmpty()) {
             pane.put(2, 2, "nothing over-mixed in bowls that are done", Style.DIM);
@@ -64,7 +66,8 @@ final class GramsView {
         pane.put(0, row, isPicked ? ">" : " ", style).fit(2, row, LABEL_COLUMNS, bar.label(), style);
         pane.right(LABEL_COLUMNS + 9, row, 7, WeightText.grams(bar.milligrams()), style)
                 .put(LABEL_COLUMNS + 10, row, "g", style);
-        int room = pane.width() - LABEL_COLUMNS - 13;
+        int room = Math.max(1, pane.width() - LABEL_COLUMNS - 14 - COST_COLUMNS);
+        pane.right(pane.width() - 1, row, COST_COLUMNS, bar.cost().toPlainString(), style);
         long cells = Math.max(1, (long) bar.milligrams() * room / most);
         pane.put(LABEL_COLUMNS + 12, row, "▓".repeat((int) Math.min(room, cells)), style);
     }
@@ -76,18 +79,20 @@ final class GramsView {
         figure(pane, 2, "applied", totals.appliedMilligrams());
         figure(pane, 3, "stuck to bowl and brush", totals.residueMilligrams());
         figure(pane, 4, "over-mixed", totals.overMixedMilligrams());
+        String cost = DayGrams.cost(view).toPlainString() + " " + view.currency();
         String share = DayGrams.percent(totals.overMixedMilligrams(), totals.mixedMilligrams()) + " %";
         pane.put(0, 5, "  of mixed", Style.TEXT).right(pane.width() - 1, 5, 9, share, Style.TEXT);
-        if (!tall) return 6;
+        pane.put(0, 6, "  worth", Style.TEXT).right(pane.width() - 1, 6, 15, cost, Style.TEXT);
+        if (!tall) return 7;
         view.planTotals()
-                .ifPresent(plan -> pane.put(0, 7, "still planned, " + plan.bowlCount() + " bowls", Style.TEXT)
+                .ifPresent(plan -> pane.put(0, 8, "still planned, " + plan.bowlCount() + " bowls", Style.TEXT)
                         .right(
                                 pane.width() - 1,
-                                7,
+                                8,
                                 11,
                                 WeightText.wholeGrams(plan.mixedMilligrams()) + " g",
                                 Style.TEXT));
-        return 8;
+        return 9;
     }
 
     private static void figure(Pane pane, int row, String label, int milligrams) {

@@ -8,6 +8,7 @@ import stirtide.bar.frame.Glyphs;
 import stirtide.bar.keys.Key;
 import stirtide.bar.link.LinkNews;
 import stirtide.bar.link.Outgoing;
+import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.Panel;
 import stirtide.bar.scene.PastDay;
@@ -24,6 +25,7 @@ final class Bench implements Outgoing, Aside {
     final List<String> asked = new ArrayList<>();
     final List<Integer> rates = new ArrayList<>();
     final List<String> copied = new ArrayList<>();
+    final List<Advice.Ask> tried = new ArrayList<>();
     int pastAsked;
     final Desk desk;
     long nanos;
@@ -54,6 +56,11 @@ final class Bench implements Outgoing, Aside {
     }
 
     @Override
+    public void ask(Advice advice) {
+        tried.add(advice.ask());
+    }
+
+    @Override
     public void askPast() {
         pastAsked++;
     }
@@ -64,8 +71,9 @@ final class Bench implements Outgoing, Aside {
     }
 
     @Override
-    public void copy(String text) {
+    public String copy(String text) {
         copied.add(text);
+        return "copied: " + text;
     }
 
     Bench hear(LinkNews news) {

@@ -8,8 +8,12 @@ import stirtide.bar.Samples;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.Place;
 import stirtide.bar.link.LinkNews;
+import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.Operator;
+import stirtide.events.command.DayCommand.BookService;
 import stirtide.events.command.DayCommand.MoveService;
+import stirtide.events.plan.PlanFigures;
+import stirtide.events.plan.WalkInAdvice;
 
 class FloorTest {
     private final Bench bench = Bench.with(Samples.calm());
@@ -118,5 +122,45 @@ class FloorTest {
         assertThat(busy.scene().board().shelved()).isEqualTo(1);
         assertThat(busy.notice()).contains("for 10 min");
         assertThat(busy.sent).isEmpty();
+    }
+
+    @Test
+    void advice_is_asked_for_shown_best_first_and_a_pair_is_moved_after_yes() {
+        floor().type("r");
+        assertThat(bench.tried).containsExactly(new Advice.Ask.Moves());
+        bench.hear(new LinkNews.Tried(Samples.moves()));
+        bench.press(Key.Kind.DOWN).press(Key.Kind.DOWN).press(Key.Kind.ENTER);
+        assertThat(bench.sent).isEmpty();
+        bench.type("y");
+        assertThat(bench.sent)
+                .containsExactly(
+                        new MoveService(7, Samples.at(19), Optional.empty(), "advice of the planner"),
+                        new MoveService(9, Samples.at(50), Optional.empty(), "advice of the planner"));
+    }
+
+    @Test
+    void the_earliest_start_of_a_walk_in_goes_on_to_the_booking() {
+        floor().type("e").press(Key.Kind.RIGHT).press(Key.Kind.ENTER).press(Key.Kind.RIGHT);
+        bench.press(Key.Kind.ENTER).press(Key.Kind.ENTER).press(Key.Kind.ENTER);
+        var ask = new Advice.Ask.WalkIn("roots", "medium", "medium", 2);
+        assertThat(bench.tried).containsExactly(ask);
+        var figures = new PlanFigures(0, 6, 38_000, 24, 6);
+        var answer = new WalkInAdvice(
+                41, Optional.of(Samples.at(85)), figures, Optional.of(figures), "From 13:05 on nobody waits longer.");
+        bench.hear(new LinkNews.Tried(new Advice(ask, 0, Optional.of(new Advice.Answer.WalkIn(answer)))));
+        bench.press(Key.Kind.ENTER);
+        assertThat(bench.title()).isEqualTo("WALK-IN");
+        for (int i = 0; i < 6; i++) bench.press(Key.Kind.ENTER);
+        var booking = ((BookService) bench.sent.get(0)).booking();
+        assertThat(booking.start()).isEqualTo(Samples.at(85));
+        assertThat(booking.chair()).isEqualTo(2);
+        assertThat(booking.menuId()).isEqualTo("roots");
+    }
+
+    @Test
+    void one_more_assistant_is_asked_for_from_now_for_two_hours() {
+        floor().type("x").press(Key.Kind.ENTER).press(Key.Kind.ENTER);
+        assertThat(bench.tried).containsExactly(new Advice.Ask.Help(Samples.at(0), Samples.at(120)));
+        assertThat(bench.title()).isEqualTo("ONE MORE ASSISTANT");
     }
 }

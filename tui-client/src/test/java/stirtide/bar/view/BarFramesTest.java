@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import stirtide.bar.Samples;
+import stirtide.bar.entry.AdvicePanel;
 import stirtide.bar.entry.BinPanel;
 import stirtide.bar.entry.BowlPanel;
 import stirtide.bar.entry.FindPanel;
@@ -25,6 +26,7 @@ import stirtide.bar.entry.WeighPanel;
 import stirtide.bar.frame.Glyphs;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.Place;
+import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.AlarmBoard;
 import stirtide.bar.scene.DayPick;
 import stirtide.bar.scene.FloorPick;
@@ -78,6 +80,12 @@ class BarFramesTest {
         states.put("floor-later", () -> floor(new FloorPick(9, false, 0, 60, 10)));
         states.put("day", () -> day(DayPick.FIRST, Samples.past()));
         states.put("day-no-past", () -> day(new DayPick(DayPick.Sort.BOWL, 1), List.of()));
+        states.put("advice", () -> advised(Pages.BAR.to(Place.FLOOR).with(Samples.moves())));
+        states.put(
+                "advice-asked",
+                () -> advised(Pages.BAR
+                        .to(Place.FLOOR)
+                        .with(new Advice(new Advice.Ask.Moves(), -3_500_000_000L, Optional.empty()))));
         states.put("flood", BarFramesTest::flood);
         states.put(
                 "shelve",
@@ -86,6 +94,11 @@ class BarFramesTest {
                         Optional.of(ShelvePanel.of(
                                 Samples.scene(Samples.busy()).board().rows().get(1)))));
         return states;
+    }
+
+    private static Scene advised(Pages pages) {
+        return Samples.scene(Samples.calm(), Samples.LIVE, Picks.FIRST, Optional.of(new AdvicePanel("WHAT TO MOVE")))
+                .with(pages);
     }
 
     private static Scene floor(FloorPick pick) {

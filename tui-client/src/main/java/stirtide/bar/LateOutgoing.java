@@ -1,0 +1,40 @@
+package stirtide.bar;
+
+import org.jspecify.annotations.Nullable;
+import stirtide.bar.link.Outgoing;
+import stirtide.bar.scene.Advice;
+import stirtide.events.command.DayCommand;
+
+/** The desk is made before the link, so that the first frame waits for nothing; keys come only after it. */
+final class LateOutgoing implements Outgoing {
+    private @Nullable Outgoing link;
+
+    void reach(Outgoing reached) {
+        link = reached;
+    }
+
+    @Override
+    public void send(DayCommand command, String words) {
+        if (link != null) link.send(command, words);
+    }
+
+    @Override
+    public void askNextPour(String bowl, String poured) {
+        if (link != null) link.askNextPour(bowl, poured);
+    }
+
+    @Override
+    public void setClockRate(int ratePermille) {
+        if (link != null) link.setClockRate(ratePermille);
+    }
+
+    @Override
+    public void ask(Advice advice) {
+        if (link != null) link.ask(advice);
+    }
+
+    @Override
+    public void askPast() {
+        if (link != null) link.askPast();
+    }
+}

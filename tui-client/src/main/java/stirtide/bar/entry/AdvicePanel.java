@@ -1,0 +1,164 @@
+package stirtide.bar.entry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Action;
+import stirtide.bar.keys.Key;
+import stirtide.bar.keys.KeyTable;
+import stirtide.bar.keys.Place;
+import stirtide.bar.scene.Advice;
+import stirtide.bar.scene.Panel;
+import stirtide.bar.scene.PanelAnswer;
+import stirtide.bar.scene.Scene;
+import stirtide.bar.words.Lines;
+import stirtide.events.command.DayCommand;
+import stirtide.events.plan.MoveAdvice;
+
+/** What the planner answers to a question that changes nothing; Enter goes on from there. */
+public final class AdvicePanel implements Panel {
+    private static final int COLUMNS = 74;
+    private static final int ROWS = 16;
+    private static final long NANOS_TO_SECONDS = 1_000_000_000L;
+
+    private final String title;
+    private int picked;
+
+    /** Shows the answer to what was asked last. */
+    public AdvicePanel(String title) {
+        this.title = title;
+    }
+
+    @Override
+    public Place place() {
+        return Place.ADVICE;
+    }
+
+    @Override
+    public String title() {
+        return title;
+    }
+
+    @Override
+    public int columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public int rows() {
+        return ROWS;
+    }
+
+    private static Optional<Advice.Answer> answer(Scene scene) {
+        return scene.pages().advice().flatMap(Advice::answer);
+    }
+
+    @Override
+    public void draw(Pane inside, Scene scene) {
+        Optional<Advice.Answer> answer = answer(scene);
+        if (answer.isEmpty()) {
+            long asked = scene.pages().advice().map(Advice::askedNanos).orElse(scene.nanos());
+            long seconds = Math.max(0, (scene.nanos() - asked) / NANOS_TO_SECONDS);
+            inside.put(1, 1, "the planner tries it, " + seconds + " s so far; nothing is changed by it", Style.TEXT);
+        } else if (answer.get() instanceof Advice.Answer.Moves moves) {
+            moves(inside, moves.advice(), scene);
+        } else {
+            sentence(inside, answer.get());
+        }
+        inside.put(1, inside.height() - 1, keys(answer), Style.DIM);
+    }
+
+    private static void sentence(Pane inside, Advice.Answer answer) {
+        var lines = new ArrayList<String>();
+        if (answer instanceof Advice.Answer.WalkIn walkIn) {
+            lines.addAll(Lines.wrap(walkIn.advice().sentence(), COLUMNS - 2));
+            lines.add("");
+            lines.add("now    " + AdviceText.figures(walkIn.advice().present()));
+            walkIn.advice().then().ifPresent(then -> lines.add("then   " + AdviceText.figures(then)));
+        } else if (answer instanceof Advice.Answer.Help help) {
+            lines.addAll(Lines.wrap(help.advice().sentence(), COLUMNS - 2));
+            lines.add("");
+            lines.add("now    " + AdviceText.figures(help.advice().present()));
+            lines.add("then   " + AdviceText.figures(help.advice().then()));
+        } else if (answer instanceof Advice.Answer.Failed failed) {
+            lines.addAll(Lines.wrap("no answer: " + failed.sentence(), COLUMNS - 2));
+        }
+        int row = 1;
+        for (String line : lines) inside.fit(1, row++, inside.width() - 2, line, Style.TEXT);
+    }
+
+    private void moves(Pane inside, MoveAdvice advice, Scene scene) {
+        List<MoveAdvice.MoveEffect> all = AdviceText.ranked(advice);
+        inside.fit(1, 0, inside.width() - 2, "now    " + AdviceText.figures(advice.present()), Style.STRONG);
+        if (all.isEmpty()) inside.put(1, 2, "no service may be moved, or no move helps", Style.TEXT);
+        int rows = inside.height() - 6;
+        int at = Math.max(0, Math.min(picked, all.size() - 1));
+        int first = Math.max(0, Math.min(at - rows + 1, all.size() - rows));
+        for (int i = 0; i < rows && first + i < all.size(); i++) {
+            boolean isPicked = first + i == at;
+            MoveAdvice.MoveEffect effect = all.get(first + i);
+            String text = (isPicked ? "> " : "  ") + (first + i + 1) + "  " + AdviceText.moves(effect, scene.zone());
+            inside.fit(1, 2 + i, inside.width() - 2, text, isPicked ? Style.PICKED : Style.TEXT);
+        }
+        if (all.isEmpty()) return;
+        int row = inside.height() - 4;
+        inside.fit(
+                1,
+                row,
+                inside.width() - 2,
+                "then   " + AdviceText.figures(all.get(at).then()),
+                Style.STRONG);
+        for (String line : Lines.wrap(all.get(at).sentence(), COLUMNS - 2))
+            if (++row < inside.height() - 1) inside.put(1, row, line, Style.TEXT);
+    }
+
+    private static String keys(Optional<Advice.Answer> answer) {
+        if (answer.isPresent() && answer.get() instanceof Advice.Answer.Moves) {
+            return "up, down pick   Enter moves, asks first   Esc back";
+        }
+        boolean start = answer.isPresent()
+                && answer.get() instanceof Advice.Answer.WalkIn walkIn
+                && walkIn.advice().start().isPresent();
+        return start ? "Enter books that start   Esc back" : "Esc back";
+    }
+
+    @Override
+    public PanelAnswer press(Key key, boolean machine, Scene scene) {
+        Optional<Action> action = KeyTable.action(place(), key, scene.mayWrite(), false);
+        if (machine || action.isEmpty()) return new PanelAnswer.Stay();
+        if (action.get() == Action.BACK) return new PanelAnswer.Close();
+        if (action.get() == Action.UP) picked = Math.max(0, picked - 1);
+        if (action.get() == Action.DOWN) picked++;
+        return action.get() == Action.TAKE ? take(scene) : new PanelAnswer.Stay();
+    }
+
+    private PanelAnswer take(Scene scene) {
+        Optional<Advice.Answer> answer = answer(scene);
+        if (answer.isEmpty() || scene.view().isEmpty()) return new PanelAnswer.Stay();
+        if (answer.get() instanceof Advice.Answer.Moves moves) return move(moves.advice(), scene);
+        if (answer.get() instanceof Advice.Answer.WalkIn walkIn
+                && walkIn.advice().start().isPresent()
+                && scene.pages().advice().orElseThrow().ask() instanceof Advice.Ask.WalkIn asked) {
+            return new PanelAnswer.Open(WalkInPanel.at(
+                    scene.view().get(), scene, asked, walkIn.advice().start().get()));
+        }
+        return new PanelAnswer.Stay();
+    }
+
+    private PanelAnswer move(MoveAdvice advice, Scene scene) {
+        List<MoveAdvice.MoveEffect> all = AdviceText.ranked(advice);
+        if (all.isEmpty()) return new PanelAnswer.Stay();
+        MoveAdvice.MoveEffect effect = all.get(Math.max(0, Math.min(picked, all.size() - 1)));
+        var sends = effect.moves().stream()
+                .map(move -> new PanelAnswer.Send(
+                        new DayCommand.MoveService(
+                                move.service(), move.to(), Optional.empty(), "advice of the planner"),
+                        AdviceText.move(move, scene.zone()),
+                        Optional.empty()))
+                .toList();
+        String sentence = AdviceText.moves(effect, scene.zone()) + "? Ask the clients first. " + effect.sentence();
+        return new PanelAnswer.Open(new Question("MOVE?", sentence, new PanelAnswer.Together(sends), scene.nanos()));
+    }
+}

@@ -1,0 +1,35 @@
+package stirtide.bar.entry;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stirtide.bar.words.TimeText;
+import stirtide.bar.words.WeightText;
+import stirtide.events.plan.MoveAdvice;
+import stirtide.events.plan.PlanFigures;
+
+/** Advice of the planner in words. */
+final class AdviceText {
+    private AdviceText() {}
+
+    /** Moves of one service first, then of two, each kind in the planner's order. */
+    static List<MoveAdvice.MoveEffect> ranked(MoveAdvice advice) {
+        return Stream.concat(advice.singles().stream(), advice.pairs().stream()).toList();
+    }
+
+    static String figures(PlanFigures figures) {
+        return "clients wait " + figures.waitMinutes() + " min, "
+                + WeightText.wholeGrams(figures.notAppliedMilligrams()) + " g not applied, " + figures.bowlCount()
+                + " bowls";
+    }
+
+    static String moves(MoveAdvice.MoveEffect effect, ZoneId zone) {
+        return effect.moves().stream().map(move -> move(move, zone)).collect(Collectors.joining(", "));
+    }
+
+    static String move(MoveAdvice.ServiceMove move, ZoneId zone) {
+        return "service " + move.service() + " from " + TimeText.minute(move.from(), zone) + " to "
+                + TimeText.minute(move.to(), zone);
+    }
+}

@@ -1,0 +1,74 @@
+package stirtide.bar.entry;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import stirtide.bar.frame.Pane;
+import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Key;
+import stirtide.bar.scene.Advice;
+import stirtide.bar.scene.PanelAnswer;
+import stirtide.bar.scene.Scene;
+import stirtide.events.view.DayView;
+
+/** Asks when a client without a booking could start so that nobody waits longer. */
+public final class EarliestPanel extends FieldsPanel {
+    private static final int COLUMNS = 60;
+
+    private final DayView day;
+    private final List<ChoiceField> choices;
+
+    private EarliestPanel(DayView day, List<ChoiceField> choices) {
+        super(choices);
+        this.day = day;
+        this.choices = choices;
+    }
+
+    /** The choices of a day. */
+    public static EarliestPanel of(DayView day) {
+        List<String> chairs = IntStream.rangeClosed(1, day.choices().chairs())
+                .mapToObj(String::valueOf)
+                .toList();
+        List<String> menu =
+                day.choices().menu().stream().map(DayView.MenuChoice::name).toList();
+        return new EarliestPanel(
+                day,
+                List.of(
+                        new ChoiceField("service", menu, 0),
+                        new ChoiceField("chair", chairs, 0),
+                        WalkInPanel.middle("length", day.choices().lengths()),
+                        WalkInPanel.middle("density", day.choices().densities())));
+    }
+
+    @Override
+    public String title() {
+        return "EARLIEST START";
+    }
+
+    @Override
+    public int columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public int rows() {
+        return 7;
+    }
+
+    @Override
+    public void draw(Pane inside, Scene scene) {
+        drawFields(inside, 0, 12, 40);
+        if (!reason().isEmpty()) inside.put(1, 5, "! " + reason(), Style.STRONG);
+        inside.put(
+                1, 6, "left, right choose   Enter " + (onLastField() ? "asks" : "next") + "   Esc leaves", Style.DIM);
+    }
+
+    @Override
+    PanelAnswer complete(Key enter, Scene scene) {
+        var ask = new Advice.Ask.WalkIn(
+                day.choices().menu().get(choices.get(0).picked()).menuId(),
+                choices.get(2).text(),
+                choices.get(3).text(),
+                choices.get(1).picked() + 1);
+        return new PanelAnswer.AskPlanner(ask, new AdvicePanel("EARLIEST START"));
+    }
+}

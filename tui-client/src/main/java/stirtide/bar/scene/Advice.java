@@ -1,0 +1,43 @@
+package stirtide.bar.scene;
+
+import java.time.Instant;
+import java.util.Optional;
+import stirtide.events.plan.AssistantAdvice;
+import stirtide.events.plan.MoveAdvice;
+import stirtide.events.plan.WalkInAdvice;
+
+/**
+ * Something the planner was asked to try, without anything being changed.
+ *
+ * @param ask what was asked
+ * @param askedNanos monotonic reading when it was asked
+ * @param answer the answer, empty while it is being worked out
+ */
+public record Advice(Ask ask, long askedNanos, Optional<Answer> answer) {
+    /** What can be asked. */
+    public sealed interface Ask {
+        /** Which services to move, best first. */
+        record Moves() implements Ask {}
+
+        /** The earliest start of a client without a booking. */
+        record WalkIn(String menuId, String length, String density, int chair) implements Ask {}
+
+        /** One more assistant for some time. */
+        record Help(Instant from, Instant to) implements Ask {}
+    }
+
+    /** What can be answered. */
+    public sealed interface Answer {
+        /** Moves, best first. */
+        record Moves(MoveAdvice advice) implements Answer {}
+
+        /** A start. */
+        record WalkIn(WalkInAdvice advice) implements Answer {}
+
+        /** What one more assistant would do. */
+        record Help(AssistantAdvice advice) implements Answer {}
+
+        /** No answer, with the reason. */
+        record Failed(String sentence) implements Answer {}
+    }
+}
