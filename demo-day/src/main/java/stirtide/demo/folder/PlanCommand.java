@@ -16,15 +16,16 @@ import stirtide.events.json.ContractJson;
 import stirtide.planner.files.FolderAnswer;
 
 /**
- * {@code plan FOLDER [--date D] [--json]}.
+ * {@code plan FOLDER [--date D] [--json | --moves]}.
  *
  * @param folder folder with the salon's files
  * @param date the day to plan, if named
  * @param json whether the plan is printed as JSON in place of the prep sheet
+ * @param moves whether the effect of moving services is printed in place of the prep sheet
  */
-public record PlanCommand(Path folder, Optional<LocalDate> date, boolean json) {
+public record PlanCommand(Path folder, Optional<LocalDate> date, boolean json, boolean moves) {
     /** One line of usage. */
-    public static final String USAGE = "usage: demo-day/plan FOLDER [--date YYYY-MM-DD] [--json]";
+    public static final String USAGE = "usage: demo-day/plan FOLDER [--date YYYY-MM-DD] [--json | --moves]";
 
     /** What the command is for, with its options. */
     public static final String HELP = USAGE + """
@@ -36,6 +37,8 @@ public record PlanCommand(Path folder, Optional<LocalDate> date, boolean json) {
                                  bookings.ics or bookings.json; see docs/files.md
               --date YYYY-MM-DD  the day to plan, where the bookings span several
               --json             print the plan as JSON in place of the prep sheet
+              --moves            print what moving services within their own tolerance would do,
+                                 best first, in place of the prep sheet
 
             Exit codes: 0 planned, 64 wrong usage, 65 a file is not accepted (the problems are
             listed on standard error, each with its place and what would be accepted).
@@ -51,20 +54,24 @@ public record PlanCommand(Path folder, Optional<LocalDate> date, boolean json) {
         Optional<Path> folder = Optional.empty();
         Optional<LocalDate> date = Optional.empty();
         boolean json = false;
+        boolean moves = false;
         while (!left.isEmpty()) {
             String argument = left.pop();
             if (argument.equals("--json")) json = true;
+            else if (argument.equals("--moves")) moves = true;
             else if (argument.equals("--date")) date = Optional.of(date(left.isEmpty() ? "" : left.pop()));
             else if (argument.startsWith("-")) throw usage("\"" + argument + "\" is not an option");
             else if (folder.isPresent()) throw usage("one folder only, \"" + argument + "\" is too much");
             else folder = Optional.of(path(argument));
         }
-        return new PlanCommand(folder.orElseThrow(() -> usage("a folder is needed")), date, json);
+        if (json && moves) throw usage("--json and --moves exclude each other");
+        return new PlanCommand(folder.orElseThrow(() -> usage("a folder is needed")), date, json, moves);
     }
 
     /** The text for standard output. */
     public String run() {
         FolderAnswer.Read read = PlannedFolder.read(folder, date);
+        if (moves) return MovesPage.of(read);
         SheetDay day = PlannedFolder.plan(read);
         return json ? json(day) : PrepSheet.of(day, read.notes());
     }

@@ -56,11 +56,20 @@ public final class PlannedFolder {
     public static SheetDay plan(FolderAnswer.Read read) {
         DaySetup setup = read.setup();
         List<DayEvent> opened = open(setup, read.bookings());
-        Day day = replay(setup, opened);
+        Day day = day(read);
         Plan plan = PlanQuestions.of(day)
                 .map((PlanQuestion question) -> Planner.draw(question, ROUNDS))
                 .orElseThrow(() -> new Exit(Exit.BAD_INPUT, "there is nothing to plan: no service is booked"));
         return new SheetDay(setup, numbered(opened), plan);
+    }
+
+    /**
+     * The day of a folder as it stands once it is open.
+     *
+     * @throws Exit with {@link Exit#BAD_INPUT} when the day cannot be opened, and why
+     */
+    public static Day day(FolderAnswer.Read read) {
+        return replay(read.setup(), open(read.setup(), read.bookings()));
     }
 
     /** Bookings by the number they got when the day was opened. */

@@ -77,6 +77,17 @@ class PlannedFolderTest {
     @Test
     void arguments_in_any_order_are_understood() {
         PlanCommand command = PlanCommand.of(List.of("--json", "--date", "2027-06-11", "salon"));
-        assertThat(command).isEqualTo(new PlanCommand(SALON, Optional.of(LocalDate.of(2027, 6, 11)), true));
+        assertThat(command).isEqualTo(new PlanCommand(SALON, Optional.of(LocalDate.of(2027, 6, 11)), true, false));
+    }
+
+    @Test
+    void moves_are_printed_best_first_and_the_same_every_time() {
+        PlanCommand command = PlanCommand.of(List.of("--moves", "salon"));
+        String page = command.run();
+        assertThat(page).contains("As booked: ", "One move, best first:", "Two moves that do more together");
+        assertThat(command.run()).isEqualTo(page);
+        assertThatExceptionOfType(Exit.class)
+                .isThrownBy(() -> PlanCommand.of(List.of("--moves", "--json", "salon")))
+                .withMessageContaining("exclude each other");
     }
 }

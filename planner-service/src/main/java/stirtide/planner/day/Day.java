@@ -102,6 +102,12 @@ public record Day(
         return withServices(Collections.unmodifiableList(copy));
     }
 
+    /** The day some time after its newest event, when nothing has happened since. */
+    Day seenAt(Instant now) {
+        if (!now.isAfter(time)) return this;
+        return new Day(revision, now, setup, closed, services, shifts, acknowledged, plan, relevantRevision, history);
+    }
+
     private Day withServices(List<ServiceState> changed) {
         return new Day(revision, time, setup, closed, changed, shifts, acknowledged, plan, relevantRevision, history);
     }

@@ -1,6 +1,7 @@
 package stirtide.planner.day;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,9 +31,9 @@ public final class PlanQuestions {
         return day.planSettled() ? Optional.empty() : Optional.of(ask(day));
     }
 
-    /** The question as of the newest event, asked or not; empty when the day is not open. */
-    public static Optional<PlanQuestion> standing(Day day) {
-        return day.setup().isEmpty() || day.closed() ? Optional.empty() : Optional.of(ask(day));
+    /** The question as of now, whether or not it has to be asked; empty when the day is not open. */
+    public static Optional<PlanQuestion> standing(Day day, Instant now) {
+        return day.setup().isEmpty() || day.closed() ? Optional.empty() : Optional.of(ask(day.seenAt(now)));
     }
 
     private static PlanQuestion ask(Day day) {

@@ -40,17 +40,22 @@ final class ApiRouter {
     static Map<String, Handler<RoutingContext>> handlers(DayDesk desk, Feeds feeds) {
         DayHandlers days = new DayHandlers(desk, feeds);
         ClockHandlers clock = new ClockHandlers(desk);
-        return Map.of(
-                "listDays", days::listDays,
-                "openDay", days::openDay,
-                "showDay", days::showDay,
-                "sendCommand", days::sendCommand,
-                "followDay", days::followDay,
-                "readEvents", days::readEvents,
-                "nextPour", days::nextPour,
-                "showClock", clock::showClock,
-                "setClockRate", clock::setClockRate,
-                "advanceClock", clock::advanceClock);
+        WhatIfHandlers whatIf = new WhatIfHandlers(desk);
+        Map<String, Handler<RoutingContext>> handlers = new TreeMap<>();
+        handlers.put("listDays", days::listDays);
+        handlers.put("openDay", days::openDay);
+        handlers.put("showDay", days::showDay);
+        handlers.put("sendCommand", days::sendCommand);
+        handlers.put("followDay", days::followDay);
+        handlers.put("readEvents", days::readEvents);
+        handlers.put("nextPour", days::nextPour);
+        handlers.put("tryMoves", whatIf::moves);
+        handlers.put("tryWalkIn", whatIf::walkIn);
+        handlers.put("tryExtraAssistant", whatIf::extraAssistant);
+        handlers.put("showClock", clock::showClock);
+        handlers.put("setClockRate", clock::setClockRate);
+        handlers.put("advanceClock", clock::advanceClock);
+        return handlers;
     }
 
     private Router route(OpenAPIContract contract) {

@@ -8,6 +8,8 @@ import java.util.SortedMap;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.CommandResult;
 import stirtide.events.day.StoredEvent;
+import stirtide.planner.whatif.WhatIfAnswer;
+import stirtide.planner.whatif.WhatIfQuestion;
 
 /** What the HTTP edge asks of the days. Called on one context only; listeners are called on it too. */
 public interface DayDesk {
@@ -37,6 +39,9 @@ public interface DayDesk {
 
     /** Calls the listener after every change of the day or of the clock, until the answer is run. */
     Runnable listen(String day, Runnable listener);
+
+    /** What would happen if, drawn beside the day's work; empty when the day was never opened. */
+    Future<Optional<WhatIfAnswer>> whatIf(String day, WhatIfQuestion question);
 
     /** The salon's clock now. */
     ClockReading clock();

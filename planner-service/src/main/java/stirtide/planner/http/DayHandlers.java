@@ -79,7 +79,7 @@ final class DayHandlers {
                 : Problem.of(503, "NOT_NOW", later.sentence());
     }
 
-    private static Problem unknownDay() {
+    static Problem unknownDay() {
         return Problem.of(404, "DAY_UNKNOWN", "this day was not opened; POST /days opens one, GET /days lists them");
     }
 
@@ -152,7 +152,7 @@ final class DayHandlers {
     }
 
     /** The pattern lets no slash or quote into the id; only a date that is none can still be wrong. */
-    private static String day(RoutingContext ctx) {
+    static String day(RoutingContext ctx) {
         String date = ctx.pathParam("date");
         try {
             LocalDate.parse(date);

@@ -177,11 +177,18 @@ final class PathSearch {
                     && bar.personFree(pin.person(), pin.start(), pin.start() + mixMinutes);
             return free ? pin.start() : -1;
         }
-        int latestStart = notAfter - early;
-        if (latestStart < windowFrom) return -1;
+        if (notAfter < windowFrom) return -1;
         int[][] starts = latest.computeIfAbsent(mixMinutes, minutes -> new int[bar.scaleCount()][]);
         if (starts[scale] == null) starts[scale] = bar.latestStarts(scale, mixMinutes, windowFrom, windowTo);
-        return starts[scale][Math.min(latestStart - windowFrom, starts[scale].length - 1)];
+        return early(starts[scale], Math.min(notAfter - windowFrom, starts[scale].length - 1));
+    }
+
+    /** The latest free start that is early enough, else the first free one after it that is still in time. */
+    private int early(int[] starts, int last) {
+        int wanted = last - early;
+        if (wanted >= 0 && starts[wanted] >= 0) return starts[wanted];
+        for (int i = Math.max(0, wanted); i < last; i++) if (starts[i] >= 0) return starts[i];
+        return last < 0 ? -1 : starts[last];
     }
 
     private void reach(Step step, Feed feed, int delay, int scale, int mix, int use) {

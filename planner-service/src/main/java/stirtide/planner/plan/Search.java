@@ -109,9 +109,11 @@ final class Search {
         for (List<Integer> order : orders(byStart)) {
             Draft draft = build(order, keepBefore);
             if (draft.score().compareTo(best.score()) < 0) best = draft;
-            if (perfect(best)) break;
+            if (perfect(best)) return best;
         }
-        return best;
+        if (best.score().waitMinutes() == 0) return best;
+        Draft early = build(byStart, keepBefore, MOST_EARLY_MINUTES);
+        return early.score().compareTo(best.score()) < 0 ? early : best;
     }
 
     private List<List<Integer>> orders(List<Integer> byStart) {
@@ -132,8 +134,12 @@ final class Search {
     }
 
     private Draft build(List<Integer> order, int keepBefore) {
+        return build(order, keepBefore, 0);
+    }
+
+    private Draft build(List<Integer> order, int keepBefore, int early) {
         Draft draft = new Draft(question, tracks, inserter);
-        for (int track : order) draft.insert(track, keepBefore, 0);
+        for (int track : order) draft.insert(track, keepBefore, early);
         return draft;
     }
 

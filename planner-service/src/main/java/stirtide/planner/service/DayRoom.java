@@ -19,6 +19,8 @@ import stirtide.planner.day.Ticker;
 import stirtide.planner.http.DayDesk;
 import stirtide.planner.view.DayViews;
 import stirtide.planner.view.PourAdvices;
+import stirtide.planner.whatif.WhatIfAnswer;
+import stirtide.planner.whatif.WhatIfQuestion;
 
 /** All days of the service. Everything in it happens on one context. */
 final class DayRoom implements DayDesk {
@@ -152,6 +154,14 @@ final class DayRoom implements DayDesk {
     @Override
     public Runnable listen(String day, Runnable listener) {
         return opened(day).map(kept -> kept.keeper().listen(listener)).orElse(() -> {});
+    }
+
+    @Override
+    public Future<Optional<WhatIfAnswer>> whatIf(String day, WhatIfQuestion question) {
+        return opened(day)
+                .map(kept -> drawing.ask(kept.keeper().day(), question, clock.now()))
+                .map(answer -> answer.map(Optional::of))
+                .orElse(Future.succeededFuture(Optional.empty()));
     }
 
     @Override

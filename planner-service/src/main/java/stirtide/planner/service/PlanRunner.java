@@ -13,10 +13,14 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.events.day.DayEvent.PlanDrawn;
 import stirtide.events.plan.Plan;
+import stirtide.planner.day.Day;
 import stirtide.planner.day.PlanQuestions;
 import stirtide.planner.log.LogFailure;
 import stirtide.planner.plan.PlanQuestion;
 import stirtide.planner.plan.Planner;
+import stirtide.planner.whatif.WhatIf;
+import stirtide.planner.whatif.WhatIfAnswer;
+import stirtide.planner.whatif.WhatIfQuestion;
 
 /**
  * Has plans of one day drawn beside its work. A plan is stored only if it still stands on the newest event that matters;
@@ -42,13 +46,22 @@ final class PlanRunner {
     }
 
     /** The planner on its own thread, with the rounds of improvement it is granted. */
-    record Drawing(WorkerExecutor thread, int rounds, Meters meters) {
+    record Drawing(WorkerExecutor thread, WorkerExecutor beside, int rounds, Meters meters) {
         static Drawing of(Vertx vertx, int rounds, Meters meters) {
-            return new Drawing(vertx.createSharedWorkerExecutor("planner", 1, 30, TimeUnit.SECONDS), rounds, meters);
+            return new Drawing(
+                    vertx.createSharedWorkerExecutor("planner", 1, 30, TimeUnit.SECONDS),
+                    vertx.createSharedWorkerExecutor("what-if", 1, 60, TimeUnit.SECONDS),
+                    rounds,
+                    meters);
         }
 
         Future<Plan> draw(PlanQuestion question) {
             return thread.executeBlocking(() -> meters.plan().record(() -> Planner.draw(question, rounds)));
+        }
+
+        /** Answers what-if questions on a thread of their own, so that no plan waits for them. */
+        Future<WhatIfAnswer> ask(Day day, WhatIfQuestion question, Instant now) {
+            return beside.executeBlocking(() -> WhatIf.answer(day, question, now));
         }
     }
 

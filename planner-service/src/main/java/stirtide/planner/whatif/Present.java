@@ -1,6 +1,5 @@
 package stirtide.planner.whatif;
 
-import java.time.Instant;
 import java.util.List;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlanFigures;
@@ -23,18 +22,12 @@ import stirtide.planner.plan.Planner;
  */
 record Present(Day day, PlanQuestion question, Plan plan, PlanFigures figures, SalonTime time, int nowMinute) {
     /** Rounds for plans that are told. */
-    private static final int ROUNDS = 12;
+    private static final int ROUNDS = 40;
 
-    static Present of(Day day, PlanQuestion question, Instant now) {
+    static Present of(Day day, PlanQuestion question) {
         Plan plan = Planner.draw(question, ROUNDS);
         SalonTime time = SalonTime.of(day.opened());
-        return new Present(
-                day,
-                question.showing(plan),
-                plan,
-                Figures.of(plan),
-                time,
-                Math.max(question.nowMinute(), time.minuteUp(now)));
+        return new Present(day, question.showing(plan), plan, Figures.of(plan), time, question.nowMinute());
     }
 
     /** The plan of a changed question, drawn at once. */

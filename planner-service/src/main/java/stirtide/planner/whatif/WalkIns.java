@@ -56,7 +56,8 @@ final class WalkIns {
         Day then = day;
         for (DayEvent event : events)
             then = Evolver.evolve(then, new StoredEvent(ASKER, "", then.revision() + 1, now, ASKER, ASKER, event));
-        List<ServiceTask> tasks = PlanQuestions.standing(then).orElseThrow().services();
+        List<ServiceTask> tasks =
+                PlanQuestions.standing(then, now).orElseThrow().services();
         return tasks.get(tasks.size() - 1);
     }
 

@@ -19,11 +19,11 @@ public final class WhatIf {
      * @param now time of asking; nothing is suggested for before it
      */
     public static WhatIfAnswer answer(Day day, WhatIfQuestion question, Instant now) {
-        Optional<PlanQuestion> asked = PlanQuestions.standing(day);
+        Optional<PlanQuestion> asked = PlanQuestions.standing(day, now);
         if (asked.isEmpty())
             return new WhatIfAnswer.Refused(
                     new Refusal("DAY_NOT_OPEN", "Nothing is planned on a day that is not open. Open it first."));
-        Present present = Present.of(day, asked.get(), now);
+        Present present = Present.of(day, asked.get());
         if (question instanceof WhatIfQuestion.WalkIn walkIn) return WalkIns.answer(present, walkIn);
         if (question instanceof WhatIfQuestion.ExtraAssistant extra) return ExtraHands.answer(present, extra);
         return Moves.answer(present);

@@ -175,4 +175,21 @@ class RefusalsTest {
         problem(send("GET", "/days", "", "x-long", "y".repeat(9000)), 431, "HEADERS_TOO_LARGE");
         problem(send("GET", "/days/" + "z".repeat(5000), ""), 414, "LINE_TOO_LONG");
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "moves, 409",
+        "walk-in?menuId=foils&length=medium&density=medium&chair=1, 409",
+        "walk-in?menuId=foils&length=medium&density=medium, 400",
+        "walk-in?menuId=foils&length=medium&density=medium&chair=none, 400",
+        "extra-assistant?from=2027-03-09T10:00:00Z&to=2027-03-09T12:00:00Z, 409",
+        "extra-assistant?from=ten&to=2027-03-09T12:00:00Z, 400"
+    })
+    void what_if_questions_are_refused_with_the_reason(String question, int status) throws Exception {
+        HttpResponse<String> answer = send("GET", "/days/" + StandStillDesk.DAY + "/" + question, "");
+        assertThat(answer.statusCode()).isEqualTo(status);
+        assertThat(answer.headers().firstValue("content-type")).contains("application/problem+json");
+        assertThat(send("GET", "/days/quay-house/2027-03-10/moves", "").statusCode())
+                .isEqualTo(404);
+    }
 }

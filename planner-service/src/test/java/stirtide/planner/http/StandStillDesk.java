@@ -9,6 +9,9 @@ import java.util.TreeMap;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.CommandResult;
 import stirtide.events.day.StoredEvent;
+import stirtide.planner.day.Refusal;
+import stirtide.planner.whatif.WhatIfAnswer;
+import stirtide.planner.whatif.WhatIfQuestion;
 
 /** A desk with one day at revision 3 that accepts every command but "failure". */
 final class StandStillDesk implements DayDesk {
@@ -44,6 +47,13 @@ final class StandStillDesk implements DayDesk {
     @Override
     public Runnable listen(String day, Runnable listener) {
         return () -> {};
+    }
+
+    @Override
+    public Future<Optional<WhatIfAnswer>> whatIf(String day, WhatIfQuestion question) {
+        Refusal refusal = new Refusal("MENU_UNKNOWN", "Choose a menu entry of the salon.");
+        return Future.succeededFuture(
+                day.equals(DAY) ? Optional.of(new WhatIfAnswer.Refused(refusal)) : Optional.empty());
     }
 
     @Override

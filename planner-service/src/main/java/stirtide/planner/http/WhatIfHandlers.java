@@ -1,0 +1,62 @@
+package stirtide.planner.http;
+
+import io.vertx.ext.web.RoutingContext;
+import java.time.DateTimeException;
+import java.time.Instant;
+import stirtide.planner.whatif.WhatIfAnswer;
+import stirtide.planner.whatif.WhatIfQuestion;
+
+/** What would happen if; asking changes nothing. Parameters have passed the contract before they come here. */
+final class WhatIfHandlers {
+    private final DayDesk desk;
+
+    WhatIfHandlers(DayDesk desk) {
+        this.desk = desk;
+    }
+
+    void moves(RoutingContext ctx) {
+        answer(ctx, new WhatIfQuestion.Moves());
+    }
+
+    void walkIn(RoutingContext ctx) {
+        var params = ctx.request();
+        answer(
+                ctx,
+                new WhatIfQuestion.WalkIn(
+                        params.getParam("menuId"),
+                        params.getParam("length"),
+                        params.getParam("density"),
+                        Integer.parseInt(params.getParam("chair"))));
+    }
+
+    void extraAssistant(RoutingContext ctx) {
+        answer(ctx, new WhatIfQuestion.ExtraAssistant(instant(ctx, "from"), instant(ctx, "to")));
+    }
+
+    private static Instant instant(RoutingContext ctx, String name) {
+        String text = ctx.request().getParam(name);
+        try {
+            return Instant.parse(text);
+        } catch (DateTimeException noInstant) {
+            throw new IllegalArgumentException(
+                    name + " is \"" + text + "\"; write an instant like 2027-03-09T10:00:00Z", noInstant);
+        }
+    }
+
+    private void answer(RoutingContext ctx, WhatIfQuestion question) {
+        desk.whatIf(DayHandlers.day(ctx), question)
+                .onSuccess(answer -> answer.ifPresentOrElse(
+                        told -> send(ctx, told), () -> Problems.send(ctx, DayHandlers.unknownDay())))
+                .onFailure(ctx::fail);
+    }
+
+    private static void send(RoutingContext ctx, WhatIfAnswer answer) {
+        if (answer instanceof WhatIfAnswer.Moves moves) Answers.json(ctx, 200, moves.advice());
+        if (answer instanceof WhatIfAnswer.WalkIn walkIn) Answers.json(ctx, 200, walkIn.advice());
+        if (answer instanceof WhatIfAnswer.ExtraAssistant extra) Answers.json(ctx, 200, extra.advice());
+        if (answer instanceof WhatIfAnswer.Refused refused)
+            Problems.send(
+                    ctx,
+                    Problem.of(409, refused.refusal().code(), refused.refusal().sentence()));
+    }
+}
