@@ -1,0 +1,42 @@
+package stirtide.bar.link;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import java.time.Instant;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import stirtide.bar.Samples;
+import stirtide.bar.scene.Advice;
+import stirtide.events.json.ContractJson;
+import stirtide.events.plan.MoveAdvice;
+
+class AdvicePathsTest {
+    @Test
+    void questions_have_the_paths_of_the_contract() {
+        assertThat(AdvicePaths.of(new Advice.Ask.Moves())).isEqualTo("/moves");
+        assertThat(AdvicePaths.of(new Advice.Ask.WalkIn("half foils", "long", "thick", 3)))
+                .isEqualTo("/walk-in?menuId=half+foils&length=long&density=thick&chair=3");
+        var help = new Advice.Ask.Help(Instant.parse("2027-05-14T10:40:00Z"), Instant.parse("2027-05-14T12:40:00Z"));
+        assertThat(AdvicePaths.of(help))
+                .isEqualTo("/extra-assistant?from=2027-05-14T10%3A40%3A00Z&to=2027-05-14T12%3A40%3A00Z");
+    }
+
+    @Test
+    void an_answer_is_read_and_one_of_another_version_is_told() {
+        Optional<Advice.Answer> moves = Samples.moves().answer();
+        MoveAdvice advice = ((Advice.Answer.Moves) moves.orElseThrow()).advice();
+        var ask = new Advice.Ask.Moves();
+        assertThat(AdvicePaths.answer(ask, ContractJson.write(advice))).isEqualTo(moves.get());
+        assertThat(AdvicePaths.answer(ask, "{\"other\":1}")).isInstanceOf(Advice.Answer.Failed.class);
+    }
+
+    @Test
+    void the_names_of_days_are_found_in_the_list_of_the_contract() throws JsonProcessingException {
+        String list = "{\"days\":[{\"day\":\"larch-lane/2027-05-12\",\"revision\":9},"
+                + "{\"day\":\"larch-lane/2027-05-13\",\"revision\":4}]}";
+        assertThat(PastDays.names(ContractJson.mapper().readTree(list)))
+                .containsExactly("larch-lane/2027-05-12", "larch-lane/2027-05-13");
+        assertThat(PastDays.names(ContractJson.mapper().createArrayNode())).isEmpty();
+    }
+}
