@@ -130,7 +130,15 @@ public final class Samples {
                         "12:00 to 12:35 needs 45 min of mixing, one assistant gives 35")),
                 List.of(new Plan.PlanNote("STYLIST_MIXES", 8, "the bar is full at 12:10, the stylist mixes bowl 8a")),
                 Optional.empty(),
-                new DayTotals(9, 742_000, 690_500, 33_000, 18_500, causes),
+                new DayTotals(
+                        9,
+                        742_000,
+                        690_500,
+                        33_000,
+                        18_500,
+                        causes,
+                        new java.math.BigDecimal("31.40"),
+                        new java.math.BigDecimal("0.78")),
                 List.of(
                         new ActionCard(40, at(-3), "tamsin", "weighed bowl 5a"),
                         new ActionCard(37, at(-9), "bohdan", "handed over bowl 4a")),
@@ -142,7 +150,8 @@ public final class Samples {
                                 new MenuChoice("roots", "Root retouch")),
                         List.of("short", "medium", "long"),
                         List.of("fine", "medium", "thick"),
-                        5));
+                        5),
+                List.of());
     }
 
     /** The busy day with its clock at another time. */
@@ -181,7 +190,8 @@ public final class Samples {
                 actions,
                 day.changes(),
                 day.planSettled(),
-                day.choices());
+                day.choices(),
+                day.stock());
     }
 
     /** Advice to move one service, another, or both. */
@@ -338,7 +348,8 @@ public final class Samples {
                                 "gloves on, eyes protected, air moving",
                                 "the maker's directions win over this screen",
                                 "never on broken skin, lashes or brows")
-                        : List.of());
+                        : List.of(),
+                List.of());
     }
 
     /** A live bowl of a 45 minute life, begun some minutes ago. */

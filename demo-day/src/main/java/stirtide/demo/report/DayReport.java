@@ -39,7 +39,7 @@ public final class DayReport {
         Turns.write(page, day, zone);
         clients(page, day, zone);
         bowls(page, setup, day, bowls, zone);
-        overMix(page, day.view().totals());
+        overMix(page, day.view().totals(), day.view().currency());
         refusals(page, day);
         page.heading("CHECKS");
         checks.forEach(check -> page.text(check.holds() ? "ok   " : "NOT  ", check.sentence()));
@@ -122,7 +122,7 @@ public final class DayReport {
         };
     }
 
-    private static void overMix(Page page, DayTotals totals) {
+    private static void overMix(Page page, DayTotals totals, String currency) {
         page.heading("GRAMS");
         grams(page, "mixed", totals.mixedMilligrams(), totals.mixedMilligrams());
         grams(page, "on hair", totals.appliedMilligrams(), totals.mixedMilligrams());
@@ -134,6 +134,8 @@ public final class DayReport {
                     "  " + cause.getKey().toLowerCase(Locale.ROOT).replace('_', ' '),
                     cause.getValue(),
                     totals.mixedMilligrams());
+        page.row(GRAMS, "cost of all mixed", totals.mixedCost().toPlainString() + " " + currency, "");
+        page.row(GRAMS, "cost of what was over-mixed", totals.overMixedCost().toPlainString() + " " + currency, "");
     }
 
     private static void grams(Page page, String what, long milligrams, long of) {

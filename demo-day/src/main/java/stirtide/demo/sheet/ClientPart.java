@@ -21,6 +21,7 @@ final class ClientPart {
             page.gap();
             page.text(Page.cell(booked.getKey().toString(), 4), headline(day, booked.getValue(), planned));
             planned.ifPresent(service -> zones(page, day, service));
+            day.allowances(booked.getValue()).forEach(why -> page.text("    ", why));
         }
     }
 

@@ -1,5 +1,6 @@
 package stirtide.demo.sheet;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -7,6 +8,8 @@ import stirtide.events.day.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
+import stirtide.planner.stock.StockLine;
+import stirtide.planner.stock.StockReport;
 
 /** What the day takes from the shelf, against what was counted. */
 final class ReadyPart {
@@ -39,6 +42,8 @@ final class ReadyPart {
                     developer.packMilligrams(),
                     developer.countedMilligrams());
         long water = developers.getOrDefault(DeveloperPart.WATER, 0L);
+        for (StockLine line : StockReport.of(day.setup(), day.plan().bowls(), List.of()))
+            if (line.packsToBuy() > 0 || line.runsOutAt().isPresent()) page.text("  > ", line.sentence() + ".");
         if (water > 0) page.row(WIDTHS, "water", Wording.roundGrams(water), "", "");
     }
 

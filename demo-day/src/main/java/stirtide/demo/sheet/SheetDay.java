@@ -2,6 +2,7 @@ package stirtide.demo.sheet;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import stirtide.events.day.Booking;
@@ -12,6 +13,8 @@ import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
 import stirtide.events.setup.Menu.MenuEntry;
 import stirtide.events.setup.Person;
+import stirtide.events.setup.UseHistory;
+import stirtide.planner.day.LearnedGrams;
 
 /**
  * What a prep sheet is made from, with the look-ups its parts share.
@@ -45,6 +48,17 @@ public record SheetDay(DaySetup setup, SortedMap<Integer, Booking> bookings, Pla
                 .map(MenuEntry::name)
                 .findFirst()
                 .orElse(booking.menuId());
+    }
+
+    /** Why zones get other grams than the menu says, one line each. */
+    List<String> allowances(Booking booking) {
+        var rules = setup.history().orElse(UseHistory.NONE).rules();
+        return setup.menu().entries().stream()
+                .filter(entry -> entry.menuId().equals(booking.menuId()))
+                .flatMap(entry -> entry.zones().stream())
+                .flatMap(zone -> LearnedGrams.of(setup, rules, booking, zone).stream()
+                        .map(learned -> zone.zone() + " " + learned.sentence()))
+                .toList();
     }
 
     String personName(String personId) {

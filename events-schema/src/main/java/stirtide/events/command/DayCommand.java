@@ -26,6 +26,10 @@ import stirtide.events.setup.Span;
     @JsonSubTypes.Type(value = DayCommand.FinishBowl.class, name = "FinishBowl"),
     @JsonSubTypes.Type(value = DayCommand.BinBowl.class, name = "BinBowl"),
     @JsonSubTypes.Type(value = DayCommand.ChangeShift.class, name = "ChangeShift"),
+    @JsonSubTypes.Type(value = DayCommand.PinAllowance.class, name = "PinAllowance"),
+    @JsonSubTypes.Type(value = DayCommand.ResetAllowance.class, name = "ResetAllowance"),
+    @JsonSubTypes.Type(value = DayCommand.CountStock.class, name = "CountStock"),
+    @JsonSubTypes.Type(value = DayCommand.ReceiveGoods.class, name = "ReceiveGoods"),
     @JsonSubTypes.Type(value = DayCommand.TakeBack.class, name = "TakeBack"),
     @JsonSubTypes.Type(value = DayCommand.AcknowledgeAlarm.class, name = "AcknowledgeAlarm"),
     @JsonSubTypes.Type(value = DayCommand.CloseDay.class, name = "CloseDay"),
@@ -78,6 +82,18 @@ public sealed interface DayCommand {
             onDuty = List.copyOf(onDuty);
         }
     }
+
+    /** Pins the grams planned for a zone, in milligrams. For managers. */
+    record PinAllowance(String menuId, String zone, int milligrams) implements DayCommand {}
+
+    /** Drops the pin and all that was learned of a zone before this day. For managers. */
+    record ResetAllowance(String menuId, String zone) implements DayCommand {}
+
+    /** Says how much of a product is on the shelf, in milligrams. */
+    record CountStock(String productId, int milligrams) implements DayCommand {}
+
+    /** Says that packs of a product came in. */
+    record ReceiveGoods(String productId, int packs) implements DayCommand {}
 
     /** Takes back an earlier action of the same person. */
     record TakeBack(long revision) implements DayCommand {}

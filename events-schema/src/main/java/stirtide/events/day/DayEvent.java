@@ -29,6 +29,10 @@ import stirtide.events.setup.Span;
     @JsonSubTypes.Type(value = DayEvent.BowlFinished.class, name = "BowlFinished"),
     @JsonSubTypes.Type(value = DayEvent.BowlBinned.class, name = "BowlBinned"),
     @JsonSubTypes.Type(value = DayEvent.ShiftChanged.class, name = "ShiftChanged"),
+    @JsonSubTypes.Type(value = DayEvent.AllowancePinned.class, name = "AllowancePinned"),
+    @JsonSubTypes.Type(value = DayEvent.AllowanceReset.class, name = "AllowanceReset"),
+    @JsonSubTypes.Type(value = DayEvent.StockCounted.class, name = "StockCounted"),
+    @JsonSubTypes.Type(value = DayEvent.GoodsReceived.class, name = "GoodsReceived"),
     @JsonSubTypes.Type(value = DayEvent.ActionTakenBack.class, name = "ActionTakenBack"),
     @JsonSubTypes.Type(value = DayEvent.AlarmAcknowledged.class, name = "AlarmAcknowledged"),
     @JsonSubTypes.Type(value = DayEvent.DayClosed.class, name = "DayClosed"),
@@ -102,6 +106,18 @@ public sealed interface DayEvent {
             onDuty = List.copyOf(onDuty);
         }
     }
+
+    /** A manager pinned the grams planned for a zone, in milligrams; learning goes on but is not used. */
+    record AllowancePinned(String menuId, String zone, int milligrams) implements DayEvent {}
+
+    /** A manager dropped the pin and all that was learned of a zone before this day. */
+    record AllowanceReset(String menuId, String zone) implements DayEvent {}
+
+    /** Somebody counted a product on the shelf: so much is there, in milligrams. */
+    record StockCounted(String productId, int milligrams) implements DayEvent {}
+
+    /** Packs of a product came in. */
+    record GoodsReceived(String productId, int packs) implements DayEvent {}
 
     /** An earlier action was a mistake; the day is what it would be without that event. */
     record ActionTakenBack(long takenBackRevision) implements DayEvent {}

@@ -2,6 +2,7 @@ package stirtide.events.setup;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything that is in force for one day except its bookings.
@@ -11,11 +12,27 @@ import java.util.List;
  * @param developers developers on the shelf
  * @param directions directions of the lighteners on the shelf
  * @param menu bookable services
+ * @param history what earlier days teach about grams, empty when nothing is known of them
  */
 public record DaySetup(
-        LocalDate date, Salon salon, List<Developer> developers, List<Directions> directions, Menu menu) {
+        LocalDate date,
+        Salon salon,
+        List<Developer> developers,
+        List<Directions> directions,
+        Menu menu,
+        Optional<UseHistory> history) {
     public DaySetup {
         developers = List.copyOf(developers);
         directions = List.copyOf(directions);
+    }
+
+    /** A day nothing is known about from earlier ones. */
+    public DaySetup(LocalDate date, Salon salon, List<Developer> developers, List<Directions> directions, Menu menu) {
+        this(date, salon, developers, directions, menu, Optional.empty());
+    }
+
+    /** The same day with what earlier days teach. */
+    public DaySetup with(UseHistory learned) {
+        return new DaySetup(date, salon, developers, directions, menu, Optional.of(learned));
     }
 }

@@ -37,6 +37,7 @@ import stirtide.events.plan.PlannedService.PlannedZone;
  * @param changes what the newest plan changed, in words
  * @param planSettled whether the plan on show knows everything that matters to it
  * @param choices what a walk-in may be booked as
+ * @param stock what the bowls to mix need against what is on the shelf
  */
 public record DayView(
         String salonId,
@@ -62,7 +63,22 @@ public record DayView(
         List<ActionCard> actions,
         List<String> changes,
         boolean planSettled,
-        BookingChoices choices) {
+        BookingChoices choices,
+        List<StockCard> stock) {
+
+    /**
+     * One product of the shelf. {@code onShelfMilligrams} is empty when nobody counted; {@code runsOutAt} is the start of
+     * the first bowl for which it is not enough.
+     */
+    public record StockCard(
+            String productId,
+            String name,
+            long neededMilligrams,
+            Optional<Long> onShelfMilligrams,
+            int packsToOpen,
+            Optional<Instant> runsOutAt,
+            int packsToBuy,
+            String sentence) {}
 
     /** What a walk-in may be booked as: menu entries, hair lengths, hair densities, and chairs numbered from 1. */
     public record BookingChoices(List<MenuChoice> menu, List<String> lengths, List<String> densities, int chairs) {}
@@ -87,14 +103,18 @@ public record DayView(
             List<String> zonesDone,
             List<PlannedZone> zones) {}
 
-    /** A bowl to mix, with the names a screen needs. {@code cautions} stand on the first bowl of a product only. */
+    /**
+     * A bowl to mix, with the names a screen needs. {@code cautions} stand on the first bowl of a product only;
+     * {@code allowances} say in a line for each zone that was learned or pinned where its grams come from.
+     */
     public record QueuedBowl(
             PlannedBowl bowl,
             String clientRef,
             String lightenerName,
             List<String> partNames,
             List<Integer> partStrengthsHundredths,
-            List<String> cautions) {}
+            List<String> cautions,
+            List<String> allowances) {}
 
     /** A bowl being mixed (MIXING), weighed (WEIGHED) or at its chair (AT_CHAIR). */
     public record LiveBowl(
@@ -159,14 +179,16 @@ public record DayView(
             Instant raisedAt,
             Optional<String> acknowledgedBy) {}
 
-    /** Mixed = applied + residue + left by cause, all in milligrams. */
+    /** Mixed = applied + residue + left by cause, all in milligrams. Costs are in the salon's currency, in its digits. */
     public record DayTotals(
             int bowlsMixed,
             int mixedMilligrams,
             int appliedMilligrams,
             int residueMilligrams,
             int overMixedMilligrams,
-            SortedMap<String, Integer> overMixedByCause) {}
+            SortedMap<String, Integer> overMixedByCause,
+            BigDecimal mixedCost,
+            BigDecimal overMixedCost) {}
 
     /** An action that can be taken back. */
     public record ActionCard(long revision, Instant time, String actor, String sentence) {}

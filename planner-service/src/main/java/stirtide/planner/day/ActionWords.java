@@ -23,6 +23,10 @@ public final class ActionWords {
         if (event instanceof DayEvent.BowlFinished e) return "finished bowl " + e.bowl();
         if (event instanceof DayEvent.BowlBinned e) return "binned bowl " + e.bowl();
         if (event instanceof DayEvent.ShiftChanged e) return "changed the shift of " + e.personId();
+        if (event instanceof DayEvent.AllowancePinned e) return "pinned the allowance of " + e.zone();
+        if (event instanceof DayEvent.AllowanceReset e) return "reset the allowance of " + e.zone();
+        if (event instanceof DayEvent.StockCounted e) return "counted " + e.productId();
+        if (event instanceof DayEvent.GoodsReceived e) return "took in packs of " + e.productId();
         if (event instanceof DayEvent.AlarmAcknowledged) return "acknowledged an alarm";
         if (event instanceof DayEvent.ActionTakenBack) return "took an action back";
         if (event instanceof DayEvent.DayOpened) return "opened the day";
@@ -61,6 +65,11 @@ public final class ActionWords {
         if (event instanceof DayEvent.BowlBinned e)
             return new DayCommand.BinBowl(e.bowl(), e.leftMilligrams(), e.cause());
         if (event instanceof DayEvent.ShiftChanged e) return new DayCommand.ChangeShift(e.personId(), e.onDuty());
+        if (event instanceof DayEvent.AllowancePinned e)
+            return new DayCommand.PinAllowance(e.menuId(), e.zone(), e.milligrams());
+        if (event instanceof DayEvent.AllowanceReset e) return new DayCommand.ResetAllowance(e.menuId(), e.zone());
+        if (event instanceof DayEvent.StockCounted e) return new DayCommand.CountStock(e.productId(), e.milligrams());
+        if (event instanceof DayEvent.GoodsReceived e) return new DayCommand.ReceiveGoods(e.productId(), e.packs());
         if (event instanceof DayEvent.DayClosed) return new DayCommand.CloseDay();
         return null;
     }

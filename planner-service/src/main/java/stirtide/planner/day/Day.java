@@ -26,6 +26,7 @@ import stirtide.events.setup.Span;
  * @param plan plan on show
  * @param relevantRevision newest event that matters to a plan
  * @param history all events
+ * @param ledger what is known of grams besides the bowls
  */
 public record Day(
         long revision,
@@ -37,7 +38,8 @@ public record Day(
         SortedMap<String, String> acknowledged,
         Optional<Plan> plan,
         long relevantRevision,
-        History history) {
+        History history,
+        Ledger ledger) {
 
     /** The day before anything happened. */
     public static final Day UNOPENED = new Day(
@@ -50,7 +52,8 @@ public record Day(
             Collections.emptySortedMap(),
             Optional.empty(),
             0,
-            History.EMPTY);
+            History.EMPTY,
+            Ledger.EMPTY);
 
     /**
      * The state after all the events of a stream, in time proportional to their number. Calling
@@ -109,7 +112,8 @@ public record Day(
     }
 
     private Day withServices(List<ServiceState> changed) {
-        return new Day(revision, time, setup, closed, changed, shifts, acknowledged, plan, relevantRevision, history);
+        return new Day(
+                revision, time, setup, closed, changed, shifts, acknowledged, plan, relevantRevision, history, ledger);
     }
 
     Day opened(DaySetup inForce) {
@@ -123,11 +127,33 @@ public record Day(
                 acknowledged,
                 plan,
                 relevantRevision,
-                history);
+                history,
+                Ledger.opened(inForce));
+    }
+
+    Day with(Ledger changed) {
+        return new Day(
+                revision,
+                time,
+                setup,
+                closed,
+                services,
+                shifts,
+                acknowledged,
+                plan,
+                relevantRevision,
+                history,
+                changed);
+    }
+
+    /** The same with allowances of a service worked out anew. */
+    Day learned(ServiceState service) {
+        return with(ledger.learned(opened(), service));
     }
 
     Day closedNow() {
-        return new Day(revision, time, setup, true, services, shifts, acknowledged, plan, relevantRevision, history);
+        return new Day(
+                revision, time, setup, true, services, shifts, acknowledged, plan, relevantRevision, history, ledger);
     }
 
     Day shift(String personId, List<Span> onDuty) {
@@ -143,7 +169,8 @@ public record Day(
                 acknowledged,
                 plan,
                 relevantRevision,
-                history);
+                history,
+                ledger);
     }
 
     Day acknowledge(String alarmId, String actor) {
@@ -159,7 +186,8 @@ public record Day(
                 Collections.unmodifiableSortedMap(changed),
                 plan,
                 relevantRevision,
-                history);
+                history,
+                ledger);
     }
 
     Day show(Plan drawn) {
@@ -173,7 +201,8 @@ public record Day(
                 acknowledged,
                 Optional.of(drawn),
                 relevantRevision,
-                history);
+                history,
+                ledger);
     }
 
     /** Sets the marks every event leaves: its revision, its time, whether it matters to a plan, the history. */
@@ -188,6 +217,7 @@ public record Day(
                 acknowledged,
                 plan,
                 relevant ? newRevision : relevantRevision,
-                newHistory);
+                newHistory,
+                ledger);
     }
 }

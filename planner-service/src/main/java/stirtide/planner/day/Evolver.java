@@ -1,6 +1,7 @@
 package stirtide.planner.day;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,8 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
+import stirtide.events.setup.UseHistory.AllowanceRule;
+import stirtide.planner.stock.ShelfEvent;
 
 /**
  * The next state of a day after an event. Total for every history that {@link Decider} and {@link Ticker} can have
@@ -85,7 +88,48 @@ public final class Evolver {
             return mark(day, due.bowl(), old -> new ServiceState.DueMark(Optional.of(due.dueAt()), old.lateAt()));
         if (event instanceof DayEvent.BowlLate late)
             return mark(day, late.bowl(), old -> new ServiceState.DueMark(old.dueAt(), Optional.of(late.dueAt())));
-        return applyToService(day, stored);
+        return applyToLedger(day, stored).orElseGet(() -> applyToService(day, stored));
+    }
+
+    /** A rule changes the allowances of services that have not begun; what is being applied stays as planned. */
+    private static Day rule(Day day, String menuId, String zone, Optional<Integer> pinned, Optional<LocalDate> reset) {
+        var next = day.with(day.ledger().ruled(new AllowanceRule(menuId, zone, pinned, reset)));
+        for (var service : day.services())
+            if (service.startedAt().isEmpty() && service.booking().menuId().equals(menuId))
+                next = next.learned(service);
+        return next;
+    }
+
+    private static Optional<LocalDate> resetOn(Day day, String menuId, String zone) {
+        return day.ledger().rules().stream()
+                .filter(rule -> rule.menuId().equals(menuId) && rule.zone().equals(zone))
+                .findFirst()
+                .flatMap(AllowanceRule::resetOn);
+    }
+
+    private static Optional<Day> applyToLedger(Day day, StoredEvent stored) {
+        var event = stored.event();
+        if (event instanceof DayEvent.AllowancePinned e)
+            return Optional.of(
+                    rule(day, e.menuId(), e.zone(), Optional.of(e.milligrams()), resetOn(day, e.menuId(), e.zone())));
+        if (event instanceof DayEvent.AllowanceReset e)
+            return Optional.of(rule(
+                    day,
+                    e.menuId(),
+                    e.zone(),
+                    Optional.empty(),
+                    Optional.of(day.opened().date())));
+        if (event instanceof DayEvent.StockCounted e)
+            return Optional.of(day.with(
+                    day.ledger().shelved(new ShelfEvent.Counted(e.productId(), stored.time(), e.milligrams()))));
+        if (event instanceof DayEvent.GoodsReceived e)
+            return Optional.of(day.with(day.ledger()
+                    .shelved(new ShelfEvent.Received(
+                            e.productId(),
+                            stored.time(),
+                            e.packs(),
+                            ShelfEvents.packs(day).getOrDefault(e.productId(), 0)))));
+        return Optional.empty();
     }
 
     private static Day applyToService(Day day, StoredEvent stored) {
@@ -143,7 +187,8 @@ public final class Evolver {
                     stored,
                     "service " + booked.service() + " does not follow service "
                             + day.services().size());
-        return day.with(ServiceState.booked(booked.service(), booked.booking()));
+        var service = ServiceState.booked(booked.service(), booked.booking());
+        return day.with(service).learned(service);
     }
 
     private static Day show(Day day, DayEvent.PlanDrawn drawn) {

@@ -64,7 +64,7 @@ final class ServiceTasks {
 
     private static ZoneTask zone(
             Day day, ServiceState service, MenuZone zone, boolean atHand, Supplies supplies, Progress progress) {
-        int need = Allowance.milligrams(day.opened(), service.booking(), zone);
+        int need = ZoneGrams.milligrams(day, service, zone);
         int elapsed = atHand ? progress.elapsedMinutes() : 0;
         var begun = atHand ? progress.begunAt() : Optional.<Instant>empty();
         int used = (int) ((long) need * elapsed / zone.applyMinutes());

@@ -7,7 +7,8 @@ import stirtide.events.setup.Directions;
 
 /**
  * What is left on the shelf of what was counted at opening, after the bowls begun so far. A bowl that nobody has weighed
- * takes what was planned; of a weighed one the developers take their planned shares of what was weighed.
+ * takes what was planned; of a weighed one the developers take their planned shares of what was weighed. A product that
+ * was counted or received during the day goes by that instead, less what was really weighed since.
  *
  * @param day the day
  */
@@ -26,7 +27,23 @@ record Shelf(Day day) {
                 .toList();
     }
 
+    /** Counted on the day: what a bowl that nobody has weighed will take is still on the shelf, but spoken for. */
+    private Optional<Integer> counted(String productId, Optional<Integer> atOpening) {
+        long waiting = begun().stream()
+                .filter(bowl -> bowl.weighed().isEmpty() && bowl.live())
+                .mapToLong(bowl -> bowl.planned().lightenerId().equals(productId)
+                        ? bowl.planned().lightenerMilligrams()
+                        : bowl.planned().developerParts().stream()
+                                .filter(part -> part.developerId().equals(productId))
+                                .mapToLong(part -> part.milligrams())
+                                .sum())
+                .sum();
+        return less(ShelfEvents.left(day, productId, atOpening), waiting);
+    }
+
     private Directions left(Directions all) {
+        if (ShelfEvents.touched(day, all.lightenerId()))
+            return counting(all, counted(all.lightenerId(), all.countedMilligrams()));
         long used = begun().stream()
                 .filter(bowl -> bowl.planned().lightenerId().equals(all.lightenerId()))
                 .mapToLong(bowl -> bowl.weighed()
@@ -34,6 +51,10 @@ record Shelf(Day day) {
                         .orElse(bowl.planned().lightenerMilligrams()))
                 .sum();
         if (used == 0 || all.countedMilligrams().isEmpty()) return all;
+        return counting(all, less(all.countedMilligrams(), used));
+    }
+
+    private static Directions counting(Directions all, Optional<Integer> left) {
         return new Directions(
                 all.lightenerId(),
                 all.name(),
@@ -44,13 +65,14 @@ record Shelf(Day day) {
                 all.techniques(),
                 all.packMilligrams(),
                 all.packPrice(),
-                less(all.countedMilligrams(), used),
+                left,
                 all.strandTestHours(),
                 all.patchTestHours(),
                 all.cautions());
     }
 
     private Developer left(Developer all) {
+        boolean touched = ShelfEvents.touched(day, all.developerId());
         long used = begun().stream().mapToLong(bowl -> used(bowl, all)).sum();
         return new Developer(
                 all.developerId(),
@@ -58,7 +80,7 @@ record Shelf(Day day) {
                 all.strengthHundredths(),
                 all.packMilligrams(),
                 all.packPrice(),
-                less(all.countedMilligrams(), used));
+                touched ? counted(all.developerId(), all.countedMilligrams()) : less(all.countedMilligrams(), used));
     }
 
     private static long used(BowlState bowl, Developer developer) {

@@ -8,8 +8,10 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.UnaryOperator;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.CommandResult;
+import stirtide.events.command.DayCommand;
 import stirtide.events.json.ContractJson;
 import stirtide.planner.day.Decider;
 import stirtide.planner.day.Decision;
@@ -24,11 +26,14 @@ final class CommandRunner {
     private final LogThread log;
     private final SalonClock clock;
     private final Meters meters;
+    private final UnaryOperator<DayCommand> prepared;
 
-    CommandRunner(LogThread log, SalonClock clock, Meters meters) {
+    /** @param prepared adds what the service itself knows to a command before it is decided */
+    CommandRunner(LogThread log, SalonClock clock, Meters meters, UnaryOperator<DayCommand> prepared) {
         this.log = log;
         this.clock = clock;
         this.meters = meters;
+        this.prepared = prepared;
     }
 
     Future<CommandAnswer> run(DayKeeper keeper, CommandRequest request, Optional<Long> ifMatch) {
@@ -64,7 +69,8 @@ final class CommandRunner {
             long revision = keeper.day().revision();
             if (ifMatch.isPresent() && ifMatch.get() != revision)
                 return Future.succeededFuture(new CommandAnswer.Stale(revision));
-            Decision decision = Decider.decide(keeper.day(), request.command(), new Facts(now, request.actor()));
+            Decision decision =
+                    Decider.decide(keeper.day(), prepared.apply(request.command()), new Facts(now, request.actor()));
             if (decision instanceof Decision.Accepted accepted)
                 return keeper.append(accepted.events(), now, request, digest).map(answer -> answer(request, answer));
             var refusal = ((Decision.Refused) decision).refusal();

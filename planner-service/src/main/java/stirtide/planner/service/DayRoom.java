@@ -10,11 +10,13 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import stirtide.events.command.CommandRequest;
+import stirtide.events.command.DayCommand;
 import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.ContractJson;
 import stirtide.planner.day.BowlState;
 import stirtide.planner.day.Day;
+import stirtide.planner.day.PastUses;
 import stirtide.planner.day.Ticker;
 import stirtide.planner.http.DayDesk;
 import stirtide.planner.view.DayViews;
@@ -26,6 +28,9 @@ import stirtide.planner.whatif.WhatIfQuestion;
 final class DayRoom implements DayDesk {
     /** After a longer rest only the last hours are gone through plan by plan: nobody acted on the others. */
     private static final Duration CATCH_UP_WITH_PLANS = Duration.ofHours(2);
+
+    /** Some months of a busy bar; more would make the opening of a day large and teach little. */
+    private static final int MOST_USES = 1000;
 
     private final Vertx vertx;
     private final LogThread log;
@@ -52,7 +57,7 @@ final class DayRoom implements DayDesk {
         this.vertx = vertx;
         this.log = log;
         this.clock = clock;
-        this.commands = new CommandRunner(log, clock, meters);
+        this.commands = new CommandRunner(log, clock, meters, this::learned);
         this.drawing = drawing;
         this.ticks = new TickRunner(vertx, clock, this::kept);
     }
@@ -129,6 +134,13 @@ final class DayRoom implements DayDesk {
                 .orElseGet(() -> new PourAnswer.Refused(
                         "BOWL_NOT_AT_BAR",
                         "Bowl " + bowl + " is not being mixed. Begin it first; one at its chair is poured no more."));
+    }
+
+    /** A day that is opened learns from the days before it; the event carries what it learned. */
+    private DayCommand learned(DayCommand command) {
+        if (!(command instanceof OpenDay open)) return command;
+        List<Day> known = kept().stream().map(kept -> kept.keeper().day()).toList();
+        return new OpenDay(PastUses.learned(open.setup(), known, MOST_USES), open.bookings());
     }
 
     private Optional<KeptDay> opened(String day) {

@@ -10,11 +10,15 @@ import stirtide.events.view.DayView.ActionCard;
 import stirtide.events.view.DayView.BookingChoices;
 import stirtide.events.view.DayView.MenuChoice;
 import stirtide.events.view.DayView.PersonCard;
+import stirtide.events.view.DayView.QueuedBowl;
+import stirtide.events.view.DayView.StockCard;
 import stirtide.planner.day.ActionWords;
 import stirtide.planner.day.Alarms;
 import stirtide.planner.day.Day;
 import stirtide.planner.day.People;
+import stirtide.planner.day.ShelfEvents;
 import stirtide.planner.day.TakeBackRules;
+import stirtide.planner.stock.StockReport;
 
 /** Makes the view of a day for terminals. */
 public final class DayViews {
@@ -57,7 +61,8 @@ public final class DayViews {
                 actions(day, now),
                 plan.map(Plan::changes).orElse(List.of()),
                 day.planSettled(),
-                choices(day));
+                choices(day),
+                stock(day));
     }
 
     private static List<PersonCard> people(Day day, Instant now) {
@@ -79,6 +84,21 @@ public final class DayViews {
         return TakeBackRules.takeable(day, now, MOST_ACTIONS).stream()
                 .map(stored -> new ActionCard(
                         stored.revision(), stored.time(), stored.actor(), ActionWords.of(stored.event())))
+                .toList();
+    }
+
+    private static List<StockCard> stock(Day day) {
+        var ahead = QueueCards.of(day).stream().map(QueuedBowl::bowl).toList();
+        return StockReport.of(day.opened(), ahead, ShelfEvents.of(day)).stream()
+                .map(line -> new StockCard(
+                        line.productId(),
+                        line.name(),
+                        line.neededMilligrams(),
+                        line.onShelfMilligrams(),
+                        line.packsToOpen(),
+                        line.runsOutAt(),
+                        line.packsToBuy(),
+                        line.sentence()))
                 .toList();
     }
 

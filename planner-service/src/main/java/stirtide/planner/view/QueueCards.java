@@ -52,6 +52,10 @@ final class QueueCards {
                         .map(DeveloperPart::developerId)
                         .map(id -> Products.strength(day, id))
                         .toList(),
-                firstOfProduct ? Cautions.of(day, lightener) : List.of());
+                firstOfProduct ? Cautions.of(day, lightener) : List.of(),
+                bowl.zones().stream()
+                        .flatMap(zone -> day.ledger().allowance(bowl.service(), zone).stream()
+                                .map(allowance -> zone + " " + allowance.sentence()))
+                        .toList());
     }
 }

@@ -1,5 +1,6 @@
 package stirtide.planner.view;
 
+import java.math.BigDecimal;
 import java.util.TreeMap;
 import stirtide.events.view.DayView.DayTotals;
 import stirtide.planner.day.BowlBalance;
@@ -14,12 +15,17 @@ final class TotalsCount {
         int mixed = 0;
         int applied = 0;
         int residue = 0;
+        var costs = new BowlCosts(day);
+        var mixedCost = BigDecimal.ZERO;
+        var overMixedCost = BigDecimal.ZERO;
         var byCause = new TreeMap<String, Integer>();
         for (var service : day.services())
             for (var bowl : service.bowls()) {
                 if (bowl.live()) continue;
                 var balance = BowlBalance.of(day, bowl);
                 bowls++;
+                mixedCost = mixedCost.add(costs.of(bowl, balance.mixedMilligrams()));
+                overMixedCost = overMixedCost.add(costs.of(bowl, balance.leftMilligrams()));
                 mixed += balance.mixedMilligrams();
                 applied += balance.appliedMilligrams();
                 residue += balance.residueMilligrams();
@@ -30,6 +36,7 @@ final class TotalsCount {
                         .ifPresent(cause -> byCause.merge(cause.name(), balance.leftMilligrams(), Integer::sum));
             }
         int left = byCause.values().stream().mapToInt(Integer::intValue).sum();
-        return new DayTotals(bowls, mixed, applied, residue, left, byCause);
+        return new DayTotals(
+                bowls, mixed, applied, residue, left, byCause, costs.rounded(mixedCost), costs.rounded(overMixedCost));
     }
 }

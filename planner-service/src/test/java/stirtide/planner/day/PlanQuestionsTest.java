@@ -78,7 +78,7 @@ class PlanQuestionsTest {
                 "x", "full", 1, at("10:00"), "Q.Z.", "long", "dense", Optional.empty(), 0, 0);
         var zone = new stirtide.events.setup.Menu.MenuZone("z", "foil", "cloudlift", 900, 2000, 40_001, 1, 0, 0, 1);
         // 40001 x 1.3 x 1.25 = 65001.625
-        assertThat(Allowance.milligrams(Given.setup(), booking, zone)).isEqualTo(65_002);
+        assertThat(ZoneGrams.milligrams(Given.setup(), booking, zone)).isEqualTo(65_002);
     }
 
     @Test

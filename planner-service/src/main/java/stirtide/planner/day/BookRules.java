@@ -1,0 +1,82 @@
+package stirtide.planner.day;
+
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.DayEvent;
+import stirtide.events.setup.Person;
+
+/** Pinned and reset allowances, counts and receipts. */
+final class BookRules {
+    private static final int HIGHEST_PIN = 2_000_000;
+    private static final int MOST_PACKS = 1000;
+
+    private BookRules() {}
+
+    static Decision pin(Day day, DayCommand.PinAllowance command, Facts facts) {
+        if (command.milligrams() < 1 || command.milligrams() > HIGHEST_PIN)
+            return Decision.refuse(
+                    "ALLOWANCE_OUT_OF_RANGE",
+                    "An allowance is 1 to " + HIGHEST_PIN + " milligrams, which is " + Grams.text(HIGHEST_PIN) + ".");
+        return ruled(
+                day,
+                command.menuId(),
+                command.zone(),
+                facts,
+                new DayEvent.AllowancePinned(command.menuId(), command.zone(), command.milligrams()));
+    }
+
+    static Decision reset(Day day, DayCommand.ResetAllowance command, Facts facts) {
+        return ruled(
+                day,
+                command.menuId(),
+                command.zone(),
+                facts,
+                new DayEvent.AllowanceReset(command.menuId(), command.zone()));
+    }
+
+    private static Decision ruled(Day day, String menuId, String zone, Facts facts, DayEvent event) {
+        var managers = day.opened().salon().people().stream()
+                .filter(person -> person.role() == Person.Role.MANAGER)
+                .map(Person::personId)
+                .toList();
+        if (!managers.contains(facts.actor()))
+            return Decision.refuse(
+                    "MANAGER_ONLY",
+                    "Allowances are set by a manager. Accepted: "
+                            + (managers.isEmpty() ? "nobody on this day" : BookingRules.listed(managers)) + ".");
+        var entry = Bookings.entry(day.opened(), menuId);
+        if (entry.isEmpty())
+            return Decision.refuse(
+                    "MENU_UNKNOWN",
+                    "\"" + menuId + "\" is not on the menu. Accepted: "
+                            + BookingRules.listed(day.opened().menu().entries().stream()
+                                    .map(one -> one.menuId())
+                                    .toList())
+                            + ".");
+        var zones = entry.get().zones().stream().map(one -> one.zone()).toList();
+        if (!zones.contains(zone))
+            return Decision.refuse(
+                    "ZONE_UNKNOWN",
+                    "\"" + zone + "\" is no zone of " + menuId + ". Accepted: " + BookingRules.listed(zones) + ".");
+        return Decision.accept(event);
+    }
+
+    static Decision count(Day day, DayCommand.CountStock command) {
+        if (command.milligrams() < 0)
+            return Decision.refuse("WEIGHT_NEGATIVE", "What is on the shelf weighs 0 milligrams or more.");
+        return known(day, command.productId(), new DayEvent.StockCounted(command.productId(), command.milligrams()));
+    }
+
+    static Decision receive(Day day, DayCommand.ReceiveGoods command) {
+        if (command.packs() < 1 || command.packs() > MOST_PACKS)
+            return Decision.refuse("PACKS_OUT_OF_RANGE", "1 to " + MOST_PACKS + " packs come in at a time.");
+        return known(day, command.productId(), new DayEvent.GoodsReceived(command.productId(), command.packs()));
+    }
+
+    private static Decision known(Day day, String productId, DayEvent event) {
+        var products = ShelfEvents.packs(day).keySet();
+        if (products.contains(productId)) return Decision.accept(event);
+        return Decision.refuse(
+                "PRODUCT_UNKNOWN",
+                "\"" + productId + "\" is no product of this day. Accepted: " + BookingRules.listed(products) + ".");
+    }
+}

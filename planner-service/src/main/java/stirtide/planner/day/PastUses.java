@@ -1,0 +1,92 @@
+package stirtide.planner.day;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import stirtide.events.day.OverMixCause;
+import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.Menu.MenuZone;
+import stirtide.events.setup.UseHistory;
+import stirtide.events.setup.UseHistory.PastUse;
+
+/** What the days of a salon teach a later day. */
+public final class PastUses {
+    private static final Comparator<PastUse> OLDEST_FIRST = Comparator.comparing(PastUse::on)
+            .thenComparing(PastUse::menuId)
+            .thenComparing(PastUse::zone)
+            .thenComparing(PastUse::clientRef)
+            .thenComparing(PastUse::usedMilligrams);
+
+    private PastUses() {}
+
+    /**
+     * The setup of a day with what it brings along and what earlier days of the same salon used, the newest uses only.
+     * The rules are those in force on the newest earlier day; a rule the setup brings along wins.
+     *
+     * @param days days of the service, of any salon and date
+     * @param most most uses kept
+     */
+    public static DaySetup learned(DaySetup setup, Collection<Day> days, int most) {
+        var earlier = days.stream()
+                .filter(day -> day.setup().isPresent()
+                        && day.opened().salon().salonId().equals(setup.salon().salonId())
+                        && day.opened().date().isBefore(setup.date()))
+                .sorted(Comparator.comparing(day -> day.opened().date()))
+                .toList();
+        var brought = setup.history().orElse(UseHistory.NONE);
+        if (earlier.isEmpty()) return setup;
+        var uses = new ArrayList<>(brought.uses());
+        earlier.forEach(day -> uses.addAll(of(day)));
+        uses.sort(OLDEST_FIRST);
+        var ledger = earlier.get(earlier.size() - 1).ledger();
+        for (var rule : brought.rules()) ledger = ledger.ruled(rule);
+        var newest = uses.subList(Math.max(0, uses.size() - most), uses.size());
+        return setup.with(new UseHistory(newest, ledger.rules()));
+    }
+
+    /** What the zones of a day used: of every run that was applied whole and whose bowls are all closed. */
+    public static List<PastUse> of(Day day) {
+        var uses = new ArrayList<PastUse>();
+        for (var service : day.services()) {
+            int done = service.zonesDone().size();
+            for (var run : Run.of(Bookings.entry(day, service)))
+                if (run.firstZone() + run.zones().size() <= done) ofRun(day, service, run, uses);
+        }
+        return uses;
+    }
+
+    private static void ofRun(Day day, ServiceState service, Run run, List<PastUse> uses) {
+        var bowls = service.bowls().stream()
+                .filter(bowl -> bowl.run() == run.number())
+                .toList();
+        if (bowls.stream().anyMatch(BowlState::live)) return;
+        long applied = bowls.stream()
+                .mapToLong(bowl -> BowlBalance.of(day, bowl).appliedMilligrams())
+                .sum();
+        boolean spilled = bowls.stream()
+                .anyMatch(bowl -> bowl.closed().flatMap(BowlState.Closed::cause).equals(SPILLED));
+        long planned = run.zones().stream()
+                .mapToLong(zone -> ZoneGrams.milligrams(day, service, zone))
+                .sum();
+        for (MenuZone zone : run.zones()) {
+            // bowls are weighed, zones are not: what a run used is shared out as it was planned
+            long used = applied * ZoneGrams.milligrams(day, service, zone) / Math.max(1, planned);
+            if (used < 1) continue;
+            LocalDate on = day.opened().date();
+            uses.add(new PastUse(
+                    on,
+                    service.booking().menuId(),
+                    zone.zone(),
+                    service.booking().clientRef(),
+                    zone.baseMilligrams(),
+                    LearnedGrams.lengthPermille(day.opened(), service.booking()),
+                    LearnedGrams.densityPermille(day.opened(), service.booking()),
+                    (int) used,
+                    spilled));
+        }
+    }
+
+    private static final java.util.Optional<OverMixCause> SPILLED = java.util.Optional.of(OverMixCause.SPILLED);
+}
