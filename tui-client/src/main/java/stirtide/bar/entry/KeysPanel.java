@@ -27,7 +27,7 @@ public final class KeysPanel extends ReadingPanel {
     @Override
     List<String> sentences(Scene scene) {
         var lines = new ArrayList<String>();
-        for (Place place : Place.values()) {
+        for (Place place : hereFirst(scene.pages().page())) {
             List<String> rows = lines(KeyTable.of(place, scene.mayWrite(), scene.clockCanBeDriven())).stream()
                     .filter(line -> line.toLowerCase(Locale.ROOT).contains(typed.toLowerCase(Locale.ROOT)))
                     .toList();
@@ -36,6 +36,13 @@ public final class KeysPanel extends ReadingPanel {
             lines.addAll(rows);
         }
         return lines.isEmpty() ? List.of("no key with that word") : lines;
+    }
+
+    private static List<Place> hereFirst(Place here) {
+        var places = new ArrayList<>(List.of(Place.values()));
+        places.remove(here);
+        places.add(0, here);
+        return places;
     }
 
     // Several keys that do the same stand in one line.

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stirtide.bar.Samples;
+import stirtide.bar.frame.Glyphs;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.Place;
 import stirtide.bar.link.LinkNews;
 import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.Operator;
+import stirtide.bar.view.BarView;
 import stirtide.events.command.DayCommand.BookService;
 import stirtide.events.command.DayCommand.MoveService;
 import stirtide.events.plan.PlanFigures;
@@ -162,5 +164,12 @@ class FloorTest {
         floor().type("x").press(Key.Kind.ENTER).press(Key.Kind.ENTER);
         assertThat(bench.tried).containsExactly(new Advice.Ask.Help(Samples.at(0), Samples.at(120)));
         assertThat(bench.title()).isEqualTo("ONE MORE ASSISTANT");
+    }
+
+    @Test
+    void the_help_begins_with_the_keys_of_the_view_on_show() {
+        bench.type("2?");
+        String help = BarView.text(BarView.draw(bench.scene(), 80, 24, Glyphs.FULL));
+        assertThat(help).contains("In the floor:").doesNotContain("In the bar:");
     }
 }
