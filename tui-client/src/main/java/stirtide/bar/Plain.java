@@ -14,6 +14,7 @@ import stirtide.bar.plain.PlainLines;
 final class Plain {
     private Plain() {}
 
+    @SuppressWarnings("try") // the link is held open for its news, never called
     static int run(Options options, PrintStream out, PrintStream errors) throws InterruptedException {
         BlockingQueue<LinkNews> news = new LinkedBlockingQueue<>();
         var api = new ServiceApi(options.server(), options.day());
