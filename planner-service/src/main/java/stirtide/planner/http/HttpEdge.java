@@ -43,11 +43,11 @@ public final class HttpEdge {
                 .description("Open lines to listeners")
                 .register(registry);
         HttpServer management = vertx.createHttpServer(options(address.host(), address.managementPort()))
-                .requestHandler(ManagementRoutes.router(vertx, registry, ready));
+                .requestHandler(OwnNames.only(ManagementRoutes.router(vertx, registry, ready)));
         return ApiRouter.build(vertx, desk, feeds).compose(router -> {
             HttpServer api = vertx.createHttpServer(options(address.host(), address.port()))
                     .invalidRequestHandler(InvalidRequests::answer)
-                    .requestHandler(router);
+                    .requestHandler(OwnNames.only(router));
             return Future.all(api.listen(), management.listen()).map(both -> new HttpEdge(api, management, feeds));
         });
     }
