@@ -77,7 +77,7 @@ class CompletenessTest {
     @ParameterizedTest
     @MethodSource("commands")
     void every_command_gets_an_answer(DayCommand command) {
-        var facts = new Facts(Given.at("09:55"), "ines");
+        var facts = new Facts(Given.at("09:55"), "ilka");
         assertThat(Decider.decide(Day.UNOPENED, command, facts)).isNotNull();
         assertThat(Decider.decide(Scene.begun().day, command, facts)).isNotNull();
     }
@@ -86,7 +86,7 @@ class CompletenessTest {
     @MethodSource("events")
     void every_event_changes_the_day_and_has_words(DayEvent event) {
         var day = Scene.begun().day;
-        var stored = new StoredEvent("e", Given.DAY, day.revision() + 1, Given.at("09:55"), "ines", "c-9", event);
+        var stored = new StoredEvent("e", Given.DAY, day.revision() + 1, Given.at("09:55"), "ilka", "c-9", event);
         assertThat(Evolver.evolve(day, stored).revision()).isEqualTo(day.revision() + 1);
         assertThat(ActionWords.of(event)).isNotBlank();
     }

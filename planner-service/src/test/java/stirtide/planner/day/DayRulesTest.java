@@ -49,7 +49,7 @@ class DayRulesTest {
         scene.at("10:34").does(new AcknowledgeAlarm("PAST_LIFE:1a"));
         assertThat(scene.refused(new AcknowledgeAlarm("PAST_LIFE:1a"), "ALARM_ACKNOWLEDGED")
                         .sentence())
-                .startsWith("Ines");
+                .startsWith("Ilka");
         scene.does(new BinBowl("1a", 0, OverMixCause.PAST_LIFE));
         scene.refused(new AcknowledgeAlarm("PAST_LIFE:1a"), "ALARM_UNKNOWN");
     }

@@ -58,7 +58,7 @@ public final class Given {
                                 Person.Role.ASSISTANT,
                                 List.of(span("08:00", "12:00"), span("13:00", "18:00"))),
                         new Person("mika", "Mika", Person.Role.ASSISTANT, List.of(span("08:00", "18:00"))),
-                        new Person("ines", "Ines", Person.Role.STYLIST, List.of(span("08:00", "18:00")))),
+                        new Person("ilka", "Ilka", Person.Role.STYLIST, List.of(span("08:00", "18:00")))),
                 java.util.stream.IntStream.rangeClosed(1, scales)
                         .mapToObj(n -> new Scale(
                                 "bar-" + n,

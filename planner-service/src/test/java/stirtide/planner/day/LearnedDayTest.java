@@ -23,7 +23,7 @@ class LearnedDayTest {
         var plain = Given.setup();
         var salon = plain.salon();
         var people = new ArrayList<>(salon.people());
-        people.add(new Person("rosa", "Rosa", Person.Role.MANAGER, List.of()));
+        people.add(new Person("ruta", "Ruta", Person.Role.MANAGER, List.of()));
         return new DaySetup(
                 plain.date(),
                 new Salon(
@@ -49,7 +49,7 @@ class LearnedDayTest {
 
     private static Scene opened(PastUse... uses) {
         var scene = new Scene();
-        scene.actor = "rosa";
+        scene.actor = "ruta";
         return scene.does(new OpenDay(
                 withManager().with(new UseHistory(List.of(uses), List.of())),
                 List.of(Given.booking("one", "foils", 1, "10:00"))));
@@ -105,10 +105,10 @@ class LearnedDayTest {
         scene.refused(new PinAllowance("foils", "nape", 1000), "ZONE_UNKNOWN");
         scene.refused(new PinAllowance("perm", "crown", 1000), "MENU_UNKNOWN");
         scene.refused(new PinAllowance("foils", "crown", 0), "ALLOWANCE_OUT_OF_RANGE");
-        assertThat(scene.as("ines")
+        assertThat(scene.as("ilka")
                         .refused(new ResetAllowance("foils", "crown"), "MANAGER_ONLY")
                         .sentence())
-                .contains("Accepted: rosa");
+                .contains("Accepted: ruta");
     }
 
     @Test

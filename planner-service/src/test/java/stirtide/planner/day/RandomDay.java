@@ -14,7 +14,7 @@ import stirtide.events.day.StoredEvent;
 
 /** Plays a day of commands by chance: most of them sensible, many of them not. The same seed plays the same day. */
 public final class RandomDay {
-    private static final List<String> PEOPLE = List.of("bo", "mika", "ines", "nobody");
+    private static final List<String> PEOPLE = List.of("bo", "mika", "ilka", "nobody");
     private static final List<String> ZONES = List.of("crown", "sides", "roots");
 
     private final RandomGenerator random;

@@ -99,7 +99,7 @@ class RandomDaysTest {
             DayEvent event = next % 10 == 0
                     ? new DayEvent.ActionTakenBack(next - 1)
                     : new DayEvent.ServiceMoved(1, Given.at("10:00").plusSeconds(next % 3600), 1, "");
-            log.add(new StoredEvent("e" + next, Given.DAY, next, first.now, "ines", "c" + next, event));
+            log.add(new StoredEvent("e" + next, Given.DAY, next, first.now, "ilka", "c" + next, event));
         }
         var day = Day.replay(log);
         assertThat(day.revision()).isEqualTo(100_000);

@@ -20,7 +20,7 @@ import stirtide.events.plan.PlannedBowl;
 public final class Scene {
     public Day day = Day.UNOPENED;
     public Instant now = Given.at("08:00");
-    public String actor = "ines";
+    public String actor = "ilka";
     public final List<StoredEvent> log = new ArrayList<>();
     private int commands;
 

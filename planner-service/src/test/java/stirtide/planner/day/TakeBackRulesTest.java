@@ -50,10 +50,10 @@ class TakeBackRulesTest {
                 .does(Scene.weigh("1a", 30_000, 60_000))
                 .at("09:58")
                 .as("mika");
-        scene.does(new HandOverBowl("1a")).as("ines");
+        scene.does(new HandOverBowl("1a")).as("ilka");
         var refusal = scene.refused(new TakeBack(6), "BUILT_ON");
         assertThat(refusal.sentence())
-                .contains("weighed bowl 1a (Ines, 09:54)")
+                .contains("weighed bowl 1a (Ilka, 09:54)")
                 .contains("handed over bowl 1a (Mika, 09:58)");
     }
 
@@ -95,8 +95,8 @@ class TakeBackRulesTest {
     void only_ones_own_action_is_taken_back() {
         var scene = Scene.begun().as("mika");
         assertThat(scene.refused(new TakeBack(5), "NOT_YOUR_ACTION").sentence())
-                .contains("began bowl 1a (Ines, 09:54)")
-                .contains("only Ines");
+                .contains("began bowl 1a (Ilka, 09:54)")
+                .contains("only Ilka");
     }
 
     @Test

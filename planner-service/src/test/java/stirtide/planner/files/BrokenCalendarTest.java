@@ -248,7 +248,7 @@ class BrokenCalendarTest {
                         "CATEGORIES:half-foils\nLOCATION:1\nDESCRIPTION:length: long\\ndensity: thick\\nstylist: nobody",
                         "line 10 DESCRIPTION",
                         "nobody",
-                        "ines, tomas, greta"));
+                        "ilka, tomas, greta"));
     }
 
     @ParameterizedTest

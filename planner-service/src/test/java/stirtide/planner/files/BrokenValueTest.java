@@ -428,7 +428,7 @@ class BrokenValueTest {
                         "\"milo\"",
                         "/bookings/1/stylistId line",
                         "milo",
-                        "ines, tomas, greta"),
+                        "ilka, tomas, greta"),
                 booking(
                         "booking twice",
                         "\"b-3\"",

@@ -84,7 +84,7 @@ class SalonFolderTest {
         FolderAnswer.Read read = new Folder(temp).accepted(Optional.empty());
         assertThat(read.setup().salon().people())
                 .extracting(Person::personId)
-                .containsExactly("ines", "tomas", "greta");
+                .containsExactly("ilka", "tomas", "greta");
         assertThat(read.setup().salon().people().get(0).onDuty())
                 .containsExactly(span("07:30", "11:30"), span("12:00", "16:00"));
         assertThat(read.setup().salon().people().get(2).onDuty())

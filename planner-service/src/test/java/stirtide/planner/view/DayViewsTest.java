@@ -82,7 +82,7 @@ class DayViewsTest {
                 .containsExactly(
                         new PersonCard("bo", "Bo", "ASSISTANT", true, true),
                         new PersonCard("mika", "Mika", "ASSISTANT", true, false),
-                        new PersonCard("ines", "Ines", "STYLIST", true, false));
+                        new PersonCard("ilka", "Ilka", "STYLIST", true, false));
         assertThat(view(Scene.planned().at("12:30")).people())
                 .extracting(PersonCard::onDutyNow)
                 .containsExactly(false, true, true);
@@ -132,7 +132,7 @@ class DayViewsTest {
                 .isSortedAccordingTo(
                         (one, other) -> List.of("HIGH", "MEDIUM", "LOW").indexOf(one)
                                 - List.of("HIGH", "MEDIUM", "LOW").indexOf(other));
-        assertThat(view(scene).alarms().get(0).acknowledgedBy()).contains("ines");
+        assertThat(view(scene).alarms().get(0).acknowledgedBy()).contains("ilka");
     }
 
     @Test
