@@ -108,7 +108,8 @@ public record Day(
     /** The day some time after its newest event, when nothing has happened since. */
     Day seenAt(Instant now) {
         if (!now.isAfter(time)) return this;
-        return new Day(revision, now, setup, closed, services, shifts, acknowledged, plan, relevantRevision, history, ledger);
+        return new Day(
+                revision, now, setup, closed, services, shifts, acknowledged, plan, relevantRevision, history, ledger);
     }
 
     private Day withServices(List<ServiceState> changed) {
