@@ -1,10 +1,12 @@
 package stirtide.planner.check;
 
+import java.math.BigDecimal;
 import java.util.Map;
 import java.util.TreeMap;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
+import stirtide.events.setup.Developer;
 import stirtide.planner.plan.PlanQuestion;
 
 /** A plan says of every counted product that it will not last, and of no other. */
@@ -16,7 +18,7 @@ final class StockCheck {
         question.directions()
                 .forEach(each -> each.countedMilligrams().ifPresent(grams -> left.put(each.name(), (long) grams)));
         question.developers()
-                .forEach(each -> each.countedMilligrams().ifPresent(grams -> left.put(each.name(), (long) grams)));
+                .forEach(each -> each.countedMilligrams().ifPresent(grams -> left.put(label(each), (long) grams)));
         for (PlannedBowl bowl : plan.bowls()) {
             question.directions().stream()
                     .filter(each -> each.lightenerId().equals(bowl.formula().lightenerId()))
@@ -24,13 +26,23 @@ final class StockCheck {
             for (DeveloperPart part : bowl.formula().developerParts())
                 question.developers().stream()
                         .filter(each -> each.developerId().equals(part.developerId()))
-                        .forEach(each -> take(left, each.name(), part.milligrams()));
+                        .forEach(each -> take(left, label(each), part.milligrams()));
         }
         left.forEach((name, milligrams) -> findings.unless(
                 noted(plan, name) == milligrams < 0,
                 "%s: %d mg are left after the day, the notes say otherwise",
                 name,
                 milligrams));
+    }
+
+    /** As the notes name it: several strengths may share a name. */
+    private static String label(Developer developer) {
+        return developer.name() + " of "
+                + new BigDecimal(developer.strengthHundredths())
+                        .movePointLeft(2)
+                        .stripTrailingZeros()
+                        .toPlainString()
+                + " %";
     }
 
     private static void take(Map<String, Long> left, String name, int milligrams) {

@@ -1,5 +1,6 @@
 package stirtide.planner.plan;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,8 +30,14 @@ final class Stock {
                     .ifPresent(counted -> stock.product(each.name(), counted, bowl -> lightener(bowl, each)));
         for (Developer each : question.developers())
             each.countedMilligrams()
-                    .ifPresent(counted -> stock.product(each.name(), counted, bowl -> developer(bowl, each)));
+                    .ifPresent(counted -> stock.product(label(each), counted, bowl -> developer(bowl, each)));
         return stock.notes;
+    }
+
+    /** Developers of one maker often share a name: the strength tells them apart. */
+    private static String label(Developer developer) {
+        var percent = BigDecimal.valueOf(developer.strengthHundredths(), 2).stripTrailingZeros();
+        return developer.name() + " of " + percent.toPlainString() + " %";
     }
 
     private static long lightener(PlannedBowl bowl, Directions directions) {
