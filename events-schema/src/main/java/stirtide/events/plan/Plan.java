@@ -75,7 +75,10 @@ public record Plan(
      * @param overMixMilligrams grams of those bowls beyond need and residue
      * @param ageMinutes minutes from start of mixing to first use, all bowls together
      * @param waitBound proven least wait, if known
-     * @param bowlBound proven least number of bowls, if known
+     * @param bowlBound proven least number of bowls of plans that wait no longer, if known
+     * @param mixedBound proven least milligrams mixed by plans that wait no longer, if known
+     * @param ageBound proven least age of plans that wait no longer and lose no more grams, if known
+     * @param proof in words what is proven best, or how far from the best the plan is at most
      */
     public record PlanTotals(
             int waitMinutes,
@@ -84,5 +87,15 @@ public record Plan(
             int overMixMilligrams,
             int ageMinutes,
             Optional<Integer> waitBound,
-            Optional<Integer> bowlBound) {}
+            Optional<Integer> bowlBound,
+            Optional<Integer> mixedBound,
+            Optional<Integer> ageBound,
+            List<String> proof) {
+        /** Plans recorded before the last three were known have none of them. */
+        public PlanTotals {
+            mixedBound = mixedBound == null ? Optional.empty() : mixedBound;
+            ageBound = ageBound == null ? Optional.empty() : ageBound;
+            proof = proof == null ? List.of() : List.copyOf(proof);
+        }
+    }
 }

@@ -64,7 +64,16 @@ final class PlanWriter {
                 .sum();
         Bounds bounds = new Bounds(question, courses);
         return new PlanTotals(
-                wait, bowls.size(), mixed, over, draft.score().ageMinutes(), bounds.wait(wait), bounds.bowls(wait));
+                wait,
+                bowls.size(),
+                mixed,
+                over,
+                draft.score().ageMinutes(),
+                bounds.wait(wait),
+                bounds.bowls(wait),
+                java.util.Optional.empty(),
+                java.util.Optional.empty(),
+                List.of());
     }
 
     private List<PlannedBowl> bowls(Course course) {

@@ -151,7 +151,17 @@ public final class Given {
                 List.of(),
                 List.of(),
                 List.of(),
-                new Plan.PlanTotals(0, bowls.length, 0, 0, 0, Optional.empty(), Optional.empty()),
+                new Plan.PlanTotals(
+                        0,
+                        bowls.length,
+                        0,
+                        0,
+                        0,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of()),
                 List.of());
     }
 
