@@ -10,10 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -56,7 +53,6 @@ final class BarApp {
     private final LateOutgoing outgoing = new LateOutgoing();
     private final Desk desk;
     private final Home home;
-    private final FutureTask<Optional<DayView>> remembered;
     private long paintedNanos;
     private String clipboard = "";
 
@@ -67,7 +63,6 @@ final class BarApp {
         desk = new Desk(operator, outgoing, new Machine(), System.nanoTime());
         desk.open(options.view(), options.kiosk());
         home = new Home(options.state(), options.day());
-        remembered = new FutureTask<>(home::remembered);
     }
 
     private sealed interface Message {
@@ -84,10 +79,11 @@ final class BarApp {
 
     /** Runs until somebody leaves; the answer is the exit code. */
     int run() throws InterruptedException {
-        // Read beside the terminal's own preparations, so that the first frame waits for the longer of the two only.
-        var reader = new Thread(remembered, "picture");
-        reader.setDaemon(true);
-        reader.start();
+        // Read beside the terminal's own preparations: reading it takes as long as they do.
+        daemon(
+                "picture",
+                () -> home.remembered()
+                        .ifPresent(view -> messages.add(new Message.Told(new LinkNews.Remembered(view)))));
         BarTerminal terminal;
         try {
             var frame = new FrameBuffer(new FileOutputStream(FileDescriptor.out), options.synchronizedOutput());
@@ -155,7 +151,8 @@ final class BarApp {
         terminal.addResizeListener((changed, size) -> messages.add(new Message.Resized()));
         screen.startScreen();
         var painter = new Painter(screen, options.theme(), options.depth());
-        rememberedPicture().ifPresent(view -> desk.hear(new LinkNews.Remembered(view), System.nanoTime()));
+        // The kept picture if it is read already, else that we connect: nobody waits before an empty screen.
+        hearWhatCame();
         paint(screen, painter, true);
         options.scale().ifPresent(this::startScale);
         KeyReader.start(terminal, key -> messages.add(new Message.Pressed(key)));
@@ -168,18 +165,18 @@ final class BarApp {
 
     private void startScale(ScaleSource.Wanted wanted) {
         var scale = new ScaleSource(wanted, reading -> messages.add(new Message.Weighed(reading)));
-        var thread = new Thread(scale, "scale");
+        daemon("scale", scale);
+    }
+
+    private static void daemon(String name, Runnable task) {
+        var thread = new Thread(task, name);
         thread.setDaemon(true);
         thread.start();
     }
 
-    private Optional<DayView> rememberedPicture() throws InterruptedException {
-        try {
-            return remembered.get();
-        } catch (ExecutionException unreadable) {
-            System.err.println("the kept picture cannot be read: " + unreadable.getCause());
-            return Optional.empty();
-        }
+    private void hearWhatCame() {
+        // Ends: the queue is emptied faster than anybody fills it.
+        for (Message message = messages.poll(); message != null; message = messages.poll()) take(message);
     }
 
     private void loop(BarTerminal terminal, TerminalScreen screen, Painter painter)

@@ -1,17 +1,26 @@
 package stirtide.bar;
 
 import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.input.DefaultKeyDecodingProfile;
+import com.googlecode.lanterna.input.InputDecoder;
+import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
+import java.io.ByteArrayInputStream;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.net.URI;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
 import stirtide.bar.desk.Aside;
 import stirtide.bar.desk.Desk;
 import stirtide.bar.frame.Glyphs;
+import stirtide.bar.keys.Place;
 import stirtide.bar.link.LinkNews;
 import stirtide.bar.link.Outgoing;
 import stirtide.bar.link.ServiceApi;
@@ -19,6 +28,7 @@ import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.PastDay;
 import stirtide.bar.terminal.ColorDepth;
+import stirtide.bar.terminal.KeyReader;
 import stirtide.bar.terminal.Painter;
 import stirtide.bar.terminal.Theme;
 import stirtide.bar.view.BarView;
@@ -28,37 +38,67 @@ import stirtide.events.view.DayView;
 
 /** Does once, without a terminal or a service, what a start does, so that its classes can be kept for quick starts. */
 public final class Rehearsal {
-    private static final List<String> NEEDS_A_TERMINAL = List.of(
-            "BarApp",
-            "terminal.BarTerminal",
-            "terminal.FrameBuffer",
-            "terminal.KeyReader",
-            "terminal.ReportPatterns",
-            "link.ServiceLink",
-            "link.LiveLine",
-            "link.Sender",
-            "link.Outbox",
-            "link.Home",
-            "link.Backoff");
+    private static final String OURS = "stirtide/";
+    private static final String CLASS = ".class";
+    private static final List<String> NEEDS_A_TERMINAL = List.of("java.io.Console", "sun.misc.Signal");
 
     private Rehearsal() {}
 
     /** Runs once and ends. */
-    public static void main(String[] arguments) throws IOException, ReflectiveOperationException, InterruptedException {
-        for (String name : NEEDS_A_TERMINAL) Class.forName("stirtide.bar." + name);
-        Options.read(List.of("--day", "a/2027-01-01"), Map.of(), ".");
-        var nobody = new Nobody();
-        var desk = new Desk(new Operator("", false), nobody, nobody, 0);
-        desk.hear(new LinkNews.Seen(day()), 0);
-        var screen = new TerminalScreen(new DefaultVirtualTerminal(new TerminalSize(120, 36)));
-        screen.startScreen();
-        var painter = new Painter(screen, Theme.DARK, ColorDepth.FULL);
-        painter.paint(BarView.draw(desk.scene(1), 120, 36, Glyphs.FULL), true);
-        painter.paint(BarView.draw(desk.scene(2), 80, 24, Glyphs.FULL), true);
+    public static void main(String[] arguments) throws Exception {
+        loadOurs();
+        for (String name : NEEDS_A_TERMINAL) Class.forName(name);
+        Options.read(List.of("--day", "a/2027-01-01", "--theme", "dark"), System.getenv(), ".");
+        readKeys();
+        // The terminal is asked for its settings by a program of its own.
+        new ProcessBuilder("true")
+                .redirectInput(ProcessBuilder.Redirect.PIPE)
+                .start()
+                .waitFor();
+        draw();
         try {
             new ServiceApi(URI.create("http://127.0.0.1:1"), "a/2027-01-01").day();
         } catch (IOException nobodyThere) {
             System.out.println("rehearsed without a service: " + nobodyThere.getMessage());
+        }
+    }
+
+    // Started from a folder of classes there is no jar to look into, and no archive to make either.
+    private static void loadOurs() throws IOException, URISyntaxException, ClassNotFoundException {
+        var source = Rehearsal.class.getProtectionDomain().getCodeSource();
+        if (source == null || !source.getLocation().getPath().endsWith(".jar")) return;
+        try (var jar = new JarFile(new File(source.getLocation().toURI()))) {
+            List<String> names = jar.stream().map(JarEntry::getName).toList();
+            for (String name : names) {
+                if (!name.startsWith(OURS) || !name.endsWith(CLASS) || name.endsWith("package-info.class")) continue;
+                Class.forName(name.substring(0, name.length() - CLASS.length()).replace('/', '.'));
+            }
+        }
+    }
+
+    private static void readKeys() throws IOException {
+        var typed = new InputDecoder(new InputStreamReader(
+                new ByteArrayInputStream("m\t\033[A\r".getBytes(StandardCharsets.US_ASCII)), StandardCharsets.UTF_8));
+        typed.addProfile(new DefaultKeyDecodingProfile());
+        typed.addProfile(KeyReader.profile());
+        // Ends: the stream does.
+        for (var stroke = typed.getNextCharacter(true); stroke.getKeyType() != KeyType.EOF; )
+            stroke = typed.getNextCharacter(true);
+    }
+
+    private static void draw() throws IOException {
+        var nobody = new Nobody();
+        var desk = new Desk(new Operator("", false), nobody, nobody, 0);
+        var screen = new TerminalScreen(new DefaultVirtualTerminal(new TerminalSize(120, 36)));
+        screen.startScreen();
+        var painter = new Painter(screen, Theme.DARK, ColorDepth.TABLE);
+        painter.paint(BarView.draw(desk.scene(0), 120, 36, Glyphs.FULL), true);
+        desk.hear(new LinkNews.Remembered(day()), 0);
+        desk.hear(new LinkNews.Seen(day()), 0);
+        for (Place page : List.of(Place.BAR, Place.FLOOR, Place.DAY)) {
+            desk.open(page, false);
+            painter.paint(BarView.draw(desk.scene(1), 120, 36, Glyphs.FULL), true);
+            painter.paint(BarView.draw(desk.scene(2), 80, 24, Glyphs.FULL), true);
         }
     }
 

@@ -12,6 +12,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import stirtide.bar.scene.Advice;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.json.ContractJson;
@@ -28,12 +29,9 @@ public final class ServiceApi {
     private static final int CLIENT_ERRORS = 400;
     private static final int SERVER_ERRORS = 500;
 
-    private final HttpClient client = HttpClient.newBuilder()
-            .version(HttpClient.Version.HTTP_1_1)
-            .connectTimeout(PATIENCE)
-            .build();
     private final URI server;
     private final String dayPath;
+    private @Nullable HttpClient client;
 
     /**
      * Talks to one service about one day.
@@ -55,8 +53,14 @@ public final class ServiceApi {
         record Later(String why) implements Answer {}
     }
 
-    HttpClient client() {
-        return client;
+    /** Made when it is first needed, on the thread that needs it: that takes as long as a frame may. */
+    synchronized HttpClient client() {
+        HttpClient made = client;
+        if (made == null) {
+            made = Clients.of(server, PATIENCE);
+            client = made;
+        }
+        return made;
     }
 
     HttpRequest liveRequest(String lastEventId) {
@@ -175,7 +179,7 @@ public final class ServiceApi {
     }
 
     private HttpResponse<String> send(HttpRequest request) throws IOException, InterruptedException {
-        return client.send(request, BodyHandlers.ofString());
+        return client().send(request, BodyHandlers.ofString());
     }
 
     private URI at(String path) {

@@ -33,7 +33,7 @@ public final class BarTerminal extends UnixTerminal {
         super(input, frame, StandardCharsets.UTF_8, CtrlCBehaviour.TRAP);
         this.frame = frame;
         this.colorless = colorless;
-        getInputDecoder().addProfile(new ReportPatterns());
+        getInputDecoder().addProfile(KeyReader.profile());
     }
 
     // The constructor of the superclass calls this before the fields above are set.

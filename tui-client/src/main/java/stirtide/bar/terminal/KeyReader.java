@@ -1,6 +1,7 @@
 package stirtide.bar.terminal;
 
 import com.googlecode.lanterna.input.InputProvider;
+import com.googlecode.lanterna.input.KeyDecodingProfile;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import java.io.IOException;
@@ -24,6 +25,11 @@ public final class KeyReader {
             Map.entry(KeyType.EOF, Key.Kind.GONE));
 
     private KeyReader() {}
+
+    /** How what comes from a terminal besides keys is told apart from them. */
+    public static KeyDecodingProfile profile() {
+        return new ReportPatterns();
+    }
 
     /** Starts the reader; {@code keys} is called on its thread. */
     public static Thread start(InputProvider terminal, Consumer<Key> keys) {
