@@ -9,6 +9,7 @@ import stirtide.events.day.Booking;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.SetupPiece;
 import stirtide.events.setup.Span;
 
 /** Something somebody asks for. The answer is a list of events or a refusal, never both. */
@@ -26,6 +27,7 @@ import stirtide.events.setup.Span;
     @JsonSubTypes.Type(value = DayCommand.FinishBowl.class, name = "FinishBowl"),
     @JsonSubTypes.Type(value = DayCommand.BinBowl.class, name = "BinBowl"),
     @JsonSubTypes.Type(value = DayCommand.ChangeShift.class, name = "ChangeShift"),
+    @JsonSubTypes.Type(value = DayCommand.ChangeSetup.class, name = "ChangeSetup"),
     @JsonSubTypes.Type(value = DayCommand.PinAllowance.class, name = "PinAllowance"),
     @JsonSubTypes.Type(value = DayCommand.ResetAllowance.class, name = "ResetAllowance"),
     @JsonSubTypes.Type(value = DayCommand.CountStock.class, name = "CountStock"),
@@ -82,6 +84,9 @@ public sealed interface DayCommand {
             onDuty = List.copyOf(onDuty);
         }
     }
+
+    /** Adds, changes or takes out one piece of what is in force on this day. For managers, colorists and an empty salon. */
+    record ChangeSetup(SetupPiece piece) implements DayCommand {}
 
     /** Pins the grams planned for a zone, in milligrams. For managers. */
     record PinAllowance(String menuId, String zone, int milligrams) implements DayCommand {}

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import stirtide.events.plan.Plan;
 import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.SetupPiece;
 import stirtide.events.setup.Span;
 
 /**
@@ -29,6 +30,7 @@ import stirtide.events.setup.Span;
     @JsonSubTypes.Type(value = DayEvent.BowlFinished.class, name = "BowlFinished"),
     @JsonSubTypes.Type(value = DayEvent.BowlBinned.class, name = "BowlBinned"),
     @JsonSubTypes.Type(value = DayEvent.ShiftChanged.class, name = "ShiftChanged"),
+    @JsonSubTypes.Type(value = DayEvent.SetupChanged.class, name = "SetupChanged"),
     @JsonSubTypes.Type(value = DayEvent.AllowancePinned.class, name = "AllowancePinned"),
     @JsonSubTypes.Type(value = DayEvent.AllowanceReset.class, name = "AllowanceReset"),
     @JsonSubTypes.Type(value = DayEvent.StockCounted.class, name = "StockCounted"),
@@ -106,6 +108,9 @@ public sealed interface DayEvent {
             onDuty = List.copyOf(onDuty);
         }
     }
+
+    /** One piece of what is in force was added, changed or taken out. */
+    record SetupChanged(SetupPiece piece) implements DayEvent {}
 
     /** A manager pinned the grams planned for a zone, in milligrams; learning goes on but is not used. */
     record AllowancePinned(String menuId, String zone, int milligrams) implements DayEvent {}

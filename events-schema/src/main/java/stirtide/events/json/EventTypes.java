@@ -49,6 +49,7 @@ public final class EventTypes {
             new EventType("BowlFinished", 1, DayEvent.BowlFinished.class),
             new EventType("BowlBinned", 1, DayEvent.BowlBinned.class),
             new EventType("ShiftChanged", 1, DayEvent.ShiftChanged.class),
+            new EventType("SetupChanged", 1, DayEvent.SetupChanged.class),
             new EventType("AllowancePinned", 1, DayEvent.AllowancePinned.class),
             new EventType("AllowanceReset", 1, DayEvent.AllowanceReset.class),
             new EventType("StockCounted", 1, DayEvent.StockCounted.class),

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
+import stirtide.events.setup.SetupPiece;
 
 /** Actions of people in words, and as the commands that asked for them. */
 public final class ActionWords {
@@ -23,6 +24,7 @@ public final class ActionWords {
         if (event instanceof DayEvent.BowlFinished e) return "finished bowl " + e.bowl();
         if (event instanceof DayEvent.BowlBinned e) return "binned bowl " + e.bowl();
         if (event instanceof DayEvent.ShiftChanged e) return "changed the shift of " + e.personId();
+        if (event instanceof DayEvent.SetupChanged e) return of(e.piece());
         if (event instanceof DayEvent.AllowancePinned e) return "pinned the allowance of " + e.zone();
         if (event instanceof DayEvent.AllowanceReset e) return "reset the allowance of " + e.zone();
         if (event instanceof DayEvent.StockCounted e) return "counted " + e.productId();
@@ -37,6 +39,24 @@ public final class ActionWords {
         if (event instanceof DayEvent.BowlLate e) return "bowl " + e.bowl() + " was late";
         if (event instanceof DayEvent.PlanDrawn) return "a plan was drawn";
         throw new IllegalStateException("no words for " + event.getClass().getSimpleName());
+    }
+
+    private static String of(SetupPiece piece) {
+        if (piece instanceof SetupPiece.OnePerson one)
+            return "set up person " + one.person().personId();
+        if (piece instanceof SetupPiece.OneScale one)
+            return "set up scale " + one.scale().scaleId();
+        if (piece instanceof SetupPiece.OneBowlSize one)
+            return "set up bowl size " + one.bowlSize().bowlSizeId();
+        if (piece instanceof SetupPiece.OneDeveloper one)
+            return "set up developer " + one.developer().developerId();
+        if (piece instanceof SetupPiece.OneLightener one)
+            return "set up lightener " + one.directions().lightenerId();
+        if (piece instanceof SetupPiece.OneMenuEntry one)
+            return "set up menu entry " + one.entry().menuId();
+        if (piece instanceof SetupPiece.HairFactors) return "set up the factors of hair";
+        if (piece instanceof SetupPiece.TakenOut out) return "took out " + out.id();
+        return "set up the salon";
     }
 
     /** Who did what when: {@code "weighed bowl 7b (Ora, 10:05)"}. */
@@ -65,6 +85,7 @@ public final class ActionWords {
         if (event instanceof DayEvent.BowlBinned e)
             return new DayCommand.BinBowl(e.bowl(), e.leftMilligrams(), e.cause());
         if (event instanceof DayEvent.ShiftChanged e) return new DayCommand.ChangeShift(e.personId(), e.onDuty());
+        if (event instanceof DayEvent.SetupChanged e) return new DayCommand.ChangeSetup(e.piece());
         if (event instanceof DayEvent.AllowancePinned e)
             return new DayCommand.PinAllowance(e.menuId(), e.zone(), e.milligrams());
         if (event instanceof DayEvent.AllowanceReset e) return new DayCommand.ResetAllowance(e.menuId(), e.zone());

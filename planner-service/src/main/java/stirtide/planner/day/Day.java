@@ -132,6 +132,40 @@ public record Day(
                 Ledger.opened(inForce));
     }
 
+    /** The same with another setup; what the ledger knows stays. */
+    Day inForce(DaySetup changed) {
+        return new Day(
+                revision,
+                time,
+                Optional.of(changed),
+                closed,
+                services,
+                shifts,
+                acknowledged,
+                plan,
+                relevantRevision,
+                history,
+                ledger);
+    }
+
+    /** The hours of a person are those of the setup again. */
+    Day hoursOfSetup(String personId) {
+        var changed = new TreeMap<>(shifts);
+        changed.remove(personId);
+        return new Day(
+                revision,
+                time,
+                setup,
+                closed,
+                services,
+                Collections.unmodifiableSortedMap(changed),
+                acknowledged,
+                plan,
+                relevantRevision,
+                history,
+                ledger);
+    }
+
     Day with(Ledger changed) {
         return new Day(
                 revision,

@@ -1,10 +1,8 @@
 package stirtide.planner.day;
 
-import java.util.List;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.setup.Person;
-import stirtide.events.setup.Span;
 
 /** Changed shifts, alarms that were seen, the end of the day. */
 final class DayRules {
@@ -18,22 +16,9 @@ final class DayRules {
                     "PERSON_UNKNOWN",
                     "\"" + command.personId() + "\" does not work here on this day. Accepted: "
                             + BookingRules.listed(people) + ".");
-        if (!inOrder(command.onDuty()))
-            return Decision.refuse(
-                    "SHIFT_OVERLAPS", "Hours on duty are given in order of time, with a break between two spans.");
-        var time = SalonTime.of(day.opened());
-        for (var span : command.onDuty())
-            if (!time.holds(span.from()) || span.to().isAfter(time.dayEnd()))
-                return Decision.refuse(
-                        "SHIFT_OUTSIDE_DAY",
-                        "Hours on duty lie on " + day.opened().date() + " in " + time.zone() + ".");
-        return Decision.accept(new DayEvent.ShiftChanged(command.personId(), command.onDuty()));
-    }
-
-    private static boolean inOrder(List<Span> spans) {
-        for (int i = 1; i < spans.size(); i++)
-            if (!spans.get(i - 1).to().isBefore(spans.get(i).from())) return false;
-        return true;
+        return People.hoursObjection(day, command.onDuty())
+                .<Decision>map(Decision.Refused::new)
+                .orElseGet(() -> Decision.accept(new DayEvent.ShiftChanged(command.personId(), command.onDuty())));
     }
 
     static Decision acknowledge(Day day, DayCommand.AcknowledgeAlarm command, Facts facts) {

@@ -42,6 +42,7 @@ public final class Decider {
         if (command instanceof DayCommand.FinishBowl finish) return BowlRules.finish(day, finish);
         if (command instanceof DayCommand.BinBowl bin) return BowlRules.bin(day, bin, facts);
         if (command instanceof DayCommand.ChangeShift change) return DayRules.changeShift(day, change);
+        if (command instanceof DayCommand.ChangeSetup change) return SetupChangeRules.change(day, change, facts);
         if (command instanceof DayCommand.PinAllowance pin) return BookRules.pin(day, pin, facts);
         if (command instanceof DayCommand.ResetAllowance reset) return BookRules.reset(day, reset, facts);
         if (command instanceof DayCommand.CountStock count) return BookRules.count(day, count);

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
+import stirtide.events.setup.SetupPiece;
 import stirtide.events.setup.UseHistory.AllowanceRule;
 import stirtide.planner.stock.ShelfEvent;
 
@@ -81,6 +82,7 @@ public final class Evolver {
         if (event instanceof DayEvent.DayOpened opened) return day.opened(opened.setup());
         if (event instanceof DayEvent.ActionTakenBack) return day;
         if (event instanceof DayEvent.ShiftChanged changed) return day.shift(changed.personId(), changed.onDuty());
+        if (event instanceof DayEvent.SetupChanged changed) return setUp(day, changed.piece());
         if (event instanceof DayEvent.AlarmAcknowledged seen) return day.acknowledge(seen.alarmId(), stored.actor());
         if (event instanceof DayEvent.DayClosed) return day.closedNow();
         if (event instanceof DayEvent.PlanDrawn drawn) return show(day, drawn);
@@ -89,6 +91,15 @@ public final class Evolver {
         if (event instanceof DayEvent.BowlLate late)
             return mark(day, late.bowl(), old -> new ServiceState.DueMark(old.dueAt(), Optional.of(late.dueAt())));
         return applyToLedger(day, stored).orElseGet(() -> applyToService(day, stored));
+    }
+
+    /** A change reaches services that have not begun; what is being applied stays as planned. */
+    private static Day setUp(Day day, SetupPiece piece) {
+        var next = day.inForce(SetupPieces.apply(day.opened(), piece));
+        if (piece instanceof SetupPiece.OnePerson one)
+            next = next.hoursOfSetup(one.person().personId());
+        for (var service : day.services()) if (service.startedAt().isEmpty()) next = next.learned(service);
+        return next;
     }
 
     /** A rule changes the allowances of services that have not begun; what is being applied stays as planned. */

@@ -2,6 +2,7 @@ package stirtide.planner.day;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import stirtide.events.setup.Person;
 import stirtide.events.setup.Span;
 
@@ -17,6 +18,21 @@ public final class People {
     /** Whether a person is on duty at an instant. */
     public static boolean onDuty(Day day, Person person, Instant at) {
         return shift(day, person).stream().anyMatch(span -> !at.isBefore(span.from()) && at.isBefore(span.to()));
+    }
+
+    /** What is wrong with hours on this day: they are in order, apart, and on the day. */
+    static Optional<Refusal> hoursObjection(Day day, List<Span> onDuty) {
+        for (int i = 1; i < onDuty.size(); i++)
+            if (!onDuty.get(i - 1).to().isBefore(onDuty.get(i).from()))
+                return Optional.of(new Refusal(
+                        "SHIFT_OVERLAPS", "Hours on duty are given in order of time, with a break between two spans."));
+        var time = SalonTime.of(day.opened());
+        for (var span : onDuty)
+            if (!time.holds(span.from()) || span.to().isAfter(time.dayEnd()))
+                return Optional.of(new Refusal(
+                        "SHIFT_OUTSIDE_DAY",
+                        "Hours on duty lie on " + day.opened().date() + " in " + time.zone() + "."));
+        return Optional.empty();
     }
 
     /** Name of a person for a sentence; the id itself for somebody the salon does not list. */

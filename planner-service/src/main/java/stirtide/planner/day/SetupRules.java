@@ -30,10 +30,21 @@ final class SetupRules {
     private SetupRules() {}
 
     static Optional<String> objection(DaySetup setup) {
-        return salon(setup.salon())
+        return unready(setup)
+                .or(() -> salon(setup.salon()))
                 .or(() -> shelf(setup))
                 .or(() -> first(setup.directions().stream().map(SetupRules::directions)))
                 .or(() -> menu(setup));
+    }
+
+    /** A salon that is being set up lacks this and that; once there is something to book, it must be possible to mix it. */
+    private static Optional<String> unready(DaySetup setup) {
+        if (setup.menu().entries().isEmpty()) return Optional.empty();
+        if (setup.salon().scales().isEmpty() || setup.salon().bowls().isEmpty())
+            return Optional.of("A bar with a menu needs at least one scale and one size of bowl.");
+        if (setup.developers().isEmpty())
+            return Optional.of("A bar with a menu needs at least one developer on the shelf.");
+        return Optional.empty();
     }
 
     private static Optional<String> salon(Salon salon) {
@@ -46,8 +57,6 @@ final class SetupRules {
             return Optional.of("A salon has 1 to " + MOST_CHAIRS + " chairs, not " + salon.chairs() + ".");
         if (salon.handOverMinutes() < 0 || salon.washMinutes() < 0)
             return Optional.of("Minutes of hand-over and washing are 0 or more.");
-        if (salon.scales().isEmpty() || salon.bowls().isEmpty())
-            return Optional.of("A bar needs at least one scale and one size of bowl.");
         for (var size : salon.bowls())
             if (size.residueMilligrams() < 0 || size.usableMilligrams() <= size.residueMilligrams() || size.count() < 1)
                 return Optional.of("Bowl size \"" + size.bowlSizeId()
@@ -68,7 +77,6 @@ final class SetupRules {
     }
 
     private static Optional<String> shelf(DaySetup setup) {
-        if (setup.developers().isEmpty()) return Optional.of("At least one developer must be on the shelf.");
         for (var developer : setup.developers()) {
             if (developer.developerId().equals(DeveloperPart.WATER))
                 return Optional.of("\"water\" stands for water; give the developer another id.");
@@ -107,7 +115,6 @@ final class SetupRules {
 
     private static Optional<String> menu(DaySetup setup) {
         var menu = setup.menu();
-        if (menu.entries().isEmpty()) return Optional.of("The menu needs at least one entry.");
         if (Stream.concat(menu.lengthPermille().values().stream(), menu.densityPermille().values().stream())
                 .anyMatch(factor -> factor < 1))
             return Optional.of("Factors of length and density are above 0; 1000 changes nothing.");

@@ -45,11 +45,13 @@ final class ApiRouter {
         handlers.put("listDays", days::listDays);
         handlers.put("openDay", days::openDay);
         handlers.put("showDay", days::showDay);
+        handlers.put("showSetup", days::showSetup);
         handlers.put("sendCommand", days::sendCommand);
         handlers.put("followDay", days::followDay);
         handlers.put("readEvents", days::readEvents);
         handlers.put("nextPour", days::nextPour);
         handlers.put("tryMoves", whatIf::moves);
+        handlers.put("tryMove", whatIf::move);
         handlers.put("tryWalkIn", whatIf::walkIn);
         handlers.put("tryExtraAssistant", whatIf::extraAssistant);
         handlers.put("showClock", clock::showClock);

@@ -24,6 +24,9 @@ public interface DayDesk {
     /** The day as it is now, empty when it was never opened. */
     Optional<ShownDay> show(String day);
 
+    /** What is in force on the day, as {@code SetupView} in JSON; empty when it was never opened. */
+    Optional<ShownDay> setup(String day);
+
     /**
      * What to pour next into a live bowl.
      *
@@ -52,7 +55,7 @@ public interface DayDesk {
     /** Moves a driven clock through everything that falls due; empty on a wall clock. */
     Future<Optional<ClockReading>> advance(Instant to);
 
-    /** A day ready to be sent: revision and {@code DayView} as JSON. */
+    /** A day ready to be sent: revision and {@code DayView} or {@code SetupView} as JSON. */
     record ShownDay(long revision, String json) {}
 
     /** Answer about a pour. */

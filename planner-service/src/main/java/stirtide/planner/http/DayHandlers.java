@@ -84,7 +84,14 @@ final class DayHandlers {
     }
 
     void showDay(RoutingContext ctx) {
-        Optional<ShownDay> shown = desk.show(day(ctx));
+        show(ctx, desk.show(day(ctx)));
+    }
+
+    void showSetup(RoutingContext ctx) {
+        show(ctx, desk.setup(day(ctx)));
+    }
+
+    private static void show(RoutingContext ctx, Optional<ShownDay> shown) {
         if (shown.isEmpty()) {
             Problems.send(ctx, unknownDay());
             return;

@@ -18,6 +18,11 @@ final class WhatIfHandlers {
         answer(ctx, new WhatIfQuestion.Moves());
     }
 
+    void move(RoutingContext ctx) {
+        int service = Integer.parseInt(ctx.request().getParam("service"));
+        answer(ctx, new WhatIfQuestion.OneMove(service, instant(ctx, "start")));
+    }
+
     void walkIn(RoutingContext ctx) {
         var params = ctx.request();
         answer(

@@ -8,14 +8,17 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.CommandResult;
 import stirtide.events.command.DayCommand;
 import stirtide.events.json.ContractJson;
+import stirtide.planner.day.Day;
 import stirtide.planner.day.Decider;
 import stirtide.planner.day.Decision;
 import stirtide.planner.day.Facts;
+import stirtide.planner.day.Refusal;
 import stirtide.planner.http.DayDesk.CommandAnswer;
 import stirtide.planner.log.EventLog.Append;
 import stirtide.planner.log.EventLog.KnownCommand;
@@ -27,13 +30,23 @@ final class CommandRunner {
     private final SalonClock clock;
     private final Meters meters;
     private final UnaryOperator<DayCommand> prepared;
+    private final BiFunction<Day, DayCommand, Optional<Refusal>> objection;
 
-    /** @param prepared adds what the service itself knows to a command before it is decided */
-    CommandRunner(LogThread log, SalonClock clock, Meters meters, UnaryOperator<DayCommand> prepared) {
+    /**
+     * @param prepared adds what the service itself knows to a command before it is decided
+     * @param objection what the rules of the files have against a command that the day itself accepts
+     */
+    CommandRunner(
+            LogThread log,
+            SalonClock clock,
+            Meters meters,
+            UnaryOperator<DayCommand> prepared,
+            BiFunction<Day, DayCommand, Optional<Refusal>> objection) {
         this.log = log;
         this.clock = clock;
         this.meters = meters;
         this.prepared = prepared;
+        this.objection = objection;
     }
 
     Future<CommandAnswer> run(DayKeeper keeper, CommandRequest request, Optional<Long> ifMatch) {
@@ -71,11 +84,16 @@ final class CommandRunner {
                 return Future.succeededFuture(new CommandAnswer.Stale(revision));
             Decision decision =
                     Decider.decide(keeper.day(), prepared.apply(request.command()), new Facts(now, request.actor()));
-            if (decision instanceof Decision.Accepted accepted)
-                return keeper.append(accepted.events(), now, request, digest).map(answer -> answer(request, answer));
-            var refusal = ((Decision.Refused) decision).refusal();
-            return Future.succeededFuture(new CommandAnswer.Refused(refusal.code(), refusal.sentence()));
+            if (decision instanceof Decision.Refused refused) return refuse(refused.refusal());
+            Optional<Refusal> against = objection.apply(keeper.day(), request.command());
+            if (against.isPresent()) return refuse(against.get());
+            return keeper.append(((Decision.Accepted) decision).events(), now, request, digest)
+                    .map(answer -> answer(request, answer));
         });
+    }
+
+    private static Future<CommandAnswer> refuse(Refusal refusal) {
+        return Future.succeededFuture(new CommandAnswer.Refused(refusal.code(), refusal.sentence()));
     }
 
     private static CommandAnswer answer(CommandRequest request, Append append) {

@@ -11,13 +11,24 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
+import stirtide.events.command.DayCommand.ChangeSetup;
 import stirtide.events.command.DayCommand.OpenDay;
+import stirtide.events.day.Booking;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.ContractJson;
+import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.UseHistory;
+import stirtide.events.view.SetupView;
 import stirtide.planner.day.BowlState;
 import stirtide.planner.day.Day;
 import stirtide.planner.day.PastUses;
+import stirtide.planner.day.Refusal;
+import stirtide.planner.day.ServiceState;
+import stirtide.planner.day.SetupChangeRules;
+import stirtide.planner.day.SetupGaps;
 import stirtide.planner.day.Ticker;
+import stirtide.planner.files.SetupCheck;
+import stirtide.planner.files.SetupFiles;
 import stirtide.planner.http.DayDesk;
 import stirtide.planner.view.DayViews;
 import stirtide.planner.view.PourAdvices;
@@ -57,7 +68,7 @@ final class DayRoom implements DayDesk {
         this.vertx = vertx;
         this.log = log;
         this.clock = clock;
-        this.commands = new CommandRunner(log, clock, meters, this::learned);
+        this.commands = new CommandRunner(log, clock, meters, this::learned, DayRoom::filesObjection);
         this.drawing = drawing;
         this.ticks = new TickRunner(vertx, clock, this::kept);
     }
@@ -141,6 +152,28 @@ final class DayRoom implements DayDesk {
         if (!(command instanceof OpenDay open)) return command;
         List<Day> known = kept().stream().map(kept -> kept.keeper().day()).toList();
         return new OpenDay(PastUses.learned(open.setup(), known, MOST_USES), open.bookings());
+    }
+
+    /** A piece changed at a terminal is held against the rules of the files, by the code that reads the files. */
+    private static Optional<Refusal> filesObjection(Day day, DayCommand command) {
+        if (!(command instanceof ChangeSetup change)) return Optional.empty();
+        return SetupCheck.objection(SetupChangeRules.inForce(day), SetupChangeRules.changed(day, change.piece()))
+                .map(sentence -> new Refusal("SETUP_INVALID", sentence));
+    }
+
+    @Override
+    public Optional<ShownDay> setup(String day) {
+        return opened(day).map(kept -> {
+            Day state = kept.keeper().day();
+            DaySetup inForce = SetupChangeRules.inForce(state).with(UseHistory.NONE);
+            List<Booking> bookings = state.services().stream()
+                    .filter(ServiceState::standing)
+                    .map(ServiceState::booking)
+                    .toList();
+            SetupView view =
+                    new SetupView(state.revision(), inForce, SetupGaps.of(inForce), SetupFiles.of(inForce, bookings));
+            return new ShownDay(state.revision(), ContractJson.write(view));
+        });
     }
 
     private Optional<KeptDay> opened(String day) {

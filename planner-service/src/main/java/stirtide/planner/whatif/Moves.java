@@ -5,12 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import stirtide.events.command.DayCommand.MoveService;
 import stirtide.events.day.Booking;
 import stirtide.events.plan.MoveAdvice;
 import stirtide.events.plan.MoveAdvice.MoveEffect;
 import stirtide.events.plan.MoveAdvice.ServiceMove;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlanFigures;
+import stirtide.events.plan.PlannedService;
+import stirtide.planner.day.Decider;
+import stirtide.planner.day.Decision;
+import stirtide.planner.day.Facts;
 import stirtide.planner.day.ServiceState;
 import stirtide.planner.plan.PlanQuestion;
 import stirtide.planner.plan.PlanQuestion.ServiceTask;
@@ -23,6 +28,7 @@ final class Moves {
     private static final int STEP_MINUTES = 5;
     private static final int MOST_TOLD = 10;
     private static final int MOST_PAIRED = 6;
+    private static final String ASKER = "what-if";
 
     private static final Comparator<Tried> BEST = Comparator.comparing(Tried::figures, Figures.BETTER)
             .thenComparingInt(Tried::minutes)
@@ -53,6 +59,50 @@ final class Moves {
         List<Tried> pairs = moves.pairs(singles.subList(0, Math.min(MOST_PAIRED, singles.size())));
         return new WhatIfAnswer.Moves(new MoveAdvice(
                 present.question().basedOnRevision(), present.figures(), moves.told(singles), moves.told(pairs)));
+    }
+
+    /** One move, whatever the tolerance of the service; refused as the move itself would be. */
+    static WhatIfAnswer answer(Present present, WhatIfQuestion.OneMove move) {
+        Decision decision = Decider.decide(
+                present.day(),
+                new MoveService(move.service(), move.start(), Optional.empty(), ""),
+                new Facts(present.day().time(), ASKER));
+        if (decision instanceof Decision.Refused refused) return new WhatIfAnswer.Refused(refused.refusal());
+        int booked = present.time()
+                .minuteUp(present.day()
+                        .service(move.service())
+                        .orElseThrow()
+                        .booking()
+                        .start());
+        int asked = present.time().minuteUp(move.start());
+        Moves moves = new Moves(present);
+        List<Shift> shift = List.of(new Shift(move.service(), booked, asked - booked));
+        Plan then = moves.then(shift, true);
+        MoveEffect effect = moves.effect(new Tried(shift, Figures.of(then)));
+        String crowded = present.crowds(then, move.service()) ? " The chair is taken for a part of that time." : "";
+        return new WhatIfAnswer.Moves(new MoveAdvice(
+                present.question().basedOnRevision(),
+                present.figures(),
+                List.of(new MoveEffect(
+                        effect.moves(), effect.then(), effect.sentence() + waits(present, then) + crowded)),
+                List.of()));
+    }
+
+    /** Whose wait changes, in words: the services one by one. */
+    private static String waits(Present present, Plan then) {
+        String changed = then.services().stream()
+                .filter(service -> service.waitMinutes() != waitNow(present, service.service()))
+                .map(service -> "service " + service.service() + " waits " + waitNow(present, service.service())
+                        + " -> " + service.waitMinutes() + " min")
+                .collect(Collectors.joining(", "));
+        return changed.isEmpty() ? "" : " " + Character.toUpperCase(changed.charAt(0)) + changed.substring(1) + ".";
+    }
+
+    private static int waitNow(Present present, int service) {
+        return present.plan().services().stream()
+                .filter(each -> each.service() == service)
+                .mapToInt(PlannedService::waitMinutes)
+                .sum();
     }
 
     private List<MoveEffect> told(List<Tried> tried) {
@@ -89,12 +139,16 @@ final class Moves {
 
     /** Empty when a service would come into another client's time at its chair. */
     private Optional<Tried> tried(List<Shift> shifts, boolean thorough) {
+        Plan then = then(shifts, thorough);
+        if (shifts.stream().anyMatch(shift -> present.crowds(then, shift.service))) return Optional.empty();
+        return Optional.of(new Tried(shifts, Figures.of(then)));
+    }
+
+    private Plan then(List<Shift> shifts, boolean thorough) {
         PlanQuestion changed = present.at(present.question().services().stream()
                 .map(task -> moved(task, shifts))
                 .toList());
-        Plan then = thorough ? present.thorough(changed) : present.quick(changed);
-        if (shifts.stream().anyMatch(shift -> present.crowds(then, shift.service))) return Optional.empty();
-        return Optional.of(new Tried(shifts, Figures.of(then)));
+        return thorough ? present.thorough(changed) : present.quick(changed);
     }
 
     private static ServiceTask moved(ServiceTask task, List<Shift> shifts) {

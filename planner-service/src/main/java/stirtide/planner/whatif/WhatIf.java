@@ -26,6 +26,7 @@ public final class WhatIf {
         Present present = Present.of(day, asked.get());
         if (question instanceof WhatIfQuestion.WalkIn walkIn) return WalkIns.answer(present, walkIn);
         if (question instanceof WhatIfQuestion.ExtraAssistant extra) return ExtraHands.answer(present, extra);
+        if (question instanceof WhatIfQuestion.OneMove move) return Moves.answer(present, move);
         return Moves.answer(present);
     }
 }

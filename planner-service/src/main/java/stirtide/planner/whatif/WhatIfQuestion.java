@@ -8,6 +8,14 @@ public sealed interface WhatIfQuestion {
     record Moves() implements WhatIfQuestion {}
 
     /**
+     * What moving one service would do, whatever its tolerance.
+     *
+     * @param service service number
+     * @param start start to try
+     */
+    record OneMove(int service, Instant start) implements WhatIfQuestion {}
+
+    /**
      * When a client without a booking could start.
      *
      * @param menuId menu entry

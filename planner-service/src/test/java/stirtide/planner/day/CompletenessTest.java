@@ -11,6 +11,7 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.day.StoredEvent;
+import stirtide.events.setup.SetupPiece;
 
 /** No command and no event is forgotten: what the compiler does not check at this release of Java. */
 class CompletenessTest {
@@ -28,6 +29,7 @@ class CompletenessTest {
                 new DayCommand.FinishBowl("1a"),
                 new DayCommand.BinBowl("1a", 0, OverMixCause.SPILLED),
                 new DayCommand.ChangeShift("bo", List.of()),
+                new DayCommand.ChangeSetup(new SetupPiece.Basics("Tidehouse", 4, 2, 5)),
                 new DayCommand.PinAllowance("foils", "crown", 1),
                 new DayCommand.ResetAllowance("foils", "crown"),
                 new DayCommand.CountStock("dev-6", 0),
@@ -52,6 +54,7 @@ class CompletenessTest {
                 new DayEvent.BowlFinished("1a"),
                 new DayEvent.BowlBinned("1a", 0, OverMixCause.SPILLED),
                 new DayEvent.ShiftChanged("bo", List.of()),
+                new DayEvent.SetupChanged(new SetupPiece.Basics("Tidehouse", 4, 2, 5)),
                 new DayEvent.AllowancePinned("foils", "crown", 1),
                 new DayEvent.AllowanceReset("foils", "crown"),
                 new DayEvent.StockCounted("dev-6", 0),

@@ -30,6 +30,11 @@ final class StandStillDesk implements DayDesk {
     }
 
     @Override
+    public Optional<ShownDay> setup(String day) {
+        return day.equals(DAY) ? Optional.of(new ShownDay(3, "{}")) : Optional.empty();
+    }
+
+    @Override
     public PourAnswer nextPour(String day, String bowl, String poured) {
         return new PourAnswer.Unknown();
     }

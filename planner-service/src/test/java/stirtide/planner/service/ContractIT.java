@@ -64,6 +64,8 @@ class ContractIT {
         String path = response.request().uri().getPath();
         if (path.endsWith("/commands")) return "CommandResult";
         if (path.endsWith("/next-pour")) return "PourAdvice";
+        if (path.endsWith("/setup")) return "SetupView";
+        if (path.endsWith("/move")) return "MoveAdvice";
         if (path.endsWith("/events")) return "EventPage";
         if (path.startsWith("/clock")) return "Clock";
         if (!path.equals("/days")) return "DayView";
@@ -77,6 +79,7 @@ class ContractIT {
             PlayedDayIT.play(client);
             client.get("/days");
             client.get("/clock");
+            client.get("/days/" + SmallSalon.DAY + "/setup");
             client.get("/days/nowhere/2027-03-09");
             client.events(SmallSalon.DAY);
             client.send(client.command(
@@ -84,6 +87,14 @@ class ContractIT {
         }
         assertThat(deviations).isEmpty();
         assertThat(seen)
-                .containsExactly("Clock", "CommandResult", "DayList", "DayView", "EventPage", "PourAdvice", "Problem");
+                .containsExactly(
+                        "Clock",
+                        "CommandResult",
+                        "DayList",
+                        "DayView",
+                        "EventPage",
+                        "PourAdvice",
+                        "Problem",
+                        "SetupView");
     }
 }
