@@ -2,6 +2,7 @@ package stirtide.planner.files;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
@@ -30,7 +31,7 @@ import stirtide.events.setup.Span;
  * are written for its weekday only.
  */
 public final class SetupFiles {
-    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter START = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mmxxx", Locale.ROOT);
 
@@ -228,7 +229,8 @@ public final class SetupFiles {
     }
 
     private static JsonNode decimal(int value, int decimals) {
-        return NODES.numberNode(new BigDecimal(plain(BigDecimal.valueOf(value, decimals))));
+        // A node of the factory would write 100 as 1E+2.
+        return DecimalNode.valueOf(new BigDecimal(plain(BigDecimal.valueOf(value, decimals))));
     }
 
     private static String ratio(int thousandths) {
