@@ -23,6 +23,11 @@ class ArchitectureTest {
         "stirtide.planner.formula..",
         "stirtide.planner.blend..",
         "stirtide.planner.allowance..",
+        "stirtide.planner.cost..",
+        "stirtide.planner.memory..",
+        "stirtide.planner.stock..",
+        "stirtide.planner.strength..",
+        "stirtide.planner.swatch..",
         "stirtide.planner.check.."
     };
 

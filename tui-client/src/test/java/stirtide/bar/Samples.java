@@ -293,7 +293,9 @@ public final class Samples {
                 state,
                 wait,
                 done,
-                List.of(zone("back foils", minutes), zone("crown foils", minutes + 25)));
+                List.of(zone("back foils", minutes), zone("crown foils", minutes + 25)),
+                List.of(),
+                Optional.empty());
     }
 
     private static PlannedZone zone(String name, int minutes) {

@@ -13,7 +13,6 @@ import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
 import stirtide.events.setup.Menu.MenuEntry;
 import stirtide.events.setup.Person;
-import stirtide.events.setup.UseHistory;
 import stirtide.planner.day.LearnedGrams;
 
 /**
@@ -52,11 +51,10 @@ public record SheetDay(DaySetup setup, SortedMap<Integer, Booking> bookings, Pla
 
     /** Why zones get other grams than the menu says, one line each. */
     List<String> allowances(Booking booking) {
-        var rules = setup.history().orElse(UseHistory.NONE).rules();
         return setup.menu().entries().stream()
                 .filter(entry -> entry.menuId().equals(booking.menuId()))
                 .flatMap(entry -> entry.zones().stream())
-                .flatMap(zone -> LearnedGrams.of(setup, rules, booking, zone).stream()
+                .flatMap(zone -> LearnedGrams.of(setup, booking, zone).stream()
                         .map(learned -> zone.zone() + " " + learned.sentence()))
                 .toList();
     }

@@ -6,11 +6,14 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import stirtide.events.day.Booking;
+import stirtide.events.day.ClientTests;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.MixStrip;
 import stirtide.events.setup.SetupPiece;
 import stirtide.events.setup.Span;
+import stirtide.events.setup.SwatchTest;
 
 /** Something somebody asks for. The answer is a list of events or a refusal, never both. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "type")
@@ -32,6 +35,12 @@ import stirtide.events.setup.Span;
     @JsonSubTypes.Type(value = DayCommand.ResetAllowance.class, name = "ResetAllowance"),
     @JsonSubTypes.Type(value = DayCommand.CountStock.class, name = "CountStock"),
     @JsonSubTypes.Type(value = DayCommand.ReceiveGoods.class, name = "ReceiveGoods"),
+    @JsonSubTypes.Type(value = DayCommand.RecordTest.class, name = "RecordTest"),
+    @JsonSubTypes.Type(value = DayCommand.RepeatFormula.class, name = "RepeatFormula"),
+    @JsonSubTypes.Type(value = DayCommand.RecordLevels.class, name = "RecordLevels"),
+    @JsonSubTypes.Type(value = DayCommand.RecordSwatch.class, name = "RecordSwatch"),
+    @JsonSubTypes.Type(value = DayCommand.RecordStrip.class, name = "RecordStrip"),
+    @JsonSubTypes.Type(value = DayCommand.SetAllowanceFraction.class, name = "SetAllowanceFraction"),
     @JsonSubTypes.Type(value = DayCommand.TakeBack.class, name = "TakeBack"),
     @JsonSubTypes.Type(value = DayCommand.AcknowledgeAlarm.class, name = "AcknowledgeAlarm"),
     @JsonSubTypes.Type(value = DayCommand.CloseDay.class, name = "CloseDay"),
@@ -99,6 +108,26 @@ public sealed interface DayCommand {
 
     /** Says that packs of a product came in. */
     record ReceiveGoods(String productId, int packs) implements DayCommand {}
+
+    /** Records when a client's strand or patch test was done. */
+    record RecordTest(int service, ClientTests.Kind kind, Instant doneAt) implements DayCommand {}
+
+    /** Asks for the formula of the client's last visit ({@code true}) or for that of the menu ({@code false}). */
+    record RepeatFormula(int service, boolean asLastTime) implements DayCommand {}
+
+    /** Records the level of the hair in a zone, in tenths, before, after, or both. */
+    record RecordLevels(
+            int service, String zone, Optional<Integer> levelBeforeTenths, Optional<Integer> levelAfterTenths)
+            implements DayCommand {}
+
+    /** Records a test swatch. */
+    record RecordSwatch(SwatchTest swatch) implements DayCommand {}
+
+    /** Records the reading of a pH strip in a test mix. */
+    record RecordStrip(MixStrip strip) implements DayCommand {}
+
+    /** Sets how often in a thousand allowances are to be enough, or lets the costs say so again. For managers. */
+    record SetAllowanceFraction(Optional<Integer> permille) implements DayCommand {}
 
     /** Takes back an earlier action of the same person. */
     record TakeBack(long revision) implements DayCommand {}

@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param stylistId person who applies, if known
  * @param earlierMinutes how much earlier the service may be moved, 0 or more
  * @param laterMinutes how much later the service may be moved, 0 or more
+ * @param tests when strand and patch test were done, empty when nothing is recorded
+ * @param asLastTime whether the formula of the client's last visit is wanted again, empty for no
  */
 public record Booking(
         String bookingUid,
@@ -27,4 +29,84 @@ public record Booking(
         String density,
         Optional<String> stylistId,
         int earlierMinutes,
-        int laterMinutes) {}
+        int laterMinutes,
+        Optional<ClientTests> tests,
+        Optional<Boolean> asLastTime) {
+    /** A booking without recorded tests, by the menu. */
+    public Booking(
+            String bookingUid,
+            String menuId,
+            int chair,
+            Instant start,
+            String clientRef,
+            String length,
+            String density,
+            Optional<String> stylistId,
+            int earlierMinutes,
+            int laterMinutes) {
+        this(
+                bookingUid,
+                menuId,
+                chair,
+                start,
+                clientRef,
+                length,
+                density,
+                stylistId,
+                earlierMinutes,
+                laterMinutes,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** The same booking at another start and chair. */
+    public Booking at(Instant newStart, int newChair) {
+        return new Booking(
+                bookingUid,
+                menuId,
+                newChair,
+                newStart,
+                clientRef,
+                length,
+                density,
+                stylistId,
+                earlierMinutes,
+                laterMinutes,
+                tests,
+                asLastTime);
+    }
+
+    /** The same booking with other tests recorded. */
+    public Booking with(ClientTests recorded) {
+        return new Booking(
+                bookingUid,
+                menuId,
+                chair,
+                start,
+                clientRef,
+                length,
+                density,
+                stylistId,
+                earlierMinutes,
+                laterMinutes,
+                Optional.of(recorded),
+                asLastTime);
+    }
+
+    /** The same booking by the formula of the last visit, or by the menu. */
+    public Booking repeating(boolean lastTime) {
+        return new Booking(
+                bookingUid,
+                menuId,
+                chair,
+                start,
+                clientRef,
+                length,
+                density,
+                stylistId,
+                earlierMinutes,
+                laterMinutes,
+                tests,
+                Optional.of(lastTime));
+    }
+}

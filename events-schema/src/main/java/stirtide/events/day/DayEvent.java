@@ -4,10 +4,13 @@ import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import stirtide.events.plan.Plan;
 import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.MixStrip;
 import stirtide.events.setup.SetupPiece;
 import stirtide.events.setup.Span;
+import stirtide.events.setup.SwatchTest;
 
 /**
  * Something that happened on a day. The events of one day form one stream with revisions 1, 2, 3 and so on; the state
@@ -35,6 +38,12 @@ import stirtide.events.setup.Span;
     @JsonSubTypes.Type(value = DayEvent.AllowanceReset.class, name = "AllowanceReset"),
     @JsonSubTypes.Type(value = DayEvent.StockCounted.class, name = "StockCounted"),
     @JsonSubTypes.Type(value = DayEvent.GoodsReceived.class, name = "GoodsReceived"),
+    @JsonSubTypes.Type(value = DayEvent.TestRecorded.class, name = "TestRecorded"),
+    @JsonSubTypes.Type(value = DayEvent.FormulaRepeated.class, name = "FormulaRepeated"),
+    @JsonSubTypes.Type(value = DayEvent.LevelsRecorded.class, name = "LevelsRecorded"),
+    @JsonSubTypes.Type(value = DayEvent.SwatchRecorded.class, name = "SwatchRecorded"),
+    @JsonSubTypes.Type(value = DayEvent.StripRecorded.class, name = "StripRecorded"),
+    @JsonSubTypes.Type(value = DayEvent.AllowanceFractionSet.class, name = "AllowanceFractionSet"),
     @JsonSubTypes.Type(value = DayEvent.ActionTakenBack.class, name = "ActionTakenBack"),
     @JsonSubTypes.Type(value = DayEvent.AlarmAcknowledged.class, name = "AlarmAcknowledged"),
     @JsonSubTypes.Type(value = DayEvent.DayClosed.class, name = "DayClosed"),
@@ -123,6 +132,26 @@ public sealed interface DayEvent {
 
     /** Packs of a product came in. */
     record GoodsReceived(String productId, int packs) implements DayEvent {}
+
+    /** Somebody recorded when a client's strand or patch test was done. */
+    record TestRecorded(int service, ClientTests.Kind kind, Instant doneAt) implements DayEvent {}
+
+    /** A service that has not started is to have the formula of the client's last visit, or that of the menu again. */
+    record FormulaRepeated(int service, boolean asLastTime) implements DayEvent {}
+
+    /** Somebody recorded the level of the hair in a zone, in tenths; what is empty stays as it was. */
+    record LevelsRecorded(
+            int service, String zone, Optional<Integer> levelBeforeTenths, Optional<Integer> levelAfterTenths)
+            implements DayEvent {}
+
+    /** A test swatch was judged. */
+    record SwatchRecorded(SwatchTest swatch) implements DayEvent {}
+
+    /** A pH strip was read in a test mix. */
+    record StripRecorded(MixStrip strip) implements DayEvent {}
+
+    /** A manager set how often in a thousand allowances are to be enough; empty: the costs say so again. */
+    record AllowanceFractionSet(Optional<Integer> permille) implements DayEvent {}
 
     /** An earlier action was a mistake; the day is what it would be without that event. */
     record ActionTakenBack(long takenBackRevision) implements DayEvent {}

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param directions directions of the lighteners on the shelf
  * @param menu bookable services
  * @param history what earlier days teach about grams, empty when nothing is known of them
+ * @param allowances how generous allowances are, empty for the usual
  */
 public record DaySetup(
         LocalDate date,
@@ -20,7 +21,8 @@ public record DaySetup(
         List<Developer> developers,
         List<Directions> directions,
         Menu menu,
-        Optional<UseHistory> history) {
+        Optional<UseHistory> history,
+        Optional<AllowancePolicy> allowances) {
     public DaySetup {
         developers = List.copyOf(developers);
         directions = List.copyOf(directions);
@@ -28,11 +30,21 @@ public record DaySetup(
 
     /** A day nothing is known about from earlier ones. */
     public DaySetup(LocalDate date, Salon salon, List<Developer> developers, List<Directions> directions, Menu menu) {
-        this(date, salon, developers, directions, menu, Optional.empty());
+        this(date, salon, developers, directions, menu, Optional.empty(), Optional.empty());
     }
 
     /** The same day with what earlier days teach. */
     public DaySetup with(UseHistory learned) {
-        return new DaySetup(date, salon, developers, directions, menu, Optional.of(learned));
+        return new DaySetup(date, salon, developers, directions, menu, Optional.of(learned), allowances);
+    }
+
+    /** The same day with another policy of allowances. */
+    public DaySetup with(AllowancePolicy policy) {
+        return new DaySetup(date, salon, developers, directions, menu, history, Optional.of(policy));
+    }
+
+    /** What earlier days teach, nothing when they teach nothing. */
+    public UseHistory learned() {
+        return history.orElse(UseHistory.NONE);
     }
 }

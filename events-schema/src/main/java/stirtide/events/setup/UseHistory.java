@@ -9,14 +9,25 @@ import java.util.Optional;
  *
  * @param uses what zones of earlier visits used, oldest first
  * @param rules what managers have decided about allowances
+ * @param memory formulas, swatches and strips of earlier days; empty when nothing is remembered
  */
-public record UseHistory(List<PastUse> uses, List<AllowanceRule> rules) {
+public record UseHistory(List<PastUse> uses, List<AllowanceRule> rules, Optional<SalonMemory> memory) {
     /** Nothing is known of earlier days. */
     public static final UseHistory NONE = new UseHistory(List.of(), List.of());
 
     public UseHistory {
         uses = List.copyOf(uses);
         rules = List.copyOf(rules);
+    }
+
+    /** Grams only, nothing else remembered. */
+    public UseHistory(List<PastUse> uses, List<AllowanceRule> rules) {
+        this(uses, rules, Optional.empty());
+    }
+
+    /** What is remembered beside the grams. */
+    public SalonMemory remembered() {
+        return memory.orElse(SalonMemory.NONE);
     }
 
     /**

@@ -89,7 +89,10 @@ public record DayView(
     /** Somebody at work; {@code onDutyNow} by the salon's clock, {@code mixing} when a bowl of theirs is being mixed. */
     public record PersonCard(String personId, String name, String role, boolean onDutyNow, boolean mixing) {}
 
-    /** One service. {@code state} is BOOKED, STARTED, APPLIED, RINSED or CANCELLED. */
+    /**
+     * One service. {@code state} is BOOKED, STARTED, APPLIED, RINSED or CANCELLED; {@code tests} are those the directions
+     * demand; {@code memory} is there when the client was here before.
+     */
     public record ServiceCard(
             int service,
             int chair,
@@ -101,7 +104,30 @@ public record DayView(
             String state,
             int waitMinutes,
             List<String> zonesDone,
-            List<PlannedZone> zones) {}
+            List<PlannedZone> zones,
+            List<TestCard> tests,
+            Optional<MemoryCard> memory) {}
+
+    /**
+     * A test the directions demand before a service. {@code kind} is STRAND or PATCH; {@code state} is RECORDED, TOO_LATE
+     * (less than the hours demanded before the start) or MISSING; {@code latest} is the last moment that is early enough.
+     * None of them says that the service is safe.
+     */
+    public record TestCard(
+            String kind,
+            String lightenerName,
+            int demandedHours,
+            Instant latest,
+            Optional<Instant> doneAt,
+            String state,
+            String sentence) {}
+
+    /**
+     * What is remembered of the client. {@code asLastTime} tells whether the last formula is planned again; then
+     * {@code departures} say, zone by zone, what no longer allows it exactly and what is planned instead.
+     */
+    public record MemoryCard(
+            LocalDate lastVisit, int visits, boolean asLastTime, List<String> zones, List<String> departures) {}
 
     /**
      * A bowl to mix, with the names a screen needs. {@code cautions} stand on the first bowl of a product only;

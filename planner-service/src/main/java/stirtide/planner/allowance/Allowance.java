@@ -7,9 +7,21 @@ package stirtide.planner.allowance;
  * @param medianMilligrams grams that are enough every other time; what is beyond them rides on the last bowl of a run
  * @param visits earlier visits it stands on
  * @param setAside earlier visits that were too far out to learn from
+ * @param source where the grams come from
  * @param sentence why, in one line
  */
-public record Allowance(int plannedMilligrams, int medianMilligrams, int visits, int setAside, String sentence) {
+public record Allowance(
+        int plannedMilligrams, int medianMilligrams, int visits, int setAside, Source source, String sentence) {
+    /** Where grams come from. */
+    public enum Source {
+        /** Learned from earlier visits. */
+        LEARNED,
+        /** Pinned by a manager. */
+        PINNED,
+        /** What the client's last visit used. */
+        LAST_TIME
+    }
+
     /** Grams beyond the median, carried by the last bowl of a run. */
     public int safetyMilligrams() {
         return plannedMilligrams - medianMilligrams;

@@ -1,8 +1,10 @@
 package stirtide.planner.allowance;
 
 import java.math.BigInteger;
+import java.time.LocalDate;
 import java.util.IntSummaryStatistics;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -25,35 +27,60 @@ public final class Allowances {
         if (asked.pinnedMilligrams().isPresent()) {
             int pinned = asked.pinnedMilligrams().get();
             String sentence = grams(pinned) + " g: pinned by a manager; learned would be " + grams(planned) + " g";
-            return new Allowance(pinned, Math.min(median, pinned), visits, learned.setAside(), sentence);
+            return new Allowance(pinned, pinned, visits, learned.setAside(), Allowance.Source.PINNED, sentence);
         }
         String sentence = grams(planned) + " g: " + reasons(asked, learned) + "; enough " + often(settings);
-        return new Allowance(planned, Math.min(median, planned), visits, learned.setAside(), sentence);
+        return new Allowance(
+                planned, Math.min(median, planned), visits, learned.setAside(), Allowance.Source.LEARNED, sentence);
     }
 
     /**
-     * Grams the last bowl of a run must give, sized again when it is due. The part done tells as much about this visit
-     * as its share of the work: at half way, what was seen and what was expected count the same.
+     * Grams to plan because the client's last visit used them; what is learned beyond the median still rides on the last
+     * bowl.
      *
-     * @param usedMilligrams what the zone has used so far, 0 or more
-     * @param donePermille how much of the zone is done, in thousandths, 1 to 999
+     * @param on day of that visit
+     * @param usedMilligrams grams it used, 1 or more
+     * @param learned what is learned of the zone, if anything is
      */
-    public static int stillNeeded(
-            ZoneAsked asked,
-            List<UsedGrams> history,
-            AllowanceSettings settings,
-            int usedMilligrams,
-            int donePermille) {
-        if (donePermille < 1 || donePermille > 999)
-            throw new IllegalArgumentException("donePermille must be 1 to 999: " + donePermille);
-        double done = donePermille / 1000.0;
-        double expected = asked.expectedMilligrams();
-        NormalInverseGamma known = new Learned(history, asked, settings).forClient();
-        double mean = known.mean();
-        if (usedMilligrams > 0) mean = (1 - done) * mean + done * Math.log(usedMilligrams / (expected * done));
-        double safety = known.predictiveQuantile(settings.fractionPermille() / 1000.0) - known.mean();
-        return roundedUp(expected * (1 - done) * Math.exp(mean + safety * Math.sqrt(1 - done)));
+    public static Allowance asLastTime(LocalDate on, int usedMilligrams, Optional<Allowance> learned) {
+        int safety = learned.map(Allowance::safetyMilligrams).orElse(0);
+        String more = safety == 0 ? "" : "; " + grams(safety) + " g more on the last bowl";
+        return new Allowance(
+                usedMilligrams + safety,
+                usedMilligrams,
+                learned.map(Allowance::visits).orElse(1),
+                learned.map(Allowance::setAside).orElse(0),
+                Allowance.Source.LAST_TIME,
+                grams(usedMilligrams) + " g: as on " + on + more);
     }
+
+    /**
+     * Grams a stretch of work still needs, sized again from what was really used. The part done tells as much about this
+     * visit as its share of the work: at half way, what was seen and what was expected count the same.
+     *
+     * @param medianMilligrams grams the whole was expected to need, 1 or more
+     * @param plannedMilligrams grams that were to be enough as often as was set, not below the median
+     * @param usedMilligrams what was used so far, 0 or more
+     * @param donePermille how much of the whole is done, in thousandths, 0 to 999
+     */
+    public static Rest rest(int medianMilligrams, int plannedMilligrams, int usedMilligrams, int donePermille) {
+        if (donePermille < 0 || donePermille > 999)
+            throw new IllegalArgumentException("donePermille must be 0 to 999: " + donePermille);
+        double done = donePermille / 1000.0;
+        double shift = usedMilligrams > 0 && done > 0 ? done * Math.log(usedMilligrams / (medianMilligrams * done)) : 0;
+        double center = medianMilligrams * (1 - done) * Math.exp(shift);
+        double safety = Math.log((double) plannedMilligrams / medianMilligrams) * Math.sqrt(1 - done);
+        int expected = roundedUp(center);
+        return new Rest(expected, Math.max(0, roundedUp(center * Math.exp(safety)) - expected));
+    }
+
+    /**
+     * What is still needed.
+     *
+     * @param expectedMilligrams grams that are enough every other time, rounded up to 0.1 g
+     * @param safetyMilligrams grams beyond, for the last bowl
+     */
+    public record Rest(int expectedMilligrams, int safetyMilligrams) {}
 
     private static int roundedUp(double milligrams) {
         double steps = Math.ceil(milligrams / STEP_MILLIGRAMS);

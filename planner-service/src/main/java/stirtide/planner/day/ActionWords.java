@@ -1,5 +1,6 @@
 package stirtide.planner.day;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import stirtide.events.command.DayCommand;
@@ -29,6 +30,17 @@ public final class ActionWords {
         if (event instanceof DayEvent.AllowanceReset e) return "reset the allowance of " + e.zone();
         if (event instanceof DayEvent.StockCounted e) return "counted " + e.productId();
         if (event instanceof DayEvent.GoodsReceived e) return "took in packs of " + e.productId();
+        if (event instanceof DayEvent.TestRecorded e)
+            return "recorded a " + e.kind().name().toLowerCase(Locale.ROOT) + " test of service " + e.service();
+        if (event instanceof DayEvent.FormulaRepeated e)
+            return (e.asLastTime() ? "planned as last time: service " : "planned by the menu: service ") + e.service();
+        if (event instanceof DayEvent.LevelsRecorded e)
+            return "recorded a level of " + e.zone() + " of service " + e.service();
+        if (event instanceof DayEvent.SwatchRecorded e)
+            return "recorded a swatch of " + e.swatch().lightenerId();
+        if (event instanceof DayEvent.StripRecorded e)
+            return "recorded a strip of " + e.strip().lightenerId();
+        if (event instanceof DayEvent.AllowanceFractionSet) return "set how often allowances are enough";
         if (event instanceof DayEvent.AlarmAcknowledged) return "acknowledged an alarm";
         if (event instanceof DayEvent.ActionTakenBack) return "took an action back";
         if (event instanceof DayEvent.DayOpened) return "opened the day";
@@ -91,6 +103,15 @@ public final class ActionWords {
         if (event instanceof DayEvent.AllowanceReset e) return new DayCommand.ResetAllowance(e.menuId(), e.zone());
         if (event instanceof DayEvent.StockCounted e) return new DayCommand.CountStock(e.productId(), e.milligrams());
         if (event instanceof DayEvent.GoodsReceived e) return new DayCommand.ReceiveGoods(e.productId(), e.packs());
+        if (event instanceof DayEvent.TestRecorded e)
+            return new DayCommand.RecordTest(e.service(), e.kind(), e.doneAt());
+        if (event instanceof DayEvent.FormulaRepeated e)
+            return new DayCommand.RepeatFormula(e.service(), e.asLastTime());
+        if (event instanceof DayEvent.LevelsRecorded e)
+            return new DayCommand.RecordLevels(e.service(), e.zone(), e.levelBeforeTenths(), e.levelAfterTenths());
+        if (event instanceof DayEvent.SwatchRecorded e) return new DayCommand.RecordSwatch(e.swatch());
+        if (event instanceof DayEvent.StripRecorded e) return new DayCommand.RecordStrip(e.strip());
+        if (event instanceof DayEvent.AllowanceFractionSet e) return new DayCommand.SetAllowanceFraction(e.permille());
         if (event instanceof DayEvent.DayClosed) return new DayCommand.CloseDay();
         return null;
     }

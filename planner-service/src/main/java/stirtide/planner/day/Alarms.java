@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import stirtide.events.day.StoredEvent;
 import stirtide.events.plan.PlannedService;
 import stirtide.events.view.DayView.AlarmCard;
 
@@ -106,6 +107,7 @@ public final class Alarms {
                     late.get().plus(Ticker.LATE_AFTER),
                     "Bowl " + service.nextBowl() + " was to be begun at " + time.clock(late.get())
                             + ": begin it now, or move or cancel service " + service.service() + "."));
+        addTests(alarms, day, service, chair);
         var absent = service.booking().start().plus(ABSENT_AFTER);
         if (service.startedAt().isEmpty() && !now.isBefore(absent))
             alarms.add(card(
@@ -119,6 +121,24 @@ public final class Alarms {
                     "Service " + service.service() + " was to start at "
                             + time.clock(service.booking().start())
                             + ": start it when the client is in chair " + chair + ", or move or cancel it."));
+    }
+
+    /** A demanded test nobody has recorded stays an alarm until it is; a client in the chair makes it more urgent. */
+    private static void addTests(List<AlarmCard> alarms, Day day, ServiceState service, int chair) {
+        if (ChairRules.applied(day, service)) return;
+        var priority = service.startedAt().isPresent() ? "MEDIUM" : "LOW";
+        var opened = day.history().first().map(StoredEvent::time).orElse(day.time());
+        for (var test : DemandedTests.of(day, service))
+            if (DemandedTests.open(test))
+                alarms.add(card(
+                        day,
+                        "TEST:" + service.service() + ":" + test.kind() + ":" + test.lightenerName(),
+                        priority,
+                        "TEST_" + test.state(),
+                        "",
+                        chair,
+                        service.startedAt().orElse(opened),
+                        "Service " + service.service() + ": " + test.sentence()));
     }
 
     private static void addPlan(List<AlarmCard> alarms, Day day) {

@@ -1,5 +1,6 @@
 package stirtide.planner.day;
 
+import java.util.Optional;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.setup.Person;
@@ -33,16 +34,19 @@ final class BookRules {
                 new DayEvent.AllowanceReset(command.menuId(), command.zone()));
     }
 
-    private static Decision ruled(Day day, String menuId, String zone, Facts facts, DayEvent event) {
-        var managers = day.opened().salon().people().stream()
-                .filter(person -> person.role() == Person.Role.MANAGER)
-                .map(Person::personId)
-                .toList();
-        if (!managers.contains(facts.actor()))
+    static Decision fraction(Day day, DayCommand.SetAllowanceFraction command, Facts facts) {
+        if (command.permille().isPresent()
+                && (command.permille().get() < 500 || command.permille().get() > 995))
             return Decision.refuse(
-                    "MANAGER_ONLY",
-                    "Allowances are set by a manager. Accepted: "
-                            + (managers.isEmpty() ? "nobody on this day" : BookingRules.listed(managers)) + ".");
+                    "FRACTION_OUT_OF_RANGE",
+                    "Allowances are enough 500 to 995 times in a thousand; without a number the costs say how often.");
+        return notManager(day, facts)
+                .orElseGet(() -> Decision.accept(new DayEvent.AllowanceFractionSet(command.permille())));
+    }
+
+    private static Decision ruled(Day day, String menuId, String zone, Facts facts, DayEvent event) {
+        var refused = notManager(day, facts);
+        if (refused.isPresent()) return refused.get();
         var entry = Bookings.entry(day.opened(), menuId);
         if (entry.isEmpty())
             return Decision.refuse(
@@ -58,6 +62,18 @@ final class BookRules {
                     "ZONE_UNKNOWN",
                     "\"" + zone + "\" is no zone of " + menuId + ". Accepted: " + BookingRules.listed(zones) + ".");
         return Decision.accept(event);
+    }
+
+    private static Optional<Decision> notManager(Day day, Facts facts) {
+        var managers = day.opened().salon().people().stream()
+                .filter(person -> person.role() == Person.Role.MANAGER)
+                .map(Person::personId)
+                .toList();
+        if (managers.contains(facts.actor())) return Optional.empty();
+        return Optional.of(Decision.refuse(
+                "MANAGER_ONLY",
+                "Allowances are set by a manager. Accepted: "
+                        + (managers.isEmpty() ? "nobody on this day" : BookingRules.listed(managers)) + "."));
     }
 
     static Decision count(Day day, DayCommand.CountStock command) {

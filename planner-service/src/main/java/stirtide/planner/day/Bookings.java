@@ -16,17 +16,7 @@ public final class Bookings {
     private Bookings() {}
 
     static Booking moved(Booking old, DayEvent.ServiceMoved to) {
-        return new Booking(
-                old.bookingUid(),
-                old.menuId(),
-                to.chair(),
-                to.start(),
-                old.clientRef(),
-                old.length(),
-                old.density(),
-                old.stylistId(),
-                old.earlierMinutes(),
-                old.laterMinutes());
+        return old.at(to.start(), to.chair());
     }
 
     static Optional<MenuEntry> entry(DaySetup setup, String menuId) {
@@ -35,8 +25,13 @@ public final class Bookings {
                 .findFirst();
     }
 
-    /** Menu entry of a service that was accepted, so it is on the menu. */
+    /**
+     * Menu entry of a service that was accepted, so it is on the menu; with the formula of the client's last visit where
+     * that is planned again.
+     */
     public static MenuEntry entry(Day day, ServiceState service) {
+        var repeat = day.ledger().repeat(service.service());
+        if (repeat.isPresent()) return repeat.get().entry();
         var menuId = service.booking().menuId();
         return entry(day.opened(), menuId)
                 .orElseThrow(() -> new IllegalStateException(

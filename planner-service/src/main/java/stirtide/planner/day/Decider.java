@@ -47,6 +47,12 @@ public final class Decider {
         if (command instanceof DayCommand.ResetAllowance reset) return BookRules.reset(day, reset, facts);
         if (command instanceof DayCommand.CountStock count) return BookRules.count(day, count);
         if (command instanceof DayCommand.ReceiveGoods goods) return BookRules.receive(day, goods);
+        if (command instanceof DayCommand.SetAllowanceFraction set) return BookRules.fraction(day, set, facts);
+        if (command instanceof DayCommand.RecordTest test) return MemoryRules.test(day, test, facts);
+        if (command instanceof DayCommand.RepeatFormula repeat) return MemoryRules.repeat(day, repeat);
+        if (command instanceof DayCommand.RecordLevels levels) return MemoryRules.levels(day, levels);
+        if (command instanceof DayCommand.RecordSwatch swatch) return MemoryRules.swatch(day, swatch);
+        if (command instanceof DayCommand.RecordStrip strip) return MemoryRules.strip(day, strip);
         if (command instanceof DayCommand.TakeBack back) return TakeBackRules.takeBack(day, back, facts);
         if (command instanceof DayCommand.AcknowledgeAlarm seen) return DayRules.acknowledge(day, seen, facts);
         if (command instanceof DayCommand.CloseDay) return DayRules.close(day);

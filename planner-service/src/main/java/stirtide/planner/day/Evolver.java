@@ -1,17 +1,15 @@
 package stirtide.planner.day;
 
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import stirtide.events.day.ClientTests;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.setup.SetupPiece;
-import stirtide.events.setup.UseHistory.AllowanceRule;
-import stirtide.planner.stock.ShelfEvent;
 
 /**
  * The next state of a day after an event. Total for every history that {@link Decider} and {@link Ticker} can have
@@ -74,6 +72,10 @@ public final class Evolver {
                 || event instanceof DayEvent.BowlDue
                 || event instanceof DayEvent.LifeEnding
                 || event instanceof DayEvent.AlarmAcknowledged
+                || event instanceof DayEvent.TestRecorded
+                || event instanceof DayEvent.LevelsRecorded
+                || event instanceof DayEvent.SwatchRecorded
+                || event instanceof DayEvent.StripRecorded
                 || event instanceof DayEvent.DayClosed);
     }
 
@@ -90,7 +92,7 @@ public final class Evolver {
             return mark(day, due.bowl(), old -> new ServiceState.DueMark(Optional.of(due.dueAt()), old.lateAt()));
         if (event instanceof DayEvent.BowlLate late)
             return mark(day, late.bowl(), old -> new ServiceState.DueMark(old.dueAt(), Optional.of(late.dueAt())));
-        return applyToLedger(day, stored).orElseGet(() -> applyToService(day, stored));
+        return LedgerEvents.apply(day, stored).orElseGet(() -> applyToService(day, stored));
     }
 
     /** A change reaches services that have not begun; what is being applied stays as planned. */
@@ -100,47 +102,6 @@ public final class Evolver {
             next = next.hoursOfSetup(one.person().personId());
         for (var service : day.services()) if (service.startedAt().isEmpty()) next = next.learned(service);
         return next;
-    }
-
-    /** A rule changes the allowances of services that have not begun; what is being applied stays as planned. */
-    private static Day rule(Day day, String menuId, String zone, Optional<Integer> pinned, Optional<LocalDate> reset) {
-        var next = day.with(day.ledger().ruled(new AllowanceRule(menuId, zone, pinned, reset)));
-        for (var service : day.services())
-            if (service.startedAt().isEmpty() && service.booking().menuId().equals(menuId))
-                next = next.learned(service);
-        return next;
-    }
-
-    private static Optional<LocalDate> resetOn(Day day, String menuId, String zone) {
-        return day.ledger().rules().stream()
-                .filter(rule -> rule.menuId().equals(menuId) && rule.zone().equals(zone))
-                .findFirst()
-                .flatMap(AllowanceRule::resetOn);
-    }
-
-    private static Optional<Day> applyToLedger(Day day, StoredEvent stored) {
-        var event = stored.event();
-        if (event instanceof DayEvent.AllowancePinned e)
-            return Optional.of(
-                    rule(day, e.menuId(), e.zone(), Optional.of(e.milligrams()), resetOn(day, e.menuId(), e.zone())));
-        if (event instanceof DayEvent.AllowanceReset e)
-            return Optional.of(rule(
-                    day,
-                    e.menuId(),
-                    e.zone(),
-                    Optional.empty(),
-                    Optional.of(day.opened().date())));
-        if (event instanceof DayEvent.StockCounted e)
-            return Optional.of(day.with(
-                    day.ledger().shelved(new ShelfEvent.Counted(e.productId(), stored.time(), e.milligrams()))));
-        if (event instanceof DayEvent.GoodsReceived e)
-            return Optional.of(day.with(day.ledger()
-                    .shelved(new ShelfEvent.Received(
-                            e.productId(),
-                            stored.time(),
-                            e.packs(),
-                            ShelfEvents.packs(day).getOrDefault(e.productId(), 0)))));
-        return Optional.empty();
     }
 
     private static Day applyToService(Day day, StoredEvent stored) {
@@ -155,6 +116,16 @@ public final class Evolver {
             return day.with(service(day, stored, started.service()).started(stored.time()));
         if (event instanceof DayEvent.ZoneFinished done)
             return day.with(service(day, stored, done.service()).zoneDone(done.zone(), stored.time()));
+        if (event instanceof DayEvent.TestRecorded test) {
+            var tested = service(day, stored, test.service());
+            var tests = tested.booking().tests().orElse(ClientTests.NONE).with(test.kind(), test.doneAt());
+            return day.with(tested.moved(tested.booking().with(tests)));
+        }
+        if (event instanceof DayEvent.FormulaRepeated again) {
+            var service = service(day, stored, again.service());
+            var changed = service.moved(service.booking().repeating(again.asLastTime()));
+            return day.with(changed).learned(changed);
+        }
         if (event instanceof DayEvent.BowlBegun begun)
             return day.with(service(day, stored, begun.service()).begun(fresh(begun, stored.time())));
         return applyToBowl(day, stored);

@@ -1,11 +1,10 @@
 package stirtide.planner.day;
 
-import java.util.List;
 import java.util.Optional;
 import stirtide.events.day.Booking;
+import stirtide.events.setup.AllowancePolicy;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Menu.MenuZone;
-import stirtide.events.setup.UseHistory;
 import stirtide.events.setup.UseHistory.AllowanceRule;
 import stirtide.events.setup.UseHistory.PastUse;
 import stirtide.planner.allowance.Allowance;
@@ -13,19 +12,40 @@ import stirtide.planner.allowance.AllowanceSettings;
 import stirtide.planner.allowance.Allowances;
 import stirtide.planner.allowance.UsedGrams;
 import stirtide.planner.allowance.ZoneAsked;
+import stirtide.planner.memory.LastTime;
+import stirtide.planner.memory.Repeat;
 
 /** Allowances from what a day was opened with. A zone nobody has used or pinned yet goes by the menu. */
 public final class LearnedGrams {
     private LearnedGrams() {}
 
-    /** The allowance of one zone of a booking, empty when there is nothing to learn it from. */
-    public static Optional<Allowance> of(DaySetup setup, List<AllowanceRule> rules, Booking booking, MenuZone zone) {
-        var rule = rules.stream()
+    /**
+     * The allowance of one zone of a booking, empty when there is nothing to learn it from. A pin comes first, then what
+     * the last visit used where its formula is planned again, then what was learned.
+     */
+    public static Optional<Allowance> of(
+            DaySetup setup, Ledger ledger, Booking booking, MenuZone zone, Optional<Repeat> repeat) {
+        var learned = learned(setup, ledger, booking, zone);
+        if (learned.filter(one -> one.source() == Allowance.Source.PINNED).isPresent()) return learned;
+        return repeat.flatMap(one -> one.zone(zone.zone())
+                        .filter(last -> last.usedMilligrams() > 0)
+                        .map(last -> Allowances.asLastTime(one.visit().on(), last.usedMilligrams(), learned)))
+                .or(() -> learned);
+    }
+
+    /** The allowance of one zone of a booking on a day that has just been opened. */
+    public static Optional<Allowance> of(DaySetup setup, Booking booking, MenuZone zone) {
+        var repeat = booking.asLastTime().orElse(false) ? LastTime.of(setup, booking) : Optional.<Repeat>empty();
+        return of(setup, Ledger.opened(setup), booking, zone, repeat);
+    }
+
+    private static Optional<Allowance> learned(DaySetup setup, Ledger ledger, Booking booking, MenuZone zone) {
+        var rule = ledger.rules().stream()
                 .filter(one ->
                         one.menuId().equals(booking.menuId()) && one.zone().equals(zone.zone()))
                 .findFirst();
         var reset = rule.flatMap(AllowanceRule::resetOn);
-        var uses = setup.history().orElse(UseHistory.NONE).uses().stream()
+        var uses = setup.learned().uses().stream()
                 .filter(use ->
                         use.menuId().equals(booking.menuId()) && use.zone().equals(zone.zone()))
                 .filter(use -> use.on().isBefore(setup.date()))
@@ -43,7 +63,18 @@ public final class LearnedGrams {
                 densityPermille(setup, booking),
                 pinned,
                 reset);
-        return Optional.of(Allowances.of(asked, uses, AllowanceSettings.usual()));
+        return Optional.of(Allowances.of(asked, uses, settings(setup, ledger, zone)));
+    }
+
+    private static AllowanceSettings settings(DaySetup setup, Ledger ledger, MenuZone zone) {
+        var usual = AllowanceSettings.usual();
+        return new AllowanceSettings(
+                Fractions.of(setup, ledger.fractionPermille(), zone).permille(),
+                usual.priorVisits(),
+                usual.priorFreedom(),
+                usual.priorSpreadPermille(),
+                usual.clientSharePermille(),
+                setup.allowances().map(AllowancePolicy::halfLifeDays).orElse(usual.halfLifeDays()));
     }
 
     static int lengthPermille(DaySetup setup, Booking booking) {

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import stirtide.events.day.Booking;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Menu.MenuZone;
@@ -27,15 +29,16 @@ public final class PastUses {
      *
      * @param days days of the service, of any salon and date
      * @param most most uses kept
+     * @param booked bookings of the day: the visits of their clients are remembered before others
      */
-    public static DaySetup learned(DaySetup setup, Collection<Day> days, int most) {
+    public static DaySetup learned(DaySetup setup, Collection<Day> days, int most, List<Booking> booked) {
         var earlier = days.stream()
                 .filter(day -> day.setup().isPresent()
                         && day.opened().salon().salonId().equals(setup.salon().salonId())
                         && day.opened().date().isBefore(setup.date()))
                 .sorted(Comparator.comparing(day -> day.opened().date()))
                 .toList();
-        var brought = setup.history().orElse(UseHistory.NONE);
+        var brought = setup.learned();
         if (earlier.isEmpty()) return setup;
         var uses = new ArrayList<>(brought.uses());
         earlier.forEach(day -> uses.addAll(of(day)));
@@ -43,7 +46,8 @@ public final class PastUses {
         var ledger = earlier.get(earlier.size() - 1).ledger();
         for (var rule : brought.rules()) ledger = ledger.ruled(rule);
         var newest = uses.subList(Math.max(0, uses.size() - most), uses.size());
-        return setup.with(new UseHistory(newest, ledger.rules()));
+        var memory = Memories.of(brought.remembered(), earlier, booked);
+        return setup.with(new UseHistory(newest, ledger.rules(), Optional.of(memory)));
     }
 
     /** What the zones of a day used: of every run that was applied whole and whose bowls are all closed. */
@@ -88,5 +92,5 @@ public final class PastUses {
         }
     }
 
-    private static final java.util.Optional<OverMixCause> SPILLED = java.util.Optional.of(OverMixCause.SPILLED);
+    private static final Optional<OverMixCause> SPILLED = Optional.of(OverMixCause.SPILLED);
 }

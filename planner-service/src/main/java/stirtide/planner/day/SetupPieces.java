@@ -119,15 +119,15 @@ final class SetupPieces {
     }
 
     static DaySetup with(DaySetup s, Salon salon) {
-        return new DaySetup(s.date(), salon, s.developers(), s.directions(), s.menu(), s.history());
+        return new DaySetup(s.date(), salon, s.developers(), s.directions(), s.menu(), s.history(), s.allowances());
     }
 
     private static DaySetup developers(DaySetup s, List<Developer> developers) {
-        return new DaySetup(s.date(), s.salon(), developers, s.directions(), s.menu(), s.history());
+        return new DaySetup(s.date(), s.salon(), developers, s.directions(), s.menu(), s.history(), s.allowances());
     }
 
     private static DaySetup directions(DaySetup s, List<Directions> directions) {
-        return new DaySetup(s.date(), s.salon(), s.developers(), directions, s.menu(), s.history());
+        return new DaySetup(s.date(), s.salon(), s.developers(), directions, s.menu(), s.history(), s.allowances());
     }
 
     private static DaySetup entries(DaySetup s, List<Menu.MenuEntry> entries) {
@@ -135,6 +135,6 @@ final class SetupPieces {
     }
 
     private static DaySetup menu(DaySetup s, Menu menu) {
-        return new DaySetup(s.date(), s.salon(), s.developers(), s.directions(), menu, s.history());
+        return new DaySetup(s.date(), s.salon(), s.developers(), s.directions(), menu, s.history(), s.allowances());
     }
 }

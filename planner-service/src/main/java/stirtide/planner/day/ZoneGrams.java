@@ -22,6 +22,14 @@ public final class ZoneGrams {
                 .orElseGet(() -> milligrams(day.opened(), service.booking(), zone));
     }
 
+    /** Milligrams of a zone without the safety that rides on the last bowl, 1 or more. */
+    public static int medianMilligrams(Day day, ServiceState service, MenuZone zone) {
+        return day.ledger()
+                .allowance(service.service(), zone.zone())
+                .map(Allowance::medianMilligrams)
+                .orElseGet(() -> milligrams(day.opened(), service.booking(), zone));
+    }
+
     /** Milligrams a zone needs by the menu alone, 1 or more. Whole numbers only: the same booking always needs the same. */
     public static int milligrams(DaySetup setup, Booking booking, MenuZone zone) {
         long length = setup.menu().lengthPermille().getOrDefault(booking.length(), 1000);

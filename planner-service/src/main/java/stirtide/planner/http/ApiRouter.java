@@ -41,6 +41,7 @@ final class ApiRouter {
         DayHandlers days = new DayHandlers(desk, feeds);
         ClockHandlers clock = new ClockHandlers(desk);
         WhatIfHandlers whatIf = new WhatIfHandlers(desk);
+        GramsHandlers grams = new GramsHandlers(desk);
         Map<String, Handler<RoutingContext>> handlers = new TreeMap<>();
         handlers.put("listDays", days::listDays);
         handlers.put("openDay", days::openDay);
@@ -50,6 +51,9 @@ final class ApiRouter {
         handlers.put("followDay", days::followDay);
         handlers.put("readEvents", days::readEvents);
         handlers.put("nextPour", days::nextPour);
+        handlers.put("showGrams", grams::grams);
+        handlers.put("showSwatches", grams::swatches);
+        handlers.put("showVisits", grams::visits);
         handlers.put("tryMoves", whatIf::moves);
         handlers.put("tryMove", whatIf::move);
         handlers.put("tryWalkIn", whatIf::walkIn);

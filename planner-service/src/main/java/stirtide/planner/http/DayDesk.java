@@ -2,6 +2,7 @@ package stirtide.planner.http;
 
 import io.vertx.core.Future;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -33,6 +34,20 @@ public interface DayDesk {
      * @param poured what was poured so far, as the contract writes it
      */
     PourAnswer nextPour(String day, String bowl, String poured);
+
+    /** Where grams come from and what they cost, as {@code GramsView} in JSON; empty when the day was never opened. */
+    Optional<ShownDay> grams(String day);
+
+    /** What swatches and strips tell, as {@code SwatchView} in JSON; empty when the day was never opened. */
+    Optional<ShownDay> swatches(String day);
+
+    /**
+     * What is remembered of the client of a service.
+     *
+     * @param first day of one visit to compare, if named
+     * @param second day of the other, if named
+     */
+    VisitsAnswer visits(String day, int service, Optional<LocalDate> first, Optional<LocalDate> second);
 
     /** Newest revision of every day that was opened, sorted by day. */
     SortedMap<String, Long> revisions();
@@ -68,6 +83,18 @@ public interface DayDesk {
 
         /** The day was never opened. */
         record Unknown() implements PourAnswer {}
+    }
+
+    /** Answer about visits. */
+    sealed interface VisitsAnswer {
+        /** What is remembered, as {@code VisitsView} in JSON. */
+        record Told(String json) implements VisitsAnswer {}
+
+        /** There is no such service. */
+        record Refused(String code, String sentence) implements VisitsAnswer {}
+
+        /** The day was never opened. */
+        record Unknown() implements VisitsAnswer {}
     }
 
     /** The clock: its time, its rate in thousandths of real time, and whether it can be driven. */

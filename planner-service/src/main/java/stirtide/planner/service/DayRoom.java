@@ -4,6 +4,7 @@ import io.vertx.core.Future;
 import io.vertx.core.Vertx;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +32,10 @@ import stirtide.planner.files.SetupCheck;
 import stirtide.planner.files.SetupFiles;
 import stirtide.planner.http.DayDesk;
 import stirtide.planner.view.DayViews;
+import stirtide.planner.view.GramsViews;
 import stirtide.planner.view.PourAdvices;
+import stirtide.planner.view.SwatchViews;
+import stirtide.planner.view.VisitsViews;
 import stirtide.planner.whatif.WhatIfAnswer;
 import stirtide.planner.whatif.WhatIfQuestion;
 
@@ -147,11 +151,39 @@ final class DayRoom implements DayDesk {
                         "Bowl " + bowl + " is not being mixed. Begin it first; one at its chair is poured no more."));
     }
 
+    @Override
+    public Optional<ShownDay> grams(String day) {
+        return opened(day).map(kept -> kept.keeper().day()).map(state -> shown(state, GramsViews.of(state)));
+    }
+
+    @Override
+    public Optional<ShownDay> swatches(String day) {
+        return opened(day).map(kept -> kept.keeper().day()).map(state -> shown(state, SwatchViews.of(state)));
+    }
+
+    private static ShownDay shown(Day day, Object view) {
+        return new ShownDay(day.revision(), ContractJson.write(view));
+    }
+
+    @Override
+    public VisitsAnswer visits(String day, int service, Optional<LocalDate> first, Optional<LocalDate> second) {
+        Optional<KeptDay> kept = opened(day);
+        if (kept.isEmpty()) return new VisitsAnswer.Unknown();
+        Day state = kept.get().keeper().day();
+        return state.service(service)
+                .<VisitsAnswer>map(
+                        known -> new VisitsAnswer.Told(ContractJson.write(VisitsViews.of(state, known, first, second))))
+                .orElseGet(() -> new VisitsAnswer.Refused(
+                        "SERVICE_UNKNOWN",
+                        "There is no service " + service + ". Accepted: 1 to "
+                                + state.services().size() + "."));
+    }
+
     /** A day that is opened learns from the days before it; the event carries what it learned. */
     private DayCommand learned(DayCommand command) {
         if (!(command instanceof OpenDay open)) return command;
         List<Day> known = kept().stream().map(kept -> kept.keeper().day()).toList();
-        return new OpenDay(PastUses.learned(open.setup(), known, MOST_USES), open.bookings());
+        return new OpenDay(PastUses.learned(open.setup(), known, MOST_USES, open.bookings()), open.bookings());
     }
 
     /** A piece changed at a terminal is held against the rules of the files, by the code that reads the files. */

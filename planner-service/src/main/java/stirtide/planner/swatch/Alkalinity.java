@@ -24,6 +24,9 @@ public sealed interface Alkalinity {
     record MoreAlkaline(BigDecimal times, BigDecimal atLeast, BigDecimal atMost, String sentence)
             implements Alkalinity {}
 
+    /** The comparison in words. */
+    String sentence();
+
     /** The strips cannot tell the mixes apart. */
     record NotTold(String sentence) implements Alkalinity {}
 

@@ -1,7 +1,7 @@
 package stirtide.planner.swatch;
 
 import java.time.LocalDate;
-import java.util.Optional;
+import stirtide.events.setup.SwatchTest;
 
 /**
  * One test swatch of hair, lightened with a test mix.
@@ -13,7 +13,6 @@ import java.util.Optional;
  * @param minutes minutes until it was rinsed, 1 or more
  * @param levelBeforeTenths level before, in tenths, 10 to 100
  * @param levelAfterTenths level after, in tenths, 10 to 100
- * @param strip pH strip of the mix, if read
  */
 public record Swatch(
         LocalDate on,
@@ -22,8 +21,7 @@ public record Swatch(
         int strengthHundredths,
         int minutes,
         int levelBeforeTenths,
-        int levelAfterTenths,
-        Optional<StripReading> strip) {
+        int levelAfterTenths) {
     /** @throws IllegalArgumentException if a value is out of range, with the range */
     public Swatch {
         if (ratioThousandths < 1 || strengthHundredths < 0 || minutes < 1)
@@ -32,6 +30,22 @@ public record Swatch(
         if (Math.min(levelBeforeTenths, levelAfterTenths) < 10 || Math.max(levelBeforeTenths, levelAfterTenths) > 100)
             throw new IllegalArgumentException(
                     "levels must be 1 to 10: " + levelBeforeTenths / 10.0 + ", " + levelAfterTenths / 10.0);
+    }
+
+    /**
+     * A swatch as it was recorded.
+     *
+     * @throws IllegalArgumentException if a value is out of range, with the range
+     */
+    public static Swatch of(SwatchTest test) {
+        return new Swatch(
+                test.on(),
+                test.lightenerId(),
+                test.ratioThousandths(),
+                test.strengthHundredths(),
+                test.minutes(),
+                test.levelBeforeTenths(),
+                test.levelAfterTenths());
     }
 
     /** Levels lifted, in tenths. */

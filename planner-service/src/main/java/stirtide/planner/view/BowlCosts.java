@@ -28,7 +28,8 @@ final class BowlCosts {
         return amount.setScale(digits, RoundingMode.HALF_UP);
     }
 
-    private static BowlFormula real(BowlState bowl) {
+    /** The formula of a bowl as it was weighed, or as planned while nobody has weighed. */
+    static BowlFormula real(BowlState bowl) {
         var planned = bowl.planned();
         if (bowl.weighed().isEmpty()) return planned;
         var weighed = bowl.weighed().get();

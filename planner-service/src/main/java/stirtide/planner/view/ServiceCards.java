@@ -8,6 +8,7 @@ import stirtide.events.plan.PlannedService;
 import stirtide.events.view.DayView.ServiceCard;
 import stirtide.planner.day.Bookings;
 import stirtide.planner.day.Day;
+import stirtide.planner.day.DemandedTests;
 import stirtide.planner.day.Rinses;
 import stirtide.planner.day.ServiceState;
 import stirtide.planner.day.ServiceState.ZoneDone;
@@ -38,7 +39,9 @@ final class ServiceCards {
                 state(day, service, now),
                 planned.map(PlannedService::waitMinutes).orElse(0),
                 service.zonesDone().stream().map(ZoneDone::zone).toList(),
-                planned.map(PlannedService::zones).orElse(List.of()));
+                planned.map(PlannedService::zones).orElse(List.of()),
+                DemandedTests.of(day, service),
+                MemoryCards.of(day, service));
     }
 
     private static Optional<PlannedService> planned(Day day, ServiceState service) {

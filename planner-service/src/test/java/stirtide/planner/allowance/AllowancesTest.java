@@ -127,13 +127,15 @@ class AllowancesTest {
 
     @Test
     void the_last_bowl_follows_what_was_really_used() {
-        List<UsedGrams> history = history(50, 51, 49, 50, 52, 48);
-        int asExpected = Allowances.stillNeeded(asked(""), history, USUAL, 30_000, 600);
-        int thirsty = Allowances.stillNeeded(asked(""), history, USUAL, 39_000, 600);
-        assertThat(asExpected).isBetween(20_000, 22_500);
-        assertThat(thirsty).isGreaterThan(asExpected + 2_000);
-        assertThatThrownBy(() -> Allowances.stillNeeded(asked(""), history, USUAL, 1, 1000))
-                .hasMessageContaining("1 to 999");
+        Allowance all = Allowances.of(asked(""), history(50, 51, 49, 50, 52, 48), USUAL);
+        Allowances.Rest asExpected = Allowances.rest(all.medianMilligrams(), all.plannedMilligrams(), 30_000, 600);
+        Allowances.Rest thirsty = Allowances.rest(all.medianMilligrams(), all.plannedMilligrams(), 39_000, 600);
+        assertThat(asExpected.expectedMilligrams()).isBetween(19_500, 20_800);
+        assertThat(asExpected.safetyMilligrams()).isBetween(1, all.safetyMilligrams());
+        assertThat(thirsty.expectedMilligrams()).isGreaterThan(asExpected.expectedMilligrams() + 2_000);
+        assertThat(Allowances.rest(50_000, 60_000, 0, 0)).isEqualTo(new Allowances.Rest(50_000, 10_000));
+        assertThat(Allowances.rest(50_000, 50_000, 25_000, 500)).isEqualTo(new Allowances.Rest(25_000, 0));
+        assertThatThrownBy(() -> Allowances.rest(50_000, 60_000, 1, 1000)).hasMessageContaining("0 to 999");
     }
 
     @Test

@@ -8,13 +8,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stirtide.events.command.DayCommand;
+import stirtide.events.day.ClientTests;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.day.StoredEvent;
+import stirtide.events.setup.MixStrip;
 import stirtide.events.setup.SetupPiece;
+import stirtide.events.setup.SwatchTest;
 
 /** No command and no event is forgotten: what the compiler does not check at this release of Java. */
 class CompletenessTest {
+    private static final SwatchTest SWATCH = new SwatchTest(Given.DATE, "cloud", 2000, 600, 30, 50, 75);
+    private static final MixStrip STRIP = new MixStrip(Given.DATE, "cloud", 2000, 600, 100, 5);
+
     static List<DayCommand> commands() {
         return List.of(
                 new DayCommand.OpenDay(Given.setup(), List.of()),
@@ -34,6 +40,12 @@ class CompletenessTest {
                 new DayCommand.ResetAllowance("foils", "crown"),
                 new DayCommand.CountStock("dev-6", 0),
                 new DayCommand.ReceiveGoods("dev-6", 1),
+                new DayCommand.RecordTest(2, ClientTests.Kind.PATCH, Given.at("09:00")),
+                new DayCommand.RepeatFormula(2, true),
+                new DayCommand.RecordLevels(1, "crown", Optional.of(60), Optional.empty()),
+                new DayCommand.RecordSwatch(SWATCH),
+                new DayCommand.RecordStrip(STRIP),
+                new DayCommand.SetAllowanceFraction(Optional.of(850)),
                 new DayCommand.TakeBack(1),
                 new DayCommand.AcknowledgeAlarm("x"),
                 new DayCommand.CloseDay());
@@ -59,6 +71,12 @@ class CompletenessTest {
                 new DayEvent.AllowanceReset("foils", "crown"),
                 new DayEvent.StockCounted("dev-6", 0),
                 new DayEvent.GoodsReceived("dev-6", 1),
+                new DayEvent.TestRecorded(2, ClientTests.Kind.PATCH, at),
+                new DayEvent.FormulaRepeated(2, true),
+                new DayEvent.LevelsRecorded(1, "crown", Optional.of(60), Optional.empty()),
+                new DayEvent.SwatchRecorded(SWATCH),
+                new DayEvent.StripRecorded(STRIP),
+                new DayEvent.AllowanceFractionSet(Optional.of(850)),
                 new DayEvent.ActionTakenBack(5),
                 new DayEvent.AlarmAcknowledged("x"),
                 new DayEvent.DayClosed(),

@@ -1,6 +1,7 @@
 package stirtide.planner.day;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import stirtide.events.day.Booking;
 import stirtide.events.day.BowlFormula;
+import stirtide.events.day.ClientTests;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
@@ -111,7 +113,8 @@ public final class Given {
     }
 
     public static Booking booking(String uid, String menuId, int chair, String start) {
-        return new Booking(uid, menuId, chair, at(start), "Q.Z.", "medium", "medium", Optional.empty(), 0, 0);
+        return new Booking(uid, menuId, chair, at(start), "Q.Z.", "medium", "medium", Optional.empty(), 0, 0)
+                .with(new ClientTests(Optional.of(at("10:00").minus(Duration.ofDays(3))), Optional.empty()));
     }
 
     /** 30 g of lightener and 60 g of developer, window 1:1.5 to 1:2.5. */

@@ -126,11 +126,12 @@ class LearnedDayTest {
         var later = Given.setup();
         var next = new DaySetup(
                 Given.DATE.plusDays(7), later.salon(), later.developers(), later.directions(), later.menu());
-        assertThat(PastUses.learned(next, List.of(earlier), 1)
+        assertThat(PastUses.learned(next, List.of(earlier), 1, List.of())
                         .history()
                         .orElseThrow()
                         .uses())
                 .hasSize(1);
-        assertThat(PastUses.learned(later, List.of(earlier), 10).history()).isEmpty();
+        assertThat(PastUses.learned(later, List.of(earlier), 10, List.of()).history())
+                .isEmpty();
     }
 }

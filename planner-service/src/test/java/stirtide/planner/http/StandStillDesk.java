@@ -40,6 +40,22 @@ final class StandStillDesk implements DayDesk {
     }
 
     @Override
+    public Optional<ShownDay> grams(String day) {
+        return show(day);
+    }
+
+    @Override
+    public Optional<ShownDay> swatches(String day) {
+        return show(day);
+    }
+
+    @Override
+    public VisitsAnswer visits(
+            String day, int service, Optional<java.time.LocalDate> first, Optional<java.time.LocalDate> second) {
+        return new VisitsAnswer.Unknown();
+    }
+
+    @Override
     public SortedMap<String, Long> revisions() {
         return new TreeMap<>(java.util.Map.of(DAY, 3L));
     }

@@ -5,13 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Ratios compared by swatches. Invented tests. */
 class SwatchLogTest {
     private static Swatch swatch(int ratio, int minutes, int after) {
-        return new Swatch(LocalDate.of(2027, 3, 1), "pale-clay", ratio, 600, minutes, 50, after, Optional.empty());
+        return new Swatch(LocalDate.of(2027, 3, 1), "pale-clay", ratio, 600, minutes, 50, after);
     }
 
     @Test

@@ -1,0 +1,161 @@
+package stirtide.planner.memory;
+
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stirtide.events.day.BowlFormula;
+import stirtide.events.setup.BowlSize;
+import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.Directions;
+import stirtide.events.setup.Directions.TechniqueRule;
+import stirtide.events.setup.Menu.MenuZone;
+import stirtide.events.setup.PastVisit.PastZone;
+import stirtide.planner.formula.Figures;
+import stirtide.planner.formula.FormulaAnswer;
+import stirtide.planner.formula.FormulaQuestion;
+import stirtide.planner.formula.Formulas;
+import stirtide.planner.formula.Strengths;
+
+/** Holds one remembered zone against today's directions, shelf and scales. */
+final class ZoneJudge {
+    /** How far apart two ratios are still called the same, in thousandths of the ratio. A choice of this tool, no source. */
+    private static final int SAME_RATIO_PERMILLE = 10;
+
+    private final DaySetup setup;
+    private final MenuZone zone;
+    private final PastZone past;
+
+    private ZoneJudge(DaySetup setup, MenuZone zone, PastZone past) {
+        this.setup = setup;
+        this.zone = zone;
+        this.past = past;
+    }
+
+    static ZoneRepeat of(DaySetup setup, MenuZone zone, PastZone past) {
+        return new ZoneJudge(setup, zone, past).judge();
+    }
+
+    private ZoneRepeat judge() {
+        Optional<Directions> product = setup.directions().stream()
+                .filter(one -> one.lightenerId().equals(past.lightenerId()))
+                .findFirst();
+        if (product.isEmpty()) return byMenu(past.lightenerId() + " is not on the shelf any more");
+        Optional<TechniqueRule> rule = product.get().techniques().stream()
+                .filter(one -> one.technique().equals(zone.technique()))
+                .findFirst();
+        if (rule.isEmpty())
+            return byMenu("the directions of " + product.get().name() + " do not permit " + zone.technique());
+        int ceiling = Math.min(Strengths.LEGAL_ON_HAIR_HUNDREDTHS, rule.get().highestStrengthHundredths());
+        int strength = Math.min(past.strengthHundredths(), ceiling);
+        int ratio = Math.max(
+                rule.get().lowestRatioThousandths(),
+                Math.min(past.ratioThousandths(), rule.get().highestRatioThousandths()));
+        return weighed(product.get(), strength, ratio, changed(rule.get(), strength, ratio));
+    }
+
+    private Optional<String> changed(TechniqueRule rule, int strength, int ratio) {
+        if (strength != past.strengthHundredths())
+            return Optional.of("the directions now permit up to " + Figures.strength(strength) + " for "
+                    + zone.technique() + " and not " + Figures.strength(past.strengthHundredths()));
+        if (ratio != past.ratioThousandths())
+            return Optional.of("the directions now permit " + Figures.ratio(rule.lowestRatioThousandths()) + " to "
+                    + Figures.ratio(rule.highestRatioThousandths()) + " for " + zone.technique() + " and not "
+                    + Figures.ratio(past.ratioThousandths()));
+        return Optional.empty();
+    }
+
+    /** Tries the formula on every scale and in every bowl; the one closest to the wanted ratio speaks for the day. */
+    private ZoneRepeat weighed(Directions product, int strength, int ratio, Optional<String> why) {
+        Optional<BowlFormula> best = attempts(product, strength, ratio)
+                .filter(FormulaAnswer.Weigh.class::isInstance)
+                .map(answer -> ((FormulaAnswer.Weigh) answer).formula())
+                .min(closestTo(ratio));
+        if (best.isEmpty()) {
+            String refused = refused(product, strength, ratio);
+            int menu = zone.strengthHundredths();
+            boolean other = zone.lightenerId().equals(product.lightenerId()) && menu != strength;
+            return other ? weighed(product, menu, ratio, Optional.of(refused)) : byMenu(refused);
+        }
+        int real = realRatio(best.get());
+        boolean same = Math.abs(real - ratio) * 1000L <= (long) SAME_RATIO_PERMILLE * ratio;
+        if (!same) {
+            String coarse = "the scales here weigh " + Figures.grams(past.usedMilligrams()) + " at "
+                    + Figures.ratio(real) + " and not at " + Figures.ratio(ratio);
+            return answer(ZoneRepeat.Answer.NEAREST, product, strength, real, why.orElse(coarse) + "; planned ");
+        }
+        return why.map(told -> answer(ZoneRepeat.Answer.NEAREST, product, strength, ratio, told + "; planned "))
+                .orElseGet(() -> answer(ZoneRepeat.Answer.EXACT, product, strength, ratio, "again "));
+    }
+
+    private static int realRatio(BowlFormula formula) {
+        return (int) ((2000L * formula.developerMilligrams() + formula.lightenerMilligrams())
+                / (2L * formula.lightenerMilligrams()));
+    }
+
+    private static Comparator<BowlFormula> closestTo(int ratio) {
+        return (one, other) -> Figures.compareCloseness(
+                one.lightenerMilligrams(),
+                one.developerMilligrams(),
+                other.lightenerMilligrams(),
+                other.developerMilligrams(),
+                ratio);
+    }
+
+    private String refused(Directions product, int strength, int ratio) {
+        return attempts(product, strength, ratio)
+                .map(answer -> (FormulaAnswer.Impossible) answer)
+                .findFirst()
+                .map(no -> no.reason() + " " + no.whatHelps())
+                .orElse("there is no scale and bowl for it");
+    }
+
+    private Stream<FormulaAnswer> attempts(Directions product, int strength, int ratio) {
+        return setup.salon().scales().stream()
+                .flatMap(scale -> setup.salon().bowls().stream()
+                        .map(bowl -> Formulas.find(new FormulaQuestion(
+                                product,
+                                zone.technique(),
+                                strength,
+                                ratio,
+                                setup.developers(),
+                                Math.max(1, Math.min(past.usedMilligrams(), room(bowl))),
+                                bowl.residueMilligrams(),
+                                bowl.usableMilligrams(),
+                                scale))));
+    }
+
+    private static int room(BowlSize bowl) {
+        return bowl.usableMilligrams() - bowl.residueMilligrams();
+    }
+
+    private ZoneRepeat byMenu(String why) {
+        String name = setup.directions().stream()
+                .filter(one -> one.lightenerId().equals(zone.lightenerId()))
+                .map(Directions::name)
+                .findFirst()
+                .orElse(zone.lightenerId());
+        return new ZoneRepeat(
+                zone.zone(),
+                ZoneRepeat.Answer.NEAREST,
+                zone.lightenerId(),
+                zone.strengthHundredths(),
+                zone.ratioThousandths(),
+                past.usedMilligrams(),
+                zone.zone() + ": " + why + "; planned by the menu, " + name + " "
+                        + Figures.ratio(zone.ratioThousandths()) + " with "
+                        + Figures.strength(zone.strengthHundredths()));
+    }
+
+    private ZoneRepeat answer(
+            ZoneRepeat.Answer kind, Directions product, int strength, int ratio, String introduction) {
+        return new ZoneRepeat(
+                zone.zone(),
+                kind,
+                product.lightenerId(),
+                strength,
+                ratio,
+                past.usedMilligrams(),
+                zone.zone() + ": " + introduction + product.name() + " " + Figures.ratio(ratio) + " with "
+                        + Figures.strength(strength) + ", " + Figures.grams(past.usedMilligrams()) + " used last time");
+    }
+}

@@ -1,0 +1,127 @@
+package stirtide.planner.view;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import stirtide.events.day.BowlFormula;
+import stirtide.events.day.DeveloperPart;
+import stirtide.events.setup.Developer;
+import stirtide.events.setup.Directions;
+import stirtide.events.setup.Directions.TechniqueRule;
+import stirtide.events.view.GramsView.BowlCostCard;
+import stirtide.events.view.GramsView.MixCostCard;
+import stirtide.events.view.GramsView.PriceCard;
+import stirtide.planner.cost.Money;
+import stirtide.planner.cost.Prices;
+import stirtide.planner.day.BowlState;
+import stirtide.planner.day.Day;
+import stirtide.planner.formula.Figures;
+
+/** Prices of products, costs of bowls, and what a thicker mix costs against a thinner one. */
+final class CostCards {
+    /** Grams of mix that are compared. */
+    private static final int COMPARED_MILLIGRAMS = 60_000;
+
+    private static final int PRICE_DECIMALS = 6;
+
+    private final Day day;
+    private final Prices prices;
+    private final BowlCosts costs;
+
+    CostCards(Day day) {
+        this.day = day;
+        this.prices = new Prices(day.opened());
+        this.costs = new BowlCosts(day);
+    }
+
+    List<PriceCard> prices() {
+        List<PriceCard> cards = new ArrayList<>();
+        for (Directions one : day.opened().directions())
+            cards.add(new PriceCard(
+                    one.lightenerId(), one.name(), one.packMilligrams(), one.packPrice(), perGram(one.lightenerId())));
+        for (Developer one : day.opened().developers())
+            cards.add(new PriceCard(
+                    one.developerId(), one.name(), one.packMilligrams(), one.packPrice(), perGram(one.developerId())));
+        return cards;
+    }
+
+    private BigDecimal perGram(String productId) {
+        return prices.perGram(productId)
+                .map(Money::amount)
+                .orElse(BigDecimal.ZERO)
+                .setScale(PRICE_DECIMALS, RoundingMode.HALF_UP);
+    }
+
+    List<BowlCostCard> bowls() {
+        List<BowlCostCard> cards = new ArrayList<>();
+        day.services().forEach(service -> service.bowls().forEach(bowl -> cards.add(begun(bowl))));
+        QueueCards.of(day)
+                .forEach(queued -> cards.add(card(
+                        queued.bowl().bowl(),
+                        queued.bowl().service(),
+                        false,
+                        queued.bowl().formula())));
+        return cards;
+    }
+
+    private BowlCostCard begun(BowlState bowl) {
+        return card(bowl.bowl(), bowl.service(), true, BowlCosts.real(bowl));
+    }
+
+    private BowlCostCard card(String bowl, int service, boolean begun, BowlFormula formula) {
+        return new BowlCostCard(
+                bowl,
+                service,
+                begun,
+                formula.totalMilligrams(),
+                costs.rounded(prices.ofBowl(formula).amount()),
+                prices.perMixedGram(formula).amount().setScale(PRICE_DECIMALS, RoundingMode.HALF_UP));
+    }
+
+    /** The thickest against the thinnest mix the directions permit, with the weakest developer of the shelf. */
+    List<MixCostCard> mixes() {
+        List<MixCostCard> cards = new ArrayList<>();
+        String developer = day.opened().developers().get(0).developerId();
+        for (Directions product : day.opened().directions())
+            for (TechniqueRule rule : product.techniques())
+                if (rule.lowestRatioThousandths() < rule.highestRatioThousandths())
+                    cards.add(mix(product, rule, developer));
+        return cards;
+    }
+
+    private MixCostCard mix(Directions product, TechniqueRule rule, String developer) {
+        BowlFormula thick = formula(product, rule, rule.lowestRatioThousandths(), developer);
+        BowlFormula thin = formula(product, rule, rule.highestRatioThousandths(), developer);
+        Money difference = prices.thickerAgainstThinner(thick, thin, COMPARED_MILLIGRAMS);
+        boolean dearer = difference.amount().signum() >= 0;
+        Money apart = dearer
+                ? difference
+                : Money.of(difference.amount().negate(), day.opened().salon().currency());
+        return new MixCostCard(
+                product.lightenerId(),
+                rule.technique(),
+                rule.lowestRatioThousandths(),
+                rule.highestRatioThousandths(),
+                COMPARED_MILLIGRAMS,
+                costs.rounded(prices.ofMix(thick, COMPARED_MILLIGRAMS).amount()),
+                costs.rounded(prices.ofMix(thin, COMPARED_MILLIGRAMS).amount()),
+                costs.rounded(difference.amount()),
+                Figures.grams(COMPARED_MILLIGRAMS) + " of " + product.name() + " at "
+                        + Figures.ratio(rule.lowestRatioThousandths()) + " cost " + apart.shown()
+                        + (dearer ? " more" : " less") + " than at " + Figures.ratio(rule.highestRatioThousandths()));
+    }
+
+    private static BowlFormula formula(Directions product, TechniqueRule rule, int ratio, String developer) {
+        return new BowlFormula(
+                product.lightenerId(),
+                1_000_000,
+                List.of(new DeveloperPart(developer, ratio * 1000)),
+                0,
+                ratio,
+                rule.lowestRatioThousandths(),
+                rule.highestRatioThousandths(),
+                ratio,
+                ratio);
+    }
+}
