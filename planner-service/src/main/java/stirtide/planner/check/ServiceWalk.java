@@ -92,6 +92,10 @@ final class ServiceWalk {
                 before = upTo;
             }
         }
+        if (!minutes.isEmpty()) {
+            Minute last = minutes.remove(minutes.size() - 1);
+            minutes.add(new Minute(last.zone, last.gap, last.needMilligrams + run.reserveMilligrams()));
+        }
         return minutes;
     }
 

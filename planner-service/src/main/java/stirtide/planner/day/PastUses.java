@@ -72,11 +72,11 @@ public final class PastUses {
         boolean spilled = bowls.stream()
                 .anyMatch(bowl -> bowl.closed().flatMap(BowlState.Closed::cause).equals(SPILLED));
         long planned = run.zones().stream()
-                .mapToLong(zone -> ZoneGrams.milligrams(day, service, zone))
+                .mapToLong(zone -> ZoneGrams.medianMilligrams(day, service, zone))
                 .sum();
         for (MenuZone zone : run.zones()) {
             // bowls are weighed, zones are not: what a run used is shared out as it was planned
-            long used = applied * ZoneGrams.milligrams(day, service, zone) / Math.max(1, planned);
+            long used = applied * ZoneGrams.medianMilligrams(day, service, zone) / Math.max(1, planned);
             if (used < 1) continue;
             LocalDate on = day.opened().date();
             uses.add(new PastUse(

@@ -110,7 +110,7 @@ public record Progress(
          * one is taken to give evenly. A bowl that stood unused and was thrown away full has applied nothing.
          */
         private long minutesByGrams(MenuZone zone, List<Use> uses, Instant turn) {
-            long need = ZoneGrams.milligrams(day, service, zone);
+            long need = ZoneGrams.medianMilligrams(day, service, zone);
             if (need == 0) return zone.applyMinutes();
             long whole = Duration.ofMinutes(zone.applyMinutes()).toMillis();
             long given = 0;
@@ -128,7 +128,7 @@ public record Progress(
             long all =
                     uses.stream().mapToLong(use -> use.millisWithin(from, to)).sum();
             if (all == 0) return;
-            long need = ZoneGrams.milligrams(day, service, zone);
+            long need = ZoneGrams.medianMilligrams(day, service, zone);
             long spent = need * applied / whole;
             for (var use : uses) used.merge(use.bowl().bowl(), spent * use.millisWithin(from, to) / all, Long::sum);
         }

@@ -46,10 +46,17 @@ final class ServiceTasks {
         var tasks = new ArrayList<RunTask>();
         int done = progress.done().size();
         for (var run : Run.of(Bookings.entry(day, service))) {
+            int from = Math.max(0, done - run.firstZone());
+            if (from >= run.zones().size()) continue;
+            var needs = RunNeeds.of(day, service, run, progress, done);
             var zones = new ArrayList<ZoneTask>();
-            for (int i = Math.max(0, done - run.firstZone()); i < run.zones().size(); i++)
-                zones.add(zone(day, service, run.zones().get(i), run.firstZone() + i == done, supplies, progress));
-            if (zones.isEmpty()) continue;
+            for (int i = from; i < run.zones().size(); i++)
+                zones.add(zone(
+                        run.zones().get(i),
+                        needs.zoneMilligrams().get(i - from),
+                        run.firstZone() + i == done,
+                        supplies,
+                        progress));
             var first = run.zones().get(0);
             tasks.add(new RunTask(
                     run.number(),
@@ -57,23 +64,21 @@ final class ServiceTasks {
                     first.strengthHundredths(),
                     first.ratioThousandths(),
                     zones,
-                    supplies.of(service, run.number(), progress)));
+                    supplies.of(service, run.number(), progress),
+                    needs.reserveMilligrams()));
         }
         return tasks;
     }
 
-    private static ZoneTask zone(
-            Day day, ServiceState service, MenuZone zone, boolean atHand, Supplies supplies, Progress progress) {
-        int need = ZoneGrams.milligrams(day, service, zone);
+    private static ZoneTask zone(MenuZone zone, int need, boolean atHand, Supplies supplies, Progress progress) {
         int elapsed = atHand ? progress.elapsedMinutes() : 0;
         var begun = atHand ? progress.begunAt() : Optional.<Instant>empty();
-        int used = (int) ((long) need * elapsed / zone.applyMinutes());
         return new ZoneTask(
                 zone.zone(),
                 zone.technique(),
                 begun.isPresent() ? 0 : zone.gapMinutes(),
                 zone.applyMinutes() - elapsed,
-                need - used,
+                need,
                 zone.processMinutes(),
                 zone.section(),
                 begun.map(supplies.time()::minuteDown));

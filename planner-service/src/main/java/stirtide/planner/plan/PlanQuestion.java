@@ -163,6 +163,8 @@ public record PlanQuestion(
      * @param ratioThousandths ratio wanted
      * @param zones zones still to be applied, in order, the first maybe begun
      * @param live bowls of this run already begun, in order of use
+     * @param reserveMilligrams grams beyond what the zones are expected to need, 0 or more; the last minute of the run needs
+     *     them on top, so they ride on its last bowl
      */
     public record RunTask(
             int run,
@@ -170,10 +172,22 @@ public record PlanQuestion(
             int strengthHundredths,
             int ratioThousandths,
             List<ZoneTask> zones,
-            List<LiveSupply> live) {
+            List<LiveSupply> live,
+            int reserveMilligrams) {
         public RunTask {
             zones = List.copyOf(zones);
             live = List.copyOf(live);
+        }
+
+        /** A run without a reserve. */
+        public RunTask(
+                int run,
+                String lightenerId,
+                int strengthHundredths,
+                int ratioThousandths,
+                List<ZoneTask> zones,
+                List<LiveSupply> live) {
+            this(run, lightenerId, strengthHundredths, ratioThousandths, zones, live, 0);
         }
     }
 

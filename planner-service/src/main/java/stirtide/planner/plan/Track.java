@@ -6,7 +6,7 @@ import stirtide.planner.plan.PlanQuestion.ZoneTask;
 
 /**
  * One service as a row of minutes of application. What a zone needs is spread evenly: up to its minute i it has used
- * {@code floor(need * i / applyMinutes)} milligrams.
+ * {@code floor(need * i / applyMinutes)} milligrams. The last minute of a run needs the run's reserve on top.
  *
  * @param task the service
  * @param starts when each minute of application would start if nobody waited

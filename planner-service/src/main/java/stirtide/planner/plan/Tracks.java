@@ -57,6 +57,7 @@ final class Tracks {
                             needUpTo[at - i + 1] + (int) ((long) zone.needMilligrams() * i / zone.applyMinutes());
                 }
             }
+            if (zones.size() > first) needUpTo[at] += run.reserveMilligrams();
             split(task, run, zones.subList(first, zones.size()), needUpTo, feeds, splits);
         }
         for (int k = 0; k < feeds.size(); k++)

@@ -31,9 +31,10 @@ final class SimplePlans {
     private static PlannedBowl bowl(PlanQuestion question, ServiceTask service, RunTask run, int place) {
         int start = Math.max(question.nowMinute(), service.startMinute() - 6);
         var mixStart = question.dayStart().plus(Duration.ofMinutes(start));
-        int need = run.zones().stream()
-                .mapToInt(PlanQuestion.ZoneTask::needMilligrams)
-                .sum();
+        int need = run.reserveMilligrams()
+                + run.zones().stream()
+                        .mapToInt(PlanQuestion.ZoneTask::needMilligrams)
+                        .sum();
         int lightener = Math.min(40_000, 2_000 + need / 300 * 100);
         var developer = run.strengthHundredths() == 600 ? "dev-6" : "dev-9";
         var formula = new BowlFormula(

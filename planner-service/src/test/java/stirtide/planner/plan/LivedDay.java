@@ -170,7 +170,8 @@ final class LivedDay {
                 run.strengthHundredths(),
                 run.ratioThousandths(),
                 left,
-                live(task, run, now, applied)));
+                live(task, run, now, applied),
+                run.reserveMilligrams()));
     }
 
     /** Bowls of the run that still live; what was applied came from the oldest first. */

@@ -66,6 +66,9 @@ class ContractIT {
         if (path.endsWith("/next-pour")) return "PourAdvice";
         if (path.endsWith("/setup")) return "SetupView";
         if (path.endsWith("/move")) return "MoveAdvice";
+        if (path.endsWith("/grams")) return "GramsView";
+        if (path.endsWith("/swatches")) return "SwatchView";
+        if (path.endsWith("/visits")) return "VisitsView";
         if (path.endsWith("/events")) return "EventPage";
         if (path.startsWith("/clock")) return "Clock";
         if (!path.equals("/days")) return "DayView";
@@ -81,6 +84,8 @@ class ContractIT {
             client.get("/clock");
             client.get("/days/" + SmallSalon.DAY + "/setup");
             client.get("/days/nowhere/2027-03-09");
+            for (String part : List.of("/grams", "/swatches", "/services/1/visits?first=2027-03-01"))
+                client.get("/days/" + SmallSalon.DAY + part);
             client.events(SmallSalon.DAY);
             client.send(client.command(
                     SmallSalon.DAY, SmallSalon.request("after-closing", new DayCommand.StartService(1))));
@@ -93,8 +98,11 @@ class ContractIT {
                         "DayList",
                         "DayView",
                         "EventPage",
+                        "GramsView",
                         "PourAdvice",
                         "Problem",
-                        "SetupView");
+                        "SetupView",
+                        "SwatchView",
+                        "VisitsView");
     }
 }
