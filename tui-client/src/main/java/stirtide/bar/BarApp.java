@@ -229,6 +229,7 @@ final class BarApp {
         TerminalSize resized = screen.doResizeIfNecessary();
         TerminalSize size = screen.getTerminalSize();
         long now = System.nanoTime();
+        desk.tooSmall(BarView.isTooSmall(size.getColumns(), size.getRows()));
         Canvas canvas = BarView.draw(desk.scene(now), size.getColumns(), size.getRows(), options.glyphs());
         painter.paint(canvas, whole || resized != null);
         paintedNanos = now;

@@ -47,7 +47,7 @@ public final class Desk {
     private boolean leaving;
     private boolean kiosk;
     private boolean redraw;
-    private boolean pasteTold;
+    private boolean tooSmall;
 
     /** A desk that knows nothing yet; {@code startNanos} is the monotonic reading at the start. */
     public Desk(Operator operator, Outgoing outgoing, Aside aside, long startNanos) {
@@ -62,6 +62,11 @@ public final class Desk {
     public void open(Place page, boolean asKiosk) {
         pages = pages.to(page);
         kiosk = asKiosk;
+    }
+
+    /** Says whether the terminal is too small for the picture: then no key acts but those with control held. */
+    public void tooSmall(boolean small) {
+        tooSmall = small;
     }
 
     /** What to draw at a monotonic reading. */
@@ -122,7 +127,7 @@ public final class Desk {
         else if (news instanceof LinkNews.Cut) link.cut();
         else if (news instanceof LinkNews.Clock told) hearClock(told, nanos);
         else if (news instanceof LinkNews.Waiting waiting) link.waiting(waiting.entries());
-        else if (news instanceof LinkNews.Taken taken) taken(taken);
+        else if (news instanceof LinkNews.Taken taken) notes.taken(taken);
         else if (news instanceof LinkNews.Refused refused) refused(refused);
         else if (news instanceof LinkNews.Past past) pages = pages.withPast(past.days());
         else if (news instanceof LinkNews.Advised said)
@@ -152,10 +157,6 @@ public final class Desk {
         if (link.everHeard()) clock = new SalonTime(told.now(), nanos, told.ratePermille());
     }
 
-    private void taken(LinkNews.Taken taken) {
-        notes.add((taken.afterWaiting() ? "sent after waiting: " : "done: ") + taken.words(), false);
-    }
-
     private void refused(LinkNews.Refused refused) {
         if (refused.command() instanceof DayCommand.BeginBowl begin
                 && panel.map(Panel::standsOnBowl).orElse("").equals(begin.bowl())) {
@@ -168,18 +169,15 @@ public final class Desk {
     public void press(Key key) {
         KeyPace.Verdict verdict = pace.judge(key);
         if (key.is(Key.Kind.GONE)) leaving = true;
-        if (verdict == KeyPace.Verdict.PASTE) tellPaste(key);
+        if (verdict == KeyPace.Verdict.PASTE) notes.paste(key.is(Key.Kind.PASTE_ENDS));
         if (verdict == KeyPace.Verdict.DROP || verdict == KeyPace.Verdict.PASTE) return;
         boolean machine = verdict == KeyPace.Verdict.MACHINE;
         notes.pass();
+        // Nobody begins a bowl that is not on the screen.
+        if (tooSmall && !key.control()) return;
         if (panel.isPresent()) pressInPanel(key, machine);
         else if (machine) notes.add("keys faster than fingers ignored: open the weigh-in first (w)", false);
         else pressInView(key);
-    }
-
-    private void tellPaste(Key key) {
-        if (!pasteTold) notes.add("pasted text ignored", false);
-        pasteTold = !key.is(Key.Kind.PASTE_ENDS);
     }
 
     private void pressInPanel(Key key, boolean machine) {

@@ -29,7 +29,7 @@ public final class BarView {
     public static Canvas draw(Scene scene, int columns, int rows, Glyphs glyphs) {
         var canvas = new Canvas(columns, rows, glyphs);
         Pane whole = canvas.pane();
-        if (columns < LEAST_COLUMNS || rows < LEAST_ROWS) {
+        if (isTooSmall(columns, rows)) {
             SmallView.draw(whole, scene);
             return canvas;
         }
@@ -39,6 +39,11 @@ public final class BarView {
         else compact(whole, scene);
         scene.panel().ifPresent(panel -> over(whole, panel, scene));
         return canvas;
+    }
+
+    /** Whether a terminal of this size shows only what {@link SmallView} tells. */
+    public static boolean isTooSmall(int columns, int rows) {
+        return columns < LEAST_COLUMNS || rows < LEAST_ROWS;
     }
 
     private static void compact(Pane whole, Scene scene) {

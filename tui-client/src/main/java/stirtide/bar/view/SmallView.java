@@ -23,6 +23,6 @@ final class SmallView {
                 "next: bowl " + bowl.bowl().bowl() + " in "
                         + TimeText.left(bowl.bowl().mixStart(), scene.now()),
                 Style.TEXT));
-        if (scene.panel().isPresent()) pane.put(0, 2, "the entry is kept", Style.TEXT);
+        pane.put(0, 2, scene.panel().isPresent() ? "the entry is kept" : "keys wait", Style.TEXT);
     }
 }

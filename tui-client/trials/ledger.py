@@ -1,0 +1,95 @@
+"""Compares what screens said, what was sent and what stands in the log."""
+import collections, glob, json, os, re
+
+# Changes with the clock: digits, bars, block digits, words of a countdown.
+MOVING = re.compile(r"[\d:.,+×x%▀▄█▓░·■▲R¦│|─m┌┐└┘ ]+")
+
+
+def bones(row):
+    """A row without what a running clock changes between two pictures."""
+    return MOVING.sub(" ", re.sub(r"(live|STALE|NO LINK).*", "", row)).strip()
+
+
+def waiting(state):
+    return sum(os.path.getsize(path) for path in glob.glob(os.path.join(state, "outbox-*.jsonl")))
+
+
+def words(command):
+    """How the screen must begin to say a command, None when it says it in words of its own."""
+    kind, bowl = command["type"], command.get("bowl")
+    if kind == "WeighBowl":
+        grams = [command["lightenerMilligrams"]] + [part["milligrams"] for part in command["developerParts"]]
+        return f"bowl {bowl} weighed " + " + ".join(f"{part / 1000:.1f}" for part in grams) + " g"
+    if kind == "BinBowl":
+        return f"bowl {bowl} binned, {command['leftMilligrams'] / 1000:.1f} g"
+    ends = {"BeginBowl": "begun", "HandOverBowl": "handed over", "FinishBowl": "finished"}
+    if kind in ends:
+        return f"bowl {bowl} {ends[kind]}"
+    if kind in ("StartService", "FinishZone", "MoveService", "CancelService"):
+        return f"service {command['service']} "
+    return {"BookService": "walk-in booked", "TakeBack": "taken back"}.get(kind)
+
+
+def heard(wanted, said):
+    """Whether a line on the screen, maybe cut at its right, says what is wanted."""
+    return any(line.startswith(wanted) or line.endswith("…") and wanted.startswith(line[:-1]) for line in said)
+
+
+def compare(people, gate, events, expected, within_a_key):
+    sent = {key: entry for key, entry in gate.commands.items()}
+    in_log = collections.Counter(event["commandid"] for event in events if event.get("commandid"))
+    # One command may cause several events; they stand together then.
+    places = collections.defaultdict(list)
+    for event in events:
+        if event.get("commandid") in sent:
+            places[event["commandid"]].append(int(event["sequence"]))
+    torn = [key for key, found in places.items() if found != list(range(found[0], found[0] + len(found)))]
+    yield "no command twice in the log", not torn, f"{len(sent)} commands, {sum(e['times'] for e in sent.values())} sendings, {len(torn)} twice"
+    yield "no command sent with another body", not gate.changed_bodies, f"{len(gate.changed_bodies)} changed"
+    taken = {key for key, entry in sent.items() if any(status < 400 for status, _ in entry["answers"])}
+    # A refusal that was lost on its way is asked for again, and by then the answer may be another one.
+    refused = {key for key, entry in sent.items() if entry["answers"] and final(entry["answers"][-1][0])}
+    lost = [sent[key]["request"]["command"] for key in taken if key not in in_log]
+    yield "what was taken stands in the log", not lost, f"{len(taken)} taken, {len(lost)} missing {lost[:2] or ''}"
+    ghosts = [(sent[key]["request"]["command"], sent[key]["answers"]) for key in refused if key in in_log]
+    yield "what was refused does not", not ghosts, f"{len(refused)} refused, {len(ghosts)} in the log {ghosts[:2] or ''}"
+    unanswered = [key for key in sent if key not in taken and key not in refused]
+    yield "every entry got its answer", not unanswered, f"{len(unanswered)} without {[sent[key]['request']['command'] for key in unanswered[:2]] or ''}"
+    strangers = [key for key in in_log if key not in sent and key != "opened-at-start"]
+    yield "nothing in the log that nobody sent", not strangers, f"{len(strangers)} {strangers[:3] or ''}"
+    by_person = collections.defaultdict(list)
+    for entry in sent.values():
+        by_person[entry["request"]["actor"]].append(entry["request"]["command"])
+    unsaid, unsent = [], []
+    for one in people:
+        mine = by_person[one.name]
+        unsaid += [(one.name, command) for command in mine if words(command) and not heard(words(command), one.said)]
+        starts = [words(command) for command in mine if words(command)]
+        unsent += [(one.name, line) for line in one.said if not known(line, starts)]
+    yield ("what was sent was on the screen", len(unsaid) <= within_a_key,
+           f"{len(unsaid)} not seen, {within_a_key} terminals were ended within a key {unsaid[:2] if len(unsaid) > within_a_key else ''}")
+    yield "what the screen said was sent", not unsent, f"{sum(len(one.said) for one in people)} lines, {len(unsent)} without a command {unsent[:3] or ''}"
+    weighed = collections.Counter(
+        (entry["request"]["actor"], entry["request"]["command"]["bowl"],
+         tuple([entry["request"]["command"]["lightenerMilligrams"]]
+               + [part["milligrams"] for part in entry["request"]["command"]["developerParts"]]))
+        for entry in sent.values() if entry["request"]["command"]["type"] == "WeighBowl")
+    wanted = collections.Counter((name, bowl, tuple(grams)) for name, bowl, grams in expected)
+    wrong = [what for what in wanted if weighed[what] != wanted[what]]
+    yield "weights arrived as typed", not wrong, f"{sum(wanted.values())} weigh-ins typed on purpose, {len(wrong)} wrong {wrong[:2] or ''}"
+    order = [json.dumps(event["data"], sort_keys=True) for event in events if event["type"].startswith("stirtide.BowlBegun")]
+    double = [what for what, times in collections.Counter(order).items() if times > 1]
+    yield "no bowl begun twice alike", not double, f"{len(order)} begun, {len(double)} twice"
+
+
+def final(status):
+    """Whether an answer is a refusal after which nothing is sent again."""
+    return 400 <= status < 500 and status not in (408, 429)
+
+
+def known(line, starts):
+    # The screen also tells of alarms and of entries that are not commands of the day.
+    if line.startswith(("alarm seen", "copied", "written")):
+        return True
+    text = line[:-1] if line.endswith("…") else line
+    return any(text.startswith(start) or start.startswith(text) for start in starts)

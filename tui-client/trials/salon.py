@@ -1,0 +1,77 @@
+"""The planner service on the demo salon, in a process that can be killed and started again on the same log."""
+import json, os, signal, subprocess, time, urllib.error, urllib.request
+from rig import ROOT, folder, free_port
+
+DAY = "quillon-row/2027-06-11"
+OPENS = "2027-06-11T13:57:00Z"
+RATE = 10000
+
+
+class Salon:
+    def __init__(self):
+        self.data = folder()
+        self.port, self.management = free_port(), free_port()
+        self.log = open(os.path.join(self.data, "service.out"), "ab")
+        self.process = None
+        self.now = OPENS
+        self.starts = 0
+
+    def start(self):
+        # The script builds what is missing; then this one starts many times and wants to be the process itself.
+        target = f"{ROOT}/planner-service/target"
+        if not os.path.exists(f"{target}/serve.classpath"):
+            subprocess.run([f"{ROOT}/planner-service/serve", "--help"], check=True, stdout=subprocess.DEVNULL)
+        with open(f"{target}/serve.classpath") as path:
+            classes = f"{target}/classes:{ROOT}/events-schema/target/classes:{path.read().strip()}"
+        self.process = subprocess.Popen(
+            ["java", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx256m", "-cp", classes,
+             "stirtide.planner.service.Main", "--data", os.path.join(self.data, "log"), "--port", str(self.port),
+             "--management-port", str(self.management), "--salon", f"{ROOT}/demo-day/salon", "--clock", "driven",
+             "--clock-start", self.now, "--rate-permille", str(RATE)],
+            stdout=self.log, stderr=self.log)
+        self.starts += 1
+
+    def get(self, path, patience=5):
+        with urllib.request.urlopen(f"http://127.0.0.1:{self.port}{path}", timeout=patience) as answer:
+            return json.load(answer)
+
+    def ready(self, seconds=90):
+        end = time.monotonic() + seconds
+        while time.monotonic() < end:
+            if self.tick():
+                return True
+            time.sleep(0.2)
+        return False
+
+    def tick(self):
+        """Remembers the clock, and sets it to the usual speed when a key has changed that; false when nobody answers."""
+        try:
+            clock = self.get("/clock")
+            self.now = max(self.now, clock["now"])
+            if clock["ratePermille"] != RATE:
+                request = urllib.request.Request(f"http://127.0.0.1:{self.port}/clock", method="PUT",
+                                                 data=json.dumps({"ratePermille": RATE}).encode(),
+                                                 headers={"Content-Type": "application/json"})
+                urllib.request.urlopen(request, timeout=5).close()
+            return True
+        except (OSError, ValueError, urllib.error.URLError):
+            return False
+
+    def end(self, sig=signal.SIGTERM):
+        if self.process and self.process.poll() is None:
+            self.process.send_signal(signal.SIGCONT)
+            self.process.send_signal(sig)
+            try:
+                self.process.wait(20)
+            except subprocess.TimeoutExpired:
+                self.process.kill()
+                self.process.wait()
+
+    def events(self):
+        events, after = [], 0
+        while True:
+            page = self.get(f"/days/{DAY}/events?after={after}", 30)
+            events += page["events"]
+            if not page["events"]:
+                return events
+            after = int(page["events"][-1]["sequence"])
