@@ -67,7 +67,7 @@ class LastBowlTest {
         var question = PlanQuestions.of(opened().day).orElseThrow();
         var run = question.services().get(0).runs().get(0);
         assertThat(needs(run)).isBetween(120_000, 150_000);
-        assertThat(run.reserveMilligrams()).isBetween(8_000, 40_000);
+        assertThat(run.reserveMilligrams()).isBetween(8_000, 58_500);
         var plan = Planner.draw(question, 5);
         assertThat(PlanChecker.check(question, plan)).isEmpty();
         var bowls = plan.bowls();
