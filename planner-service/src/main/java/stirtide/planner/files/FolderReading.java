@@ -16,10 +16,12 @@ import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
 import stirtide.events.setup.Salon;
+import stirtide.events.setup.UseHistory;
 
 /** One reading of a folder: each file on its own first, then all of them together. */
 final class FolderReading {
     private static final String BOOKINGS_JSON = "bookings.json";
+    private static final String HISTORY_JSON = "history.json";
     private static final String BOOKINGS_ICS = "bookings.ics";
     private static final int MOST_DIRECTIONS = 100;
 
@@ -48,7 +50,8 @@ final class FolderReading {
         if (shelfKnown) {
             menu.ifPresent(each -> new MenuCheck(directions, developers.orElse(List.of())).check(each));
         }
-        Optional<FolderAnswer> answer = day(salon, developers, directions, menu);
+        Optional<UseHistory> history = history(menu);
+        Optional<FolderAnswer> answer = day(salon, developers, directions, menu, history);
         return problems.none() && answer.isPresent() ? answer.get() : problems.refusal();
     }
 
@@ -56,7 +59,8 @@ final class FolderReading {
             Optional<SalonReader> salon,
             Optional<List<Developer>> developers,
             List<Directions> directions,
-            Optional<MenuReader> menu) {
+            Optional<MenuReader> menu,
+            Optional<UseHistory> history) {
         Source source = source(bookingsName());
         int before = problems.count();
         Optional<BookingsRead> read = bookings(source, salon.flatMap(SalonReader::zone), menu);
@@ -81,8 +85,17 @@ final class FolderReading {
                 onDay,
                 developers.orElse(List.of()),
                 directions,
-                menu.get().menu());
+                menu.get().menu(),
+                history,
+                salon.get().allowances());
         return Optional.of(new FolderAnswer.Read(setup, bookings, DayChoice.notes(date.get(), read.get())));
+    }
+
+    /** What a salon brings along from before; a folder without the file remembers nothing. */
+    private Optional<UseHistory> history(Optional<MenuReader> menu) {
+        if (!Files.exists(folder.resolve(HISTORY_JSON)) || menu.isEmpty()) return Optional.empty();
+        return json(HISTORY_JSON, SchemaCheck.HISTORY)
+                .map(each -> new HistoryReader(menu.get().menu()).read(each));
     }
 
     /** Bookings on a skipped day say themselves, when asked for, that their time never comes. */

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stirtide.events.day.Booking;
+import stirtide.events.day.ClientTests;
 import stirtide.events.setup.Menu;
 
 /** Turns the events of a calendar into bookings, one for each time they take place. */
@@ -89,9 +90,23 @@ final class IcsCandidates {
         String density = fields.density(menu);
         int earlier = fields.minutes(Spot.Part.EARLIER, "earlier");
         int later = fields.minutes(Spot.Part.LATER, "later");
-        if (instant.isEmpty() || !fields.complete()) return Optional.empty();
+        Optional<Boolean> asLastTime = fields.asLastTime();
+        if (instant.isEmpty()) return Optional.empty();
+        Optional<ClientTests> tests = fields.tests(instant.get(), zones.salonZone());
+        if (!fields.complete()) return Optional.empty();
         return Optional.of(new Booking(
-                uid, menuId, chair, instant.get(), client, length, density, fields.stylist(), earlier, later));
+                uid,
+                menuId,
+                chair,
+                instant.get(),
+                client,
+                length,
+                density,
+                fields.stylist(),
+                earlier,
+                later,
+                tests,
+                asLastTime));
     }
 
     private static Optional<Instant> instant(IcsEvent event, Start start) {

@@ -1,6 +1,10 @@
 package stirtide.planner.files;
 
 import biweekly.component.VEvent;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stirtide.events.day.ClientTests;
 import stirtide.events.setup.Menu;
 import stirtide.planner.files.Spot.Part;
 
@@ -21,7 +26,8 @@ final class IcsFields {
     private static final Pattern CHAIR =
             Pattern.compile("\\s*(?:chair\\s*)?([0-9]{1,3})\\s*", Pattern.CASE_INSENSITIVE);
     private static final Pattern FIELD = Pattern.compile(
-            "\\s*(length|density|client|stylist|earlier|later)\\s*:\\s*(.*?)\\s*", Pattern.CASE_INSENSITIVE);
+            "\\s*(length|density|client|stylist|earlier|later|strand test|patch test|formula)\\s*:\\s*(.*?)\\s*",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern MINUTES =
             Pattern.compile("([0-9]{1,3})(?:\\s*min(?:utes)?)?", Pattern.CASE_INSENSITIVE);
     private static final int MOST_MINUTES = 240;
@@ -117,6 +123,39 @@ final class IcsFields {
         }
         refuse(part, key + ": " + value, "whole minutes from 0 to " + MOST_MINUTES + ", such as \"" + key + ": 15\"");
         return 0;
+    }
+
+    /** When strand and patch test were done, by lines such as {@code patch test: 2027-05-12 09:30}. */
+    Optional<ClientTests> tests(Instant start, ZoneId zone) {
+        Optional<Instant> strand = test(Part.STRAND_TEST, "strand test", start, zone);
+        Optional<Instant> patch = test(Part.PATCH_TEST, "patch test", start, zone);
+        return strand.isEmpty() && patch.isEmpty() ? Optional.empty() : Optional.of(new ClientTests(strand, patch));
+    }
+
+    private Optional<Instant> test(Part part, String key, Instant start, ZoneId zone) {
+        if (!lines.containsKey(key)) return Optional.empty();
+        String value = lines.getOrDefault(key, "").replaceFirst("([0-9]) +([0-9])", "$1T$2");
+        try {
+            LocalTimes.Meaning meaning = LocalTimes.meaning(LocalDateTime.parse(value), zone.getRules());
+            if (meaning instanceof LocalTimes.Meaning.One one && !one.instant().isAfter(start))
+                return Optional.of(one.instant());
+            if (meaning instanceof LocalTimes.Meaning.Unclear unclear)
+                refuse(part, key + ": " + value, unclear.acceptedLocally());
+            else refuse(part, key + ": " + value, "a time before the start of the service");
+        } catch (DateTimeException noSuchTime) {
+            refuse(part, key + ": " + value, "a local date and time, such as \"" + key + ": 2027-05-12 09:30\"");
+        }
+        return Optional.empty();
+    }
+
+    /** Whether the formula of the last visit is wanted, by the line {@code formula: as last time}. */
+    Optional<Boolean> asLastTime() {
+        if (!lines.containsKey("formula")) return Optional.empty();
+        String value = lines.getOrDefault("formula", "").toLowerCase(Locale.ROOT);
+        if (value.equals("as last time")) return Optional.of(true);
+        if (value.equals("by the menu")) return Optional.of(false);
+        refuse(Part.FORMULA, "formula: " + value, "\"formula: as last time\" or \"formula: by the menu\"");
+        return Optional.empty();
     }
 
     private String refuse(Part part, String value, String accepted) {

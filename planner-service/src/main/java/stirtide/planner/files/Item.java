@@ -72,6 +72,15 @@ record Item(LocatedJson json, String pointer, JsonNode node) {
         return scaled(node.path(key).decimalValue(), 2);
     }
 
+    /** Levels and pH as tenths. The schema permits no more than one decimal. */
+    int tenths(String key) {
+        return scaled(node.path(key).decimalValue(), 1);
+    }
+
+    Optional<Integer> tenthsIfAny(String key) {
+        return has(key) ? Optional.of(tenths(key)) : Optional.empty();
+    }
+
     /** A ratio such as {@code "1:1.5"} as thousandths of developer per lightener. */
     int ratio(String key) {
         return scaled(new BigDecimal(text(key).substring(2)), 3);

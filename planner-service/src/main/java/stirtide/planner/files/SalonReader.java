@@ -1,11 +1,13 @@
 package stirtide.planner.files;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import stirtide.events.setup.AllowancePolicy;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.Person;
 import stirtide.events.setup.Salon;
@@ -65,6 +67,23 @@ final class SalonReader {
                 people,
                 scales,
                 bowls);
+    }
+
+    /** How generous allowances are, empty for the usual. */
+    Optional<AllowancePolicy> allowances() {
+        if (!top.has("allowances")) return Optional.empty();
+        Item item = top.at("allowances");
+        Optional<BigDecimal> minute = item.has("waitingMinutePrice")
+                ? Optional.of(Prices.price(item.at("waitingMinutePrice"), currency))
+                : Optional.empty();
+        if (minute.filter(price -> price.signum() == 0).isPresent())
+            item.at("waitingMinutePrice").refuse("a price above 0, or leave it out");
+        AllowancePolicy usual = AllowancePolicy.USUAL;
+        return Optional.of(new AllowancePolicy(
+                item.wholeIfAny("enoughPermille"),
+                minute,
+                item.thousandthsIfAny("shortGrams").orElse(usual.shortMilligrams()),
+                item.whole("halfLifeDays", usual.halfLifeDays())));
     }
 
     private static Optional<ZoneId> readZone(Item item) {

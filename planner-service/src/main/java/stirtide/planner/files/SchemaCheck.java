@@ -29,6 +29,7 @@ final class SchemaCheck {
     static final SchemaCheck DEVELOPERS = new SchemaCheck("developers");
     static final SchemaCheck DIRECTIONS = new SchemaCheck("directions");
     static final SchemaCheck MENU = new SchemaCheck("menu");
+    static final SchemaCheck HISTORY = new SchemaCheck("history");
     static final SchemaCheck BOOKINGS = new SchemaCheck("bookings");
 
     private final JsonNode document;

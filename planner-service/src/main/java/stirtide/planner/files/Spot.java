@@ -13,7 +13,10 @@ interface Spot {
         DENSITY("density", "DESCRIPTION"),
         STYLIST("stylistId", "DESCRIPTION"),
         EARLIER("earlierMinutes", "DESCRIPTION"),
-        LATER("laterMinutes", "DESCRIPTION");
+        LATER("laterMinutes", "DESCRIPTION"),
+        STRAND_TEST("strandTest", "DESCRIPTION"),
+        PATCH_TEST("patchTest", "DESCRIPTION"),
+        FORMULA("asLastTime", "DESCRIPTION");
 
         final String jsonKey;
         final String property;

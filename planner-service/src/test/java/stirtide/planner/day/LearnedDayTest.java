@@ -19,7 +19,7 @@ import stirtide.planner.allowance.Allowance;
 class LearnedDayTest {
     private static final int BASE = 40_000;
 
-    private static DaySetup withManager() {
+    static DaySetup withManager() {
         var plain = Given.setup();
         var salon = plain.salon();
         var people = new ArrayList<>(salon.people());

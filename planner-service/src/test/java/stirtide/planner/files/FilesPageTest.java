@@ -18,6 +18,7 @@ class FilesPageTest {
                 "good/directions/dune-powder.json",
                 "good/menu.json",
                 "good/bookings.json",
+                "good/history.json",
                 "bookings.ics"
             })
     void an_example_on_the_page_is_a_file_that_is_accepted(String name) throws IOException {

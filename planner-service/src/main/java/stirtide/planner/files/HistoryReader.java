@@ -1,0 +1,147 @@
+package stirtide.planner.files;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stirtide.events.setup.Menu;
+import stirtide.events.setup.Menu.MenuZone;
+import stirtide.events.setup.MixStrip;
+import stirtide.events.setup.PastVisit;
+import stirtide.events.setup.PastVisit.PastZone;
+import stirtide.events.setup.SalonMemory;
+import stirtide.events.setup.SwatchTest;
+import stirtide.events.setup.UseHistory;
+import stirtide.events.setup.UseHistory.PastUse;
+
+/**
+ * Reads {@code history.json}: what a salon knows from before it used this tool. A zone that is on the menu and whose visit
+ * names length and density teaches grams too; any other is remembered only.
+ */
+final class HistoryReader {
+    private final Menu menu;
+    private final List<PastUse> uses = new ArrayList<>();
+
+    HistoryReader(Menu menu) {
+        this.menu = menu;
+    }
+
+    /** Reads a document that fits its schema and reports what it finds. */
+    UseHistory read(LocatedJson json) {
+        List<PastVisit> visits = new ArrayList<>();
+        json.top().items("visits").forEach(item -> visit(item).ifPresent(visits::add));
+        List<SwatchTest> swatches = new ArrayList<>();
+        json.top().items("swatches").forEach(item -> swatch(item).ifPresent(swatches::add));
+        List<MixStrip> strips = new ArrayList<>();
+        json.top().items("strips").forEach(item -> strip(item).ifPresent(strips::add));
+        visits.sort(Comparator.comparing(PastVisit::on));
+        swatches.sort(Comparator.comparing(SwatchTest::on));
+        strips.sort(Comparator.comparing(MixStrip::on));
+        uses.sort(Comparator.comparing(PastUse::on));
+        return new UseHistory(
+                uses, List.of(), Optional.of(new SalonMemory(visits, swatches, strips, Optional.empty())));
+    }
+
+    private static Optional<LocalDate> date(Item item) {
+        try {
+            return Optional.of(LocalDate.parse(item.text("date")));
+        } catch (DateTimeException noSuchDate) {
+            item.at("date").refuse("a date of the calendar, such as \"2027-03-12\"");
+            return Optional.empty();
+        }
+    }
+
+    private Optional<PastVisit> visit(Item item) {
+        Optional<LocalDate> date = date(item);
+        Optional<Integer> length = factor(item, "length", menu.lengthPermille());
+        Optional<Integer> density = factor(item, "density", menu.densityPermille());
+        Ids names = new Ids("zone");
+        List<PastZone> zones = new ArrayList<>();
+        for (Item each : item.items("zones")) {
+            names.take(each.at("zone"));
+            PastZone zone = zone(each);
+            zones.add(zone);
+            if (date.isPresent() && length.isPresent() && density.isPresent())
+                use(item, date.get(), zone, length.get(), density.get());
+        }
+        return date.map(on -> new PastVisit(on, item.text("clientRef"), item.text("menuId"), zones));
+    }
+
+    private static PastZone zone(Item item) {
+        int mixed = item.thousandths("mixedGrams");
+        int used = item.thousandths("usedGrams");
+        if (used > mixed)
+            item.at("usedGrams")
+                    .refuse("at most the grams mixed, " + item.at("mixedGrams").shown());
+        return new PastZone(
+                item.text("zone"),
+                item.text("technique"),
+                item.text("lightenerId"),
+                item.hundredths("strengthPercent"),
+                ratio(item),
+                mixed,
+                used,
+                item.whole("applyMinutes"),
+                item.whole("processMinutes"),
+                item.tenthsIfAny("levelBefore"),
+                item.tenthsIfAny("levelAfter"));
+    }
+
+    private static int ratio(Item item) {
+        int ratio = item.ratio("ratio");
+        if (ratio == 0) item.at("ratio").refuse("more developer than none, such as \"1:1\"");
+        return Math.max(1, ratio);
+    }
+
+    private void use(Item visit, LocalDate on, PastZone zone, int length, int density) {
+        Optional<MenuZone> known = menu.entries().stream()
+                .filter(entry -> entry.menuId().equals(visit.text("menuId")))
+                .flatMap(entry -> entry.zones().stream())
+                .filter(one -> one.zone().equals(zone.zone()))
+                .findFirst();
+        if (known.isEmpty()) return;
+        uses.add(new PastUse(
+                on,
+                visit.text("menuId"),
+                zone.zone(),
+                visit.text("clientRef"),
+                known.get().baseMilligrams(),
+                length,
+                density,
+                zone.usedMilligrams(),
+                false));
+    }
+
+    private static Optional<Integer> factor(Item visit, String key, Map<String, Integer> known) {
+        if (!visit.has(key)) return Optional.empty();
+        Optional<Integer> factor = Optional.ofNullable(known.get(visit.text(key)));
+        if (factor.isEmpty()) visit.at(key).refuse("one of " + String.join(", ", known.keySet()) + " (menu.json)");
+        return factor;
+    }
+
+    private static Optional<SwatchTest> swatch(Item item) {
+        return date(item)
+                .map(on -> new SwatchTest(
+                        on,
+                        item.text("lightenerId"),
+                        ratio(item),
+                        item.hundredths("strengthPercent"),
+                        item.whole("minutes"),
+                        item.tenths("levelBefore"),
+                        item.tenths("levelAfter")));
+    }
+
+    private static Optional<MixStrip> strip(Item item) {
+        return date(item)
+                .map(on -> new MixStrip(
+                        on,
+                        item.text("lightenerId"),
+                        ratio(item),
+                        item.hundredths("strengthPercent"),
+                        item.tenths("ph"),
+                        item.tenths("chartStep")));
+    }
+}
