@@ -54,6 +54,7 @@ final class BarApp {
     private final Desk desk;
     private final Home home;
     private long paintedNanos;
+    private boolean unpainted;
     private String clipboard = "";
 
     BarApp(Options options, PrintStream errors) {
@@ -193,11 +194,14 @@ final class BarApp {
             }
             desk.tick(System.nanoTime());
             aside(terminal);
+            unpainted = true;
             if (atOnce || System.nanoTime() - paintedNanos >= FRAME_NANOS) paint(screen, painter, desk.takeRedraw());
+            // A bell or a copied text may be all there is: the picture had nothing new to take it along.
+            terminal.flush();
         }
     }
 
-    // What goes to the terminal beside the picture leaves with the next frame.
+    // What goes to the terminal beside the picture leaves with the frame of this round.
     private void aside(BarTerminal terminal) throws IOException {
         if (desk.takeBell() && options.bell()) terminal.bell();
         if (!clipboard.isEmpty()) terminal.copy(clipboard);
@@ -215,14 +219,13 @@ final class BarApp {
     // Whole seconds of the salon's clock when it runs at real speed, four times a second when it is driven faster.
     private long nanosToNextTick(long now) {
         Scene scene = desk.scene(now);
-        boolean pending = now - paintedNanos < FRAME_NANOS;
         long millis = scene.ratePermille() > SalonTime.REAL
                 ? DRIVEN_TICK_MILLIS
                 : SECOND_MILLIS - Math.floorMod(scene.now().toEpochMilli(), SECOND_MILLIS);
         if (scene.ratePermille() < SalonTime.REAL) millis = SECOND_MILLIS;
         if (scene.board().blinks(now)) millis = Math.min(millis, BLINK_TICK_MILLIS);
         long tick = millis * NANOS_PER_MILLI;
-        return pending ? Math.min(tick, FRAME_NANOS) : tick;
+        return unpainted ? Math.min(tick, Math.max(0, paintedNanos + FRAME_NANOS - now)) : tick;
     }
 
     private void paint(TerminalScreen screen, Painter painter, boolean whole) throws IOException {
@@ -233,6 +236,7 @@ final class BarApp {
         Canvas canvas = BarView.draw(desk.scene(now), size.getColumns(), size.getRows(), options.glyphs());
         painter.paint(canvas, whole || resized != null);
         paintedNanos = now;
+        unpainted = false;
     }
 
     /** Hands messages of the link to the loop and keeps a picture for the next start now and then. */

@@ -161,12 +161,14 @@ public final class FakeService implements AutoCloseable {
     }
 
     /**
-     * Shows the busy day for trials by hand: {@code FakeService PORT [driven] [storm] [steps]}. A storm is ten views a
-     * second; with steps every line on standard input shows a view whose newest action is that line.
+     * Shows a day for trials by hand: {@code FakeService PORT [driven] [crowded] [storm] [hours] [steps]}. Crowded are nine
+     * live bowls; a storm is ten views a second, with hours each a second later by the salon's clock; with steps every
+     * line on standard input shows a view whose newest action is that line.
      */
     public static void main(String[] arguments) throws Exception {
         List<String> words = List.of(arguments);
-        var service = new FakeService(Samples.busy(), words.contains("driven"), Integer.parseInt(arguments[0]));
+        DayView first = words.contains("crowded") ? Samples.crowded() : Samples.busy();
+        var service = new FakeService(first, words.contains("driven"), Integer.parseInt(arguments[0]));
         System.out.println(service.address());
         if (words.contains("steps")) {
             var lines = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
@@ -174,15 +176,15 @@ public final class FakeService implements AutoCloseable {
                 service.show(Samples.lastAction(line));
             return;
         }
-        storm(service, words.contains("storm"));
+        run(service, words.contains("storm"), words.contains("hours") ? 1 : 37);
     }
 
-    private static void storm(FakeService service, boolean storm) throws InterruptedException {
+    private static void run(FakeService service, boolean storm, int stepSeconds) throws InterruptedException {
         Instant now = Samples.NOW;
         // Ends: with the process; this is a tool for the bench.
         while (true) {
             Thread.sleep(storm ? 100 : 5000);
-            now = now.plus(storm ? Duration.ofSeconds(37) : Duration.ofSeconds(5));
+            now = now.plus(Duration.ofSeconds(stepSeconds));
             if (storm) service.show(Samples.at(now));
             else service.beat();
         }

@@ -12,6 +12,9 @@ public enum Glyphs {
     /** Seven bits. */
     ASCII;
 
+    /** No character that is drawn lies beyond this one. */
+    public static final char LAST = '\u25ff';
+
     private static final String FANCY = "─│┌┐└┘█▀▄▓░■▲←→↑↓·…×±°½µ";
     private static final String PLAIN = "-|++++#\"_#.!^<>^v.~x+o?u";
     private static final String CP437_LACKS = "…×";

@@ -37,7 +37,11 @@ public final class FrameBuffer extends OutputStream {
 
     @Override
     public synchronized void write(byte[] values, int offset, int count) {
-        for (int i = 0; i < count; i++) write(values[offset + i]);
+        if (closed) return;
+        if (length + count > bytes.length) bytes = Arrays.copyOf(bytes, 2 * (length + count));
+        for (int i = offset; i < offset + count; i++) {
+            if (values[i] != 0) bytes[length++] = values[i];
+        }
     }
 
     @Override

@@ -4,16 +4,15 @@ import com.googlecode.lanterna.TerminalPosition;
 import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.screen.Screen;
 import java.io.IOException;
-import java.util.HashMap;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import stirtide.bar.frame.Canvas;
+import stirtide.bar.frame.Glyphs;
 import stirtide.bar.frame.Style;
 
 /** Puts pictures on a screen: only cells that differ from the picture before are touched. */
 public final class Painter {
     private final Screen screen;
-    private final Map<Integer, TextCharacter> cells = new HashMap<>();
+    private final @Nullable TextCharacter[][] cells = new TextCharacter[Style.values().length][Glyphs.LAST + 1];
     private final Theme theme;
     private final ColorDepth depth;
     private @Nullable Canvas shown;
@@ -43,6 +42,11 @@ public final class Painter {
             }
         }
         shown = canvas;
+        boolean cursorStays = before != null
+                && before.cursorColumn() == canvas.cursorColumn()
+                && before.cursorRow() == canvas.cursorRow();
+        // A frame in which nothing is new is no frame.
+        if (changed == 0 && cursorStays) return 0;
         boolean hidden = canvas.cursorColumn() < 0;
         screen.setCursorPosition(hidden ? null : new TerminalPosition(canvas.cursorColumn(), canvas.cursorRow()));
         screen.refresh(all ? Screen.RefreshType.COMPLETE : Screen.RefreshType.DELTA);
@@ -56,10 +60,12 @@ public final class Painter {
 
     // Making a TextCharacter is dear (it runs a break iterator), and there are few different ones.
     private TextCharacter cell(char character, Style style) {
-        return cells.computeIfAbsent(character * Style.values().length + style.ordinal(), made -> {
-            Theme.Look look = theme.look(style, depth);
-            TextCharacter[] drawn = TextCharacter.fromCharacter(character, look.ink(), look.ground());
-            return drawn[0].withModifiers(look.marks());
-        });
+        TextCharacter known = cells[style.ordinal()][character];
+        if (known != null) return known;
+        Theme.Look look = theme.look(style, depth);
+        TextCharacter made =
+                TextCharacter.fromCharacter(character, look.ink(), look.ground())[0].withModifiers(look.marks());
+        cells[style.ordinal()][character] = made;
+        return made;
     }
 }

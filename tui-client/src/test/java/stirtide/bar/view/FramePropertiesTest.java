@@ -52,6 +52,7 @@ class FramePropertiesTest {
         for (char letter = 0; letter < Character.MAX_VALUE; letter++) {
             char shown = Glyphs.FULL.map(letter);
             assertThat(isForbidden(shown)).as("U+%04X", (int) letter).isFalse();
+            assertThat(shown).isLessThanOrEqualTo(Glyphs.LAST);
         }
         assertThat(Glyphs.ASCII.map('é')).isEqualTo('e');
     }
