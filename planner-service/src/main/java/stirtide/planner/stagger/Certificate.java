@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 public record Certificate(Claim claim, Step root) {
 
     /** One step of a proof about the plans that are still possible. */
-    public sealed interface Step permits Priced, Split {}
+    public sealed interface Step permits Priced, Split, Swept {}
 
     /**
      * Prices on minutes of mixing. Each run's cheapest path, less the price of all hands, bounds every plan from below. If
@@ -42,4 +42,17 @@ public record Certificate(Claim claim, Step root) {
      * @param later proof for later starts
      */
     public record Split(int runIndex, int minute, int mixStartMinute, Step atMost, Step later) implements Step {}
+
+    /**
+     * Prices as in {@link Priced}, with which the plans are followed minute by minute: a state is how far each run is fed and
+     * how long hands are at work; the bowls of a run are mixed in the order of their use. It is dropped when its cost, the cheapest rest of each run and the price of the hands
+     * yet to come exceed what the claim allows. No state is left at the end. Only for days on which all bowls of a run cost
+     * the same.
+     *
+     * @param delayWeight price of a minute of wait, 0 or more
+     * @param mixWeight price of a unit of the second level, 0 or more
+     * @param ageWeight price of a minute of age, 0 or more
+     * @param prices what a minute of mixing costs
+     */
+    public record Swept(long delayWeight, long mixWeight, long ageWeight, MinutePrices prices) implements Step {}
 }

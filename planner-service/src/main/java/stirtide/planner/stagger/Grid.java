@@ -34,7 +34,7 @@ final class Grid {
                 problem.runs().stream().mapToInt(Run::workingLifeMinutes).max().orElse(1);
         List<RunGrid> made = new ArrayList<>();
         for (int i = 0; i < problem.runs().size(); i++) {
-            made.add(new RunGrid(i, problem.runs().get(i), problem.handOverMinutes(), origin));
+            made.add(new RunGrid(i, problem.runs().get(i), problem, origin));
         }
         this.runs = made.toArray(RunGrid[]::new);
         this.capacity = new int[horizon];

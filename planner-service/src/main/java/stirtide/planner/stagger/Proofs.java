@@ -11,6 +11,11 @@ import org.jspecify.annotations.Nullable;
 final class Proofs {
     private static final int ROOT_ROUNDS = 600;
     private static final int NODE_ROUNDS = 48;
+    private static final int FIRST_WIDTH = 256;
+    private static final int LARGEST_WIDTH = 16_384;
+    private static final int WIDER = 4;
+    /** Weight of the second level where clients wait, beside 1 for age and the price scale for waits. */
+    private static final long LATE_MIX = 64;
 
     private final Grid grid;
     private final PriceBound bound;
@@ -24,6 +29,12 @@ final class Proofs {
     private @Nullable PriceAscent ascent;
     private @Nullable ProofTree tree;
     private int rootRounds;
+    private final boolean sweeps;
+    private @Nullable Sweep sweep;
+    private int width = FIRST_WIDTH;
+    private long sweepSteps;
+    private long allSweepSteps;
+    private long treeSteps;
     private boolean hopeless;
     private int @Nullable [] guide;
     private int @Nullable [] guideFrom;
@@ -33,6 +44,7 @@ final class Proofs {
         this.bound = new PriceBound(grid);
         this.incumbent = incumbent;
         this.score = score;
+        this.sweeps = Sweep.suits(grid);
         begin(score);
     }
 
@@ -50,6 +62,8 @@ final class Proofs {
         level = 1;
         ascent = null;
         tree = null;
+        sweep = null;
+        width = Math.max(FIRST_WIDTH, width / WIDER);
         hopeless = better.lastResorts() > 0;
         if (!hopeless) {
             beginBounds();
@@ -145,7 +159,9 @@ final class Proofs {
 
     /** One round: a step of the prices or one node of a tree. */
     void round() {
-        if (tree != null) {
+        if (sweep != null && sweepSteps <= treeSteps) {
+            sweepRound(sweep);
+        } else if (tree != null) {
             treeRound(tree);
         } else {
             priceRound();
@@ -173,6 +189,9 @@ final class Proofs {
             if (!climbing.closed()) {
                 tree = new ProofTree(
                         bound, climbing.claim, climbing.bestPrice, climbing.bestWeights, incumbent, NODE_ROUNDS);
+                sweepSteps = 0;
+                treeSteps = 0;
+                sweep = sweeps ? sweep(climbing) : null;
             }
         }
     }
@@ -191,12 +210,54 @@ final class Proofs {
         }
     }
 
+    /** The sweep for a claim that prices alone do not refute, with those weights that leave least to it. */
+    private Sweep sweep(PriceAscent root) {
+        Claim claim = root.claim;
+        Weights own = root.bestWeights;
+        Sweep plain = new Sweep(grid, claim, root.bestPrice, own);
+        if (level == 1 || level == 2 && claim.waitMinutes() == 0) {
+            return plain;
+        }
+        int[] price = prices[1];
+        if (claim.waitMinutes() > 0 && price != null) {
+            Weights apart = new Weights(own.lastResort(), PriceBound.SCALE, LATE_MIX, level == 2 ? 0 : 1);
+            return new Sweep(grid, claim, price, apart);
+        }
+        Weights apart = new Weights(own.lastResort(), own.delay(), 8 * own.mix(), own.age());
+        Sweep other = new Sweep(grid, claim, root.bestPrice, apart);
+        return other.margin() >= plain.margin() ? other : plain;
+    }
+
+    private void sweepRound(Sweep wide) {
+        long before = wide.steps();
+        Path[] found = wide.run(width);
+        sweepSteps += wide.steps() - before;
+        allSweepSteps += wide.steps() - before;
+        if (found != null && incumbent.offer(found)) {
+            return;
+        }
+        if (wide.closed()) {
+            least[level] = figure(level);
+            certificates[level] = wide.certificate();
+            tree = null;
+            sweep = null;
+            skipProven();
+        } else if (found == null && width < LARGEST_WIDTH) {
+            width *= WIDER;
+        } else {
+            sweep = null;
+        }
+    }
+
     private void treeRound(ProofTree growing) {
+        long before = bound.steps();
         growing.advance();
+        treeSteps += bound.steps() - before;
         if (growing.done()) {
             least[level] = figure(level);
             certificates[level] = growing.certificate();
             tree = null;
+            sweep = null;
             skipProven();
         } else if (growing.stuck()) {
             hopeless = true;
@@ -205,6 +266,6 @@ final class Proofs {
 
     /** Steps of path search done so far. */
     long steps() {
-        return bound.steps();
+        return bound.steps() + allSweepSteps;
     }
 }

@@ -14,22 +14,23 @@ final class RunGrid {
     /** Second-level cost of a bowl from u to v at [u][v - u - 1], or {@link BowlRule#NO_BOWL}. */
     final int[][] bowlCost;
 
-    RunGrid(int index, Run run, int handOver, int origin) {
+    RunGrid(int index, Run run, Problem problem, int origin) {
         this.index = index;
         this.start = run.startMinute() - origin;
         this.minutes = run.minutes();
         this.mix = run.mixMinutes();
         this.life = run.workingLifeMinutes();
-        this.lead = mix + handOver;
+        this.lead = mix + problem.handOverMinutes();
         this.reach = new int[minutes];
         this.bowlCost = new int[minutes][];
         for (int u = 0; u < minutes; u++) {
-            fill(run.bowls(), u);
+            fill(run.bowls(), u, Math.max(lead, problem.maxWaitMinutes()));
         }
     }
 
-    private void fill(BowlRule rule, int u) {
-        int last = Math.min(minutes, u + life);
+    /** A bowl that comes late reaches farther than its life from its first use. */
+    private void fill(BowlRule rule, int u, int latest) {
+        int last = Math.min(minutes, u + life - lead + latest);
         int[] row = new int[last - u];
         reach[u] = u;
         for (int v = u + 1; v <= last; v++) {

@@ -14,44 +14,56 @@ import stirtide.planner.stagger.cli.DayFile;
 
 /** Days whose optimum a general-purpose constraint solver proved; the figures stand in the files as "reference". */
 class BenchDaysTest {
+    /** Enough for the slowest of these days; work ends as soon as all is proven. */
+    private static final int ROUNDS = 4000;
+
     private static final Path DAYS = Path.of("src/test/resources/stagger-bench");
 
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "S8A1-nat-1",
-                "S8A1-nat-2",
-                "S8A1-nat-3",
+                "S20A1-40-1",
+                "S20A1-40-2",
+                "S20A1-40-3",
+                "S20A1-70-1",
+                "S20A1-70-2",
+                "S20A1-70-3",
+                "S20A1-nat-1",
+                "S20A1-nat-2",
+                "S20A1-nat-3",
+                "S40A2-40-1",
+                "S40A2-40-2",
+                "S40A2-40-3",
+                "S40A2-70-1",
+                "S40A2-70-3",
+                "S40A2-nat-1",
+                "S40A2-nat-2",
+                "S40A2-nat-3",
+                "S80A3-40-1",
+                "S80A3-40-2",
+                "S80A3-40-3",
+                "S80A3-70-3",
+                "S80A3-nat-1",
+                "S80A3-nat-2",
+                "S80A3-nat-3",
                 "S8A1-40-1",
                 "S8A1-40-2",
                 "S8A1-40-3",
                 "S8A1-70-1",
+                "S8A1-70-2",
+                "S8A1-70-3",
                 "S8A1-90-1",
-                "S20A1-nat-2",
-                "S20A1-nat-3",
-                "S20A1-40-1",
-                "S20A1-40-2",
-                "S20A1-40-3",
-                "S40A2-nat-1",
-                "S40A2-nat-2",
-                "S40A2-nat-3",
-                "S40A2-40-1",
-                "S40A2-40-2",
-                "S40A2-40-3",
-                "S40A2-70-3",
-                "S80A3-nat-1",
-                "S80A3-nat-2",
-                "S80A3-nat-3",
-                "S80A3-40-1",
-                "S80A3-40-2",
-                "S80A3-40-3"
+                "S8A1-90-2",
+                "S8A1-nat-1",
+                "S8A1-nat-2",
+                "S8A1-nat-3"
             })
     void finds_the_proven_optimum_and_proves_it_again(String name) throws Exception {
         Path file = DAYS.resolve(name + ".json");
         Problem problem = DayFile.read(file).problem();
         JsonNode reference = new ObjectMapper().readTree(file.toFile()).get("reference");
 
-        Plan plan = new StaggerEngine(problem, new SplittableRandom(1)).improve(rounds -> rounds < 400);
+        Plan plan = new StaggerEngine(problem, new SplittableRandom(1)).improve(rounds -> rounds < ROUNDS);
 
         assertThat(PlanCheck.faults(problem, plan)).isEmpty();
         assertThat(plan.score())

@@ -22,6 +22,14 @@ class PublishedTardinessTest {
     }
 
     @Test
+    void total_tardiness_370_of_the_five_jobs_in_pinedo_chapter_3() {
+        // M. Pinedo, Scheduling: Theory, Algorithms, and Systems, chapter 3; data and value from memory, confirmed by
+        // enumeration.
+        assertThat(leastTardiness(new int[] {121, 79, 147, 83, 130}, new int[] {260, 266, 266, 336, 337}))
+                .isEqualTo(370);
+    }
+
+    @Test
     void earliest_deadline_first_would_be_late_where_planned_idle_time_is_not() {
         // Built for this test, not published: job A (released 0, due 10), B (released 1, due 4), 3 minutes each.
         // Starting A at 0

@@ -1,5 +1,6 @@
 package stirtide.planner.stagger.check;
 
+import java.util.Arrays;
 import java.util.Map;
 import stirtide.planner.stagger.Assistant;
 import stirtide.planner.stagger.Certificate;
@@ -77,7 +78,23 @@ public final class CertificateCheck {
             later[r] = cases[r].later(split.minute(), split.mixStartMinute());
             return follow(claim, split.atMost(), atMost) && follow(claim, split.later(), later);
         }
+        if (step instanceof Certificate.Swept swept) {
+            return swept(claim, swept);
+        }
         return priced(claim, (Certificate.Priced) step, cases);
+    }
+
+    /** Followed from the whole problem: what splits and strikes before it left out is not needed. */
+    private boolean swept(Claim claim, Certificate.Swept step) {
+        Certificate.Priced terms =
+                new Certificate.Priced(step.delayWeight(), step.mixWeight(), step.ageWeight(), step.prices(), null);
+        if (!lawful(claim, terms)) {
+            return false;
+        }
+        Prices prices = new Prices(problem, claim, terms, allowed, from, to);
+        int[] hands = new int[to - from];
+        Arrays.setAll(hands, i -> hands(from + i));
+        return new SweepCheck(problem, prices, step.prices(), hands, from).dies(allowance(claim, terms));
     }
 
     private boolean priced(Claim claim, Certificate.Priced step, RunCase[] cases) {
@@ -131,17 +148,21 @@ public final class CertificateCheck {
     private long hands(Certificate.Priced step) {
         long sum = 0;
         for (int t = step.prices().fromMinute(); t < step.prices().toMinute(); t++) {
-            int onDuty = 0;
-            for (Assistant assistant : problem.assistants()) {
-                boolean here = false;
-                for (Window window : assistant.onDuty()) {
-                    here |= window.covers(t, t + 1);
-                }
-                onDuty += here ? 1 : 0;
-            }
-            sum += (long) Math.min(onDuty, problem.mixesAtOnce())
-                    * step.prices().at(t);
+            sum += (long) hands(t) * step.prices().at(t);
         }
         return sum;
+    }
+
+    /** How many can mix in a minute. */
+    private int hands(int minute) {
+        int onDuty = 0;
+        for (Assistant assistant : problem.assistants()) {
+            boolean here = false;
+            for (Window window : assistant.onDuty()) {
+                here |= window.covers(minute, minute + 1);
+            }
+            onDuty += here ? 1 : 0;
+        }
+        return Math.min(onDuty, problem.mixesAtOnce());
     }
 }

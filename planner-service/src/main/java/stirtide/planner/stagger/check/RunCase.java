@@ -32,7 +32,7 @@ final class RunCase {
         Arrays.setAll(struck, u -> new BitSet());
         this.bowls = new int[run.minutes()][run.minutes() + 1];
         for (int u = 0; u < run.minutes(); u++) {
-            for (int v = u + 1; v <= Math.min(run.minutes(), u + run.workingLifeMinutes()); v++) {
+            for (int v = u + 1; v <= run.minutes(); v++) {
                 bowls[u][v] = run.bowls().cost(u, v);
             }
         }
@@ -85,9 +85,14 @@ final class RunCase {
         return run.startMinute() + u - lead + prices.longestWait();
     }
 
+    /** No bowl used from u feeds beyond this minute; one that comes late reaches farther than its life from u. */
+    private int farthest(int u, Prices prices) {
+        return Math.min(run.minutes(), u + run.workingLifeMinutes() - lead + Math.max(lead, prices.longestWait()));
+    }
+
     private void fillLeast(int u, long[] ahead, long[] leastUpTo, Prices prices) {
         leastUpTo[u] = NONE;
-        for (int v = u + 1; v <= Math.min(run.minutes(), u + run.workingLifeMinutes()); v++) {
+        for (int v = u + 1; v <= farthest(u, prices); v++) {
             long c = bowls[u][v] < 0 ? NONE : ahead[v] + prices.mixWeight() * bowls[u][v];
             leastUpTo[v] = Math.min(leastUpTo[v - 1], c);
         }
@@ -99,9 +104,7 @@ final class RunCase {
             return NONE;
         }
         int v = u;
-        int end = Math.min(
-                Math.min(run.minutes(), u + run.workingLifeMinutes()),
-                s + run.workingLifeMinutes() - run.startMinute());
+        int end = Math.min(run.minutes(), s + run.workingLifeMinutes() - run.startMinute());
         while (v < end && earliest[v] <= s && s <= latest[v]) {
             v++;
         }
@@ -140,9 +143,7 @@ final class RunCase {
 
     private void reach(int u, int s, long[] reached, Prices prices) {
         long base = reached[u] + own(u, s, prices);
-        int end = Math.min(
-                Math.min(run.minutes(), u + run.workingLifeMinutes()),
-                s + run.workingLifeMinutes() - run.startMinute());
+        int end = Math.min(run.minutes(), s + run.workingLifeMinutes() - run.startMinute());
         for (int v = u; v < end && earliest[v] <= s && s <= latest[v]; v++) {
             if (bowls[u][v + 1] >= 0) {
                 reached[v + 1] = Math.min(reached[v + 1], base + prices.mixWeight() * bowls[u][v + 1]);

@@ -1,0 +1,229 @@
+package stirtide.planner.stagger;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Plans runs together, minute by minute: a state is how far each run is fed and until when hands are at work. Of equal states
+ * the cheapest is kept; a state is dropped when its cost and the least rest of all its runs, less the price of all hands yet to
+ * come, reach the limit. While no more states are alive than the width allows, the outcome is the best there is (dynamic
+ * programming with price bounds); beyond that only the most promising are followed (beam search).
+ */
+final class JointSearch {
+    /** Most bowls that are remembered; more would take too much memory. */
+    private static final int MOST_NODES = 3_000_000;
+
+    private final CoverTable[] tables;
+    private final Weights weights;
+    private final int[] free;
+    private final long[] minutePrice;
+    /** Price of all hands from each minute on. */
+    private final long[] allHands;
+
+    private final int width;
+    private final JointNodes nodes = new JointNodes();
+    private final JointLayer first;
+    private final JointLayer second;
+    private final int[] scratch;
+    private final int[] active;
+    private int activeCount;
+    /** Least cost of the runs that are not active yet. */
+    private long later;
+
+    private boolean cut;
+    private Path @Nullable [] best;
+    private long bestCost;
+    private long steps;
+
+    /**
+     * @param weights costs of the levels, as in the tables
+     * @param free how many more mixes each minute may hold
+     * @param minutePrice what each minute of mixing costs in the prices of the tables
+     * @param limit paths are wanted that cost less than this
+     * @param width most states that are followed from one minute to the next
+     */
+    JointSearch(CoverTable[] tables, Weights weights, int[] free, long[] minutePrice, long limit, int width) {
+        this.tables = tables;
+        this.weights = weights;
+        this.free = free;
+        this.minutePrice = minutePrice;
+        this.allHands = new long[free.length + 1];
+        for (int t = free.length - 1; t >= 0; t--) {
+            allHands[t] = allHands[t + 1] + minutePrice[t] * free[t];
+        }
+        this.width = width;
+        this.bestCost = limit;
+        int hands = Math.min(tables.length, Arrays.stream(free).max().orElse(0));
+        this.first = new JointLayer(tables.length + hands);
+        this.second = new JointLayer(tables.length + hands);
+        this.scratch = new int[tables.length + hands];
+        this.active = new int[tables.length];
+    }
+
+    /** Steps of work done. */
+    long steps() {
+        return steps;
+    }
+
+    /** Whether some states were left aside for lack of room, so that nothing is proved. */
+    boolean cut() {
+        return cut;
+    }
+
+    /** Paths in the order of the tables, or null if none below the limit was found. */
+    Path @Nullable [] solve() {
+        int from = Arrays.stream(tables).mapToInt(table -> table.first).min().orElse(0);
+        int to = Arrays.stream(tables).mapToInt(table -> table.last).max().orElse(-1);
+        JointLayer now = first;
+        JointLayer next = second;
+        activate(from);
+        now.add(scratch, 0, estimate(0, from), 0, JointNodes.NONE);
+        for (int t = from; t <= to && now.size() > 0; t++) {
+            if (now.size() > width || nodes.size() > MOST_NODES) {
+                cut = true;
+                now.keepBest(nodes.size() > MOST_NODES ? 1 : width);
+            }
+            for (int i = 0; i < now.size(); i++) {
+                startAll(now, i, t);
+            }
+            activate(t + 1);
+            next.clear();
+            for (int i = 0; i < now.size(); i++) {
+                pass(now, i, t + 1, next);
+            }
+            JointLayer done = now;
+            now = next;
+            next = done;
+        }
+        return best;
+    }
+
+    /** Sets which runs a state at minute t still has to care for. */
+    private void activate(int t) {
+        activeCount = 0;
+        later = -allHands[t];
+        for (int r = 0; r < tables.length; r++) {
+            if (t < tables[r].first) {
+                later += tables[r].rest(t, 0);
+            } else if (t <= tables[r].last + 1) {
+                active[activeCount++] = r;
+            }
+        }
+    }
+
+    private void startAll(JointLayer layer, int state, int t) {
+        System.arraycopy(layer.data, state * scratch.length, scratch, 0, scratch.length);
+        long cost = layer.cost[state];
+        long estimate = layer.estimate[state];
+        int node = layer.node[state];
+        if (estimate >= bestCost) {
+            return;
+        }
+        for (int i = layer.lastRun[state]; i < activeCount; i++) {
+            CoverTable table = tables[active[i]];
+            int covered = scratch[active[i]];
+            boolean may = covered < table.run.minutes && table.price(t) < PathSearch.NEVER && holds(t, table.run.mix);
+            for (int u = may ? table.firstUse(t, covered) : -1; u >= 0; u = table.nextUse(t, covered, u)) {
+                start(layer, i, t, u, cost, estimate, node);
+            }
+        }
+    }
+
+    /** Adds the state in which one more run starts a bowl at t, used from u. */
+    private void start(JointLayer layer, int i, int t, int u, long cost, long estimate, int node) {
+        int r = active[i];
+        CoverTable table = tables[r];
+        int covered = scratch[r];
+        int reach = table.reach(t, u);
+        long more = table.cost(t, u);
+        steps += 8;
+        long then = table.rest(t, reach);
+        if (then >= PathSearch.NEVER || estimate + more + then - table.rest(t, covered) >= bestCost) {
+            return;
+        }
+        scratch[r] = reach;
+        int made = nodes.add(node, r, u, t);
+        if (complete()) {
+            offer(made);
+        } else {
+            int hand = idleHand();
+            scratch[hand] = t + table.run.mix;
+            layer.add(scratch, cost + more, estimate + more + then - table.rest(t, covered), i, made);
+            scratch[hand] = 0;
+        }
+        scratch[r] = covered;
+    }
+
+    /** Carries a state over to minute t. */
+    private void pass(JointLayer layer, int state, int t, JointLayer next) {
+        System.arraycopy(layer.data, state * scratch.length, scratch, 0, scratch.length);
+        steps += 16 + 4 * activeCount;
+        long cost = layer.cost[state];
+        for (int h = tables.length; h < scratch.length; h++) {
+            cost -= scratch[h] == 0 ? 0 : minutePrice[t - 1];
+            scratch[h] = scratch[h] <= t ? 0 : scratch[h];
+        }
+        long estimate = estimate(cost, t);
+        if (estimate < bestCost) {
+            Arrays.sort(scratch, tables.length, scratch.length);
+            next.merge(scratch, cost, estimate, layer.node[state]);
+        }
+    }
+
+    private boolean complete() {
+        for (int r = tables.length - 1; r >= 0; r--) {
+            if (scratch[r] < tables[r].run.minutes) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private int idleHand() {
+        int hand = tables.length;
+        while (scratch[hand] != 0) {
+            hand++;
+        }
+        return hand;
+    }
+
+    /** Whether a hand is idle and the minutes from t on have room for one more mix beside those at work. */
+    private boolean holds(int t, int minutes) {
+        boolean idle = false;
+        for (int h = tables.length; h < scratch.length; h++) {
+            idle |= scratch[h] == 0;
+        }
+        for (int s = t; idle && s < t + minutes; s++) {
+            int room = free[s];
+            for (int h = tables.length; h < scratch.length; h++) {
+                room -= scratch[h] > s ? 1 : 0;
+            }
+            if (room <= 0) {
+                return false;
+            }
+        }
+        return idle;
+    }
+
+    /** Least cost of all plans that go on from the state at hand. */
+    private long estimate(long cost, int t) {
+        long sum = cost + later;
+        for (int i = 0; i < activeCount; i++) {
+            long rest = tables[active[i]].rest(t, scratch[active[i]]);
+            if (rest >= PathSearch.NEVER) {
+                return PathSearch.NEVER;
+            }
+            sum += rest;
+        }
+        return sum;
+    }
+
+    private void offer(int node) {
+        Path[] paths = nodes.paths(node, tables);
+        long cost = paths == null ? PathSearch.NEVER : weights.of(Path.sum(paths));
+        if (cost < bestCost) {
+            bestCost = cost;
+            best = paths;
+        }
+    }
+}
