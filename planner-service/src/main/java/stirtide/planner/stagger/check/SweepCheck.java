@@ -30,7 +30,6 @@ final class SweepCheck {
         }
     }
 
-    private final Problem problem;
     private final Prices prices;
     private final MinutePrices minutePrices;
     private final int[] hands;
@@ -43,7 +42,6 @@ final class SweepCheck {
      * @param hands how many can mix in each minute from {@code from}
      */
     SweepCheck(Problem problem, Prices prices, MinutePrices minutePrices, int[] hands, int from) {
-        this.problem = problem;
         this.prices = prices;
         this.minutePrices = minutePrices;
         this.hands = hands;
