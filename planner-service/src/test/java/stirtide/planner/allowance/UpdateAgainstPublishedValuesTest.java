@@ -98,6 +98,55 @@ class UpdateAgainstPublishedValuesTest {
         assertThat(student.inverseSurvivalProbability(0.005)).isCloseTo(p995, within(0.0005));
     }
 
+    /**
+     * The 0.001 column of the same table and its last row, the normal. The column is printed less carefully: up to one in
+     * the last digit off, and 318.313 where the exact value for one degree of freedom is 318.309.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "1,318.313,0.0045",
+        "2,22.327,0.0015",
+        "5,5.893,0.0015",
+        "9,4.296,0.0015",
+        "10,4.143,0.0015",
+        "20,3.552,0.0015",
+        "30,3.385,0.0015",
+        "100,3.174,0.0015"
+    })
+    void student_quantiles_far_out_are_the_printed_ones(double freedom, double p999, double tolerance) {
+        assertThat(TDistribution.of(freedom).inverseSurvivalProbability(0.001)).isCloseTo(p999, within(tolerance));
+    }
+
+    /** Last row of the same table, three digits printed; the digits beyond are computed. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.90,1.282,1.2815515655446004", "0.95,1.645,1.6448536269514722", "0.975,1.960,1.959963984540054",
+        "0.99,2.326,2.3263478740408408", "0.995,2.576,2.5758293035489004", "0.999,3.090,3.090232306167813"
+    })
+    void normal_quantiles_are_the_printed_ones(double probability, double printed, double computed) {
+        double quantile = NormalDistribution.of(0, 1).inverseCumulativeProbability(probability);
+        assertThat(quantile).isCloseTo(printed, within(0.0005)).isCloseTo(computed, within(1e-12));
+    }
+
+    /** NIST TN 1297, table B.1: two-sided, for the fractions of one, two and three standard deviations and 95 %. */
+    @ParameterizedTest
+    @CsvSource({"1,1.84,12.71,13.97,235.80", "10,1.05,2.23,2.28,3.96"})
+    void coverage_factors_are_the_printed_ones(double freedom, double one, double p95, double two, double three) {
+        assertThat(twoSided(freedom, sigmas(1))).isCloseTo(one, within(0.005));
+        assertThat(twoSided(freedom, 0.95)).isCloseTo(p95, within(0.005));
+        assertThat(twoSided(freedom, sigmas(2))).isCloseTo(two, within(0.005));
+        assertThat(twoSided(freedom, sigmas(3))).isCloseTo(three, within(0.005));
+    }
+
+    private static double twoSided(double freedom, double fraction) {
+        return TDistribution.of(freedom).inverseSurvivalProbability((1 - fraction) / 2);
+    }
+
+    private static double sigmas(double count) {
+        NormalDistribution normal = NormalDistribution.of(0, 1);
+        return normal.cumulativeProbability(count) - normal.cumulativeProbability(-count);
+    }
+
     /** R 2.9.2 values for 5 degrees of freedom, from the tests of a general statistics library; 14 digits. */
     @ParameterizedTest
     @CsvSource({
@@ -118,9 +167,14 @@ class UpdateAgainstPublishedValuesTest {
         NormalDistribution normal = NormalDistribution.of(2.1, 1.4);
         assertThat(normal.inverseCumulativeProbability(0.90)).isCloseTo(3.89417219176244, within(1e-12));
         assertThat(normal.inverseCumulativeProbability(0.975)).isCloseTo(4.843949578356074, within(1e-12));
+        assertThat(normal.inverseCumulativeProbability(0.95)).isCloseTo(4.40279507773206, within(1e-12));
+        assertThat(normal.inverseCumulativeProbability(0.99)).isCloseTo(5.35688702365718, within(1e-12));
         assertThat(normal.inverseCumulativeProbability(0.999)).isCloseTo(6.42632522863494, within(1e-12));
         LogNormalDistribution grams = LogNormalDistribution.of(1, 0.5);
         assertThat(grams.getMean()).isCloseTo(3.080216848918031, within(1e-14));
+        assertThat(grams.getVariance()).isCloseTo(2.694758124344946, within(1e-14));
+        assertThat(grams.cumulativeProbability(1)).isCloseTo(0.022750131948179195, within(1e-14));
+        assertThat(grams.cumulativeProbability(3)).isCloseTo(0.57817410080287324, within(1e-14));
         assertThat(grams.cumulativeProbability(2)).isCloseTo(0.26970493073490953, within(1e-14));
         assertThat(grams.cumulativeProbability(5)).isCloseTo(0.88855433670680750, within(1e-14));
     }

@@ -30,6 +30,78 @@ class CriticalFractionAgainstPublishedValuesTest {
         assertThat(order).isCloseTo(234.458, within(0.0005)).isCloseTo(235.2, within(0.8));
     }
 
+    /** Same solution, a to c: P(D > 400), P(D < 100), P(160 <= D <= 240), printed to four decimals. */
+    @Test
+    void cachon_and_terwiesch_probabilities_come_out() {
+        NormalDistribution demand = NormalDistribution.of(200, 80);
+        assertThat(demand.survivalProbability(400)).isCloseTo(0.0062, within(0.00005));
+        assertThat(demand.cumulativeProbability(100)).isCloseTo(0.1056, within(0.00005));
+        // 0.3829 exactly: the book adds up two figures rounded in its table, so one in the last digit is let be
+        assertThat(demand.probability(160, 240)).isCloseTo(0.3830, within(0.0001));
+    }
+
+    /**
+     * Nahmias, Production and Operations Analysis: N(11.73, 4.74), costs 0.50 and 0.15 (costs from memory); printed are a
+     * fraction of 0.77 and an order of about 15.
+     */
+    @Test
+    void nahmias_comes_out() {
+        double fraction = fraction("0.50", "0.15");
+        assertThat(fraction).isCloseTo(0.77, within(0.005));
+        assertThat(NormalDistribution.of(11.73, 4.74).inverseCumulativeProbability(fraction))
+                .isCloseTo(15, within(0.5));
+    }
+
+    /**
+     * Snyder and Shen, example 4.3: expected cost 1.997605193176645 at the best order, 7.356131552870388 at 40,
+     * 2.156131552870388 at 60; example 4.2 (revenue 1, cost 0.30, salvage 0.12): profit 33.002394806823354.
+     */
+    @Test
+    void the_fraction_gives_the_printed_least_cost() {
+        NormalDistribution demand = NormalDistribution.of(50, 8);
+        double best = demand.inverseCumulativeProbability(fraction("0.70", "0.18"));
+        assertThat(cost(demand, best, 0.70, 0.18)).isCloseTo(1.997605193176645, within(1e-10));
+        assertThat(cost(demand, 40, 0.70, 0.18)).isCloseTo(7.356131552870388, within(1e-12));
+        assertThat(cost(demand, 60, 0.70, 0.18)).isCloseTo(2.156131552870388, within(1e-12));
+        assertThat(50 * 0.70 - cost(demand, best, 0.70, 0.18)).isCloseTo(33.002394806823354, within(1e-10));
+    }
+
+    private static double cost(NormalDistribution demand, double order, double shortage, double over) {
+        double z = (order - demand.getMean()) / demand.getStandardDeviation();
+        NormalDistribution standard = NormalDistribution.of(0, 1);
+        double loss = standard.density(z) - z * standard.survivalProbability(z);
+        return demand.getStandardDeviation() * (over * (z + loss) + shortage * loss);
+    }
+
+    /**
+     * Same book, 4.7 (Poisson 6: 3.570106945770946 at 8, 6.590296024616344 at 5), 4.8 a (Poisson 18: 786.0884409 at 19,
+     * 1445.751063 at 13) and 4.7 b (table: 1,225,000 at 5, 1,725,000 at 3).
+     */
+    @Test
+    void counted_demand_has_the_printed_costs() {
+        assertThat(cost(poisson(6), 8, 4, 1)).isCloseTo(3.570106945770946, within(1e-12));
+        assertThat(cost(poisson(6), 5, 4, 1)).isCloseTo(6.590296024616344, within(1e-12));
+        assertThat(cost(poisson(18), 19, 270, 200)).isCloseTo(786.0884409, within(5e-8));
+        assertThat(cost(poisson(18), 13, 270, 200)).isCloseTo(1445.751063, within(5e-7));
+        double[] table = {0, .25, .05, .10, .20, .15, .10, .10, .05};
+        assertThat(cost(table, 5, 1_000_000, 500_000)).isCloseTo(1_225_000, within(1e-6));
+        assertThat(cost(table, 3, 1_000_000, 500_000)).isCloseTo(1_725_000, within(1e-6));
+    }
+
+    private static double[] poisson(double mean) {
+        double[] probability = new double[200];
+        for (int i = 0; i < probability.length; i++)
+            probability[i] = PoissonDistribution.of(mean).probability(i);
+        return probability;
+    }
+
+    private static double cost(double[] probability, int order, double shortage, double over) {
+        double cost = 0;
+        for (int demand = 0; demand < probability.length; demand++)
+            cost += probability[demand] * (demand > order ? shortage * (demand - order) : over * (order - demand));
+        return cost;
+    }
+
     /** Snyder and Shen, Fundamentals of Supply Chain Theory, 2nd ed., example 4.3: h 0.18, p 0.70, N(50, 8). */
     @Test
     void snyder_and_shen_come_out_for_normal_demand() {

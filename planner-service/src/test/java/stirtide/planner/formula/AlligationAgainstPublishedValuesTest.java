@@ -13,7 +13,7 @@ class AlligationAgainstPublishedValuesTest {
     /**
      * Columns: strong, weak, wanted, strong parts, weak parts. Univ. of Guelph, Standardization Problems, 1 and 2;
      * Sundell and White, Alligation/Alternate; pharmacy-tech-test.com; sciemce.com; Dairy fundamentals (old text);
-     * qammunity.org/11555351 (two); a pharmacy textbook item whose source is from memory; the last four are developer
+     * qammunity.org/11555351 (two); examoo.com (printed as 3.4 of 5.9 parts, 34 of 59); a pharmacy textbook item whose source is from memory; the last four are developer
      * blends by the same rule, computed.
      */
     @ParameterizedTest
@@ -26,6 +26,7 @@ class AlligationAgainstPublishedValuesTest {
         "3000,300,500,2,25",
         "1500,1100,1200,1,3",
         "4000,50,350,6,73",
+        "600,10,350,34,25",
         "9500,5000,7000,4,5",
         "1200,300,600,1,2",
         "900,300,600,1,1",
@@ -73,6 +74,16 @@ class AlligationAgainstPublishedValuesTest {
     @Test
     void a_total_is_shared_out_as_printed() {
         assertThat(Alligation.strongOf(100_000, 0, 50, 10, 20, 100)).isEqualTo(25_000);
+    }
+
+    /** qammunity.org/11555351: 5,000 quarts of wine take 1,250 and 3,750; 500 kg of cream take 38 and 462, printed whole. */
+    @ParameterizedTest
+    @CsvSource({"1500,1100,1200,5000,1250,0", "4000,50,350,500,38,0.5"})
+    void a_total_of_wine_or_cream_is_shared_out_as_printed(
+            long strong, long weak, long wanted, double total, double printed, double tolerance) {
+        Alligation parts = Alligation.of(strong, weak, wanted);
+        double found = total * parts.strongParts() / (parts.strongParts() + parts.weakParts());
+        assertThat(found).isCloseTo(printed, within(tolerance));
     }
 
     /** pharmacy-tech-test.com: 30 g of 2.5 % and 15 g of 1 % give 2 % (0.9 g in 45 g). */

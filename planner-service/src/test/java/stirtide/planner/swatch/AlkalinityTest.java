@@ -42,6 +42,19 @@ class AlkalinityTest {
                 .isBetween(answer.atLeast().doubleValue(), answer.atMost().doubleValue());
     }
 
+    /**
+     * Columns: pH in tenths and the printed concentration in mol/L of two mixes. OpenStax, Chemistry 2e, section 14.2 (7.3 is
+     * 5e-8; 4e-3 is 2.4) and math.info, Calculating pH (4e-7 is 6.4; 3.1 is 7.94e-4). Rounding to a tenth costs a quarter
+     * at each end, which is what the range of the answer says.
+     */
+    @ParameterizedTest
+    @CsvSource({"73,5e-8,24,4e-3", "64,4e-7,31,7.94e-4", "73,5e-8,64,4e-7"})
+    void printed_pairs_lie_within_the_range(int higher, double weaker, int lower, double stronger) {
+        Alkalinity.MoreAlkaline answer = more(higher, lower, 1);
+        assertThat(stronger / weaker)
+                .isBetween(answer.atLeast().doubleValue(), answer.atMost().doubleValue());
+    }
+
     @Test
     void the_sentence_gives_the_range_and_what_a_strip_cannot_tell() {
         assertThat(more(105, 95, 5).sentence())
