@@ -26,6 +26,7 @@ import stirtide.planner.files.FolderAnswer;
 import stirtide.planner.files.SalonFolder;
 import stirtide.planner.plan.PlanQuestion;
 import stirtide.planner.plan.Planner;
+import stirtide.planner.view.DayViews;
 
 /** Reads a folder and plans its day as it looks before the first client. */
 public final class PlannedFolder {
@@ -60,7 +61,11 @@ public final class PlannedFolder {
         Plan plan = PlanQuestions.of(day)
                 .map((PlanQuestion question) -> Planner.draw(question, ROUNDS))
                 .orElseThrow(() -> new Exit(Exit.BAD_INPUT, "there is nothing to plan: no service is booked"));
-        return new SheetDay(setup, numbered(opened), plan);
+        return new SheetDay(
+                setup,
+                numbered(opened),
+                plan,
+                DayViews.of(day, midnight(setup), 0).services());
     }
 
     /**

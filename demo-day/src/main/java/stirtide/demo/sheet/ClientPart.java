@@ -5,6 +5,7 @@ import java.util.Optional;
 import stirtide.events.day.Booking;
 import stirtide.events.plan.PlannedService;
 import stirtide.events.plan.PlannedService.PlannedZone;
+import stirtide.events.view.DayView.MemoryCard;
 
 /** What each client can expect: application, halfway check, rinse, and the time a rinse must never pass. */
 final class ClientPart {
@@ -22,7 +23,17 @@ final class ClientPart {
             page.text(Page.cell(booked.getKey().toString(), 4), headline(day, booked.getValue(), planned));
             planned.ifPresent(service -> zones(page, day, service));
             day.allowances(booked.getValue()).forEach(why -> page.text("    ", why));
+            day.memory(booked.getKey()).ifPresent(memory -> remembered(page, memory));
         }
+    }
+
+    private static void remembered(Page page, MemoryCard memory) {
+        page.text(
+                "    ",
+                "Last visit " + memory.lastVisit()
+                        + (memory.asLastTime() ? ", planned again as far as it is allowed:" : ":"));
+        memory.zones().forEach(zone -> page.text("      ", zone));
+        memory.departures().forEach(why -> page.text("    ! ", why));
     }
 
     private static String headline(SheetDay day, Booking booking, Optional<PlannedService> planned) {

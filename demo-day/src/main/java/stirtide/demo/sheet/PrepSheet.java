@@ -13,7 +13,7 @@ public final class PrepSheet {
     private PrepSheet() {}
 
     /**
-     * Writes the sheet: what to mix, what each client can expect, why anybody waits, what to have ready, cautions.
+     * Writes the sheet: what to mix, what each client can expect, missing tests, why anybody waits, what to have ready, cautions.
      *
      * @param leftOut sentences about bookings that are not of this day's bar
      */
@@ -22,6 +22,7 @@ public final class PrepSheet {
         head(page, day);
         MixingPart.write(page, day);
         ClientPart.write(page, day);
+        TestPart.write(page, day);
         waits(page, day);
         notes(page, day, leftOut);
         ReadyPart.write(page, day);

@@ -3,6 +3,7 @@ package stirtide.demo.sheet;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import stirtide.events.day.Booking;
@@ -13,6 +14,7 @@ import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
 import stirtide.events.setup.Menu.MenuEntry;
 import stirtide.events.setup.Person;
+import stirtide.events.view.DayView;
 import stirtide.planner.day.LearnedGrams;
 
 /**
@@ -21,10 +23,13 @@ import stirtide.planner.day.LearnedGrams;
  * @param setup what is in force on the day
  * @param bookings the day's services by number
  * @param plan the plan to print
+ * @param cards what is known of each service: tests, and what was mixed for the client before
  */
-public record SheetDay(DaySetup setup, SortedMap<Integer, Booking> bookings, Plan plan) {
+public record SheetDay(
+        DaySetup setup, SortedMap<Integer, Booking> bookings, Plan plan, List<DayView.ServiceCard> cards) {
     public SheetDay {
         bookings = new TreeMap<>(bookings);
+        cards = List.copyOf(cards);
     }
 
     ZoneId zone() {
@@ -33,6 +38,14 @@ public record SheetDay(DaySetup setup, SortedMap<Integer, Booking> bookings, Pla
 
     String clock(Instant instant) {
         return Wording.clock(instant, zone());
+    }
+
+    /** What is remembered of the client of a service. */
+    Optional<DayView.MemoryCard> memory(int service) {
+        return cards.stream()
+                .filter(card -> card.service() == service)
+                .findFirst()
+                .flatMap(DayView.ServiceCard::memory);
     }
 
     /** What the client is called on paper: the reference of the booking, or nothing. */

@@ -77,7 +77,35 @@ class PlannedFolderTest {
     @Test
     void arguments_in_any_order_are_understood() {
         PlanCommand command = PlanCommand.of(List.of("--json", "--date", "2027-06-11", "salon"));
-        assertThat(command).isEqualTo(new PlanCommand(SALON, Optional.of(LocalDate.of(2027, 6, 11)), true, false));
+        assertThat(command)
+                .isEqualTo(
+                        new PlanCommand(SALON, Optional.of(LocalDate.of(2027, 6, 11)), true, false, Optional.empty()));
+    }
+
+    @Test
+    void the_prep_sheet_tells_missing_tests_and_what_was_mixed_before() {
+        String sheet = PrepSheet.of(day, salon.notes());
+        assertThat(sheet)
+                .contains("TESTS", "No strand test is recorded", "is too late", "licensed professional to judge")
+                .contains("Last visit 2027-04-16, planned again as far as it is allowed:")
+                .contains("! ends: sandrel-clay is not on the shelf any more");
+        var retouch = day.plan().bowls().stream()
+                .filter(bowl -> bowl.service() == 7)
+                .findFirst()
+                .orElseThrow();
+        assertThat(retouch.formula().wantedRatioThousandths()).isEqualTo(2480);
+    }
+
+    @Test
+    void the_last_two_visits_of_a_client_are_printed_side_by_side() {
+        String page = PlanCommand.of(List.of("--visits", "HV", "salon")).run();
+        assertThat(page).contains("2027-02-19", "2027-04-30", "1:2.01", "1:1.96", "* differs");
+        assertThat(page.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+        assertThat(PlanCommand.of(List.of("--visits", "FU", "salon")).run()).contains("One visit is remembered.");
+        assertThatExceptionOfType(Exit.class)
+                .isThrownBy(
+                        () -> PlanCommand.of(List.of("--visits", "XX", "salon")).run())
+                .withMessageContaining("accepted: FU, GL, HV");
     }
 
     @Test

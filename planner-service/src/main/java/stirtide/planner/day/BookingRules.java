@@ -141,8 +141,10 @@ final class BookingRules {
 
     static Decision noService(Day day, int service) {
         int known = day.services().size();
-        var accepted = known == 0 ? "No service is booked yet." : "Accepted: 1 to " + known + ".";
-        return Decision.refuse("SERVICE_UNKNOWN", "There is no service " + service + ". " + accepted);
+        return Decision.refuse(
+                "SERVICE_UNKNOWN",
+                "There is no service " + service + ". "
+                        + (known == 0 ? "No service is booked yet. Book it first." : "Accepted: 1 to " + known + "."));
     }
 
     static Decision cancelled(ServiceState service) {

@@ -33,7 +33,8 @@ final class ChairRules {
                     "Service " + service.service() + " has not started. Start it before a zone is finished.");
         if (applied(day, service))
             return Decision.refuse(
-                    "SERVICE_APPLIED", "All zones of service " + service.service() + " are finished already.");
+                    "SERVICE_APPLIED",
+                    "All zones of service " + service.service() + " are finished already. Nothing is left to finish.");
         var next = Bookings.entry(day, service)
                 .zones()
                 .get(service.zonesDone().size())

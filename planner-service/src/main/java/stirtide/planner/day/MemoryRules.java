@@ -33,8 +33,9 @@ final class MemoryRules {
         if (service.startedAt().isPresent() || !service.bowls().isEmpty())
             return Decision.refuse(
                     "SERVICE_STARTED",
-                    "Service " + service.service() + " has begun. The formula is chosen before the client starts and"
-                            + " before the first bowl is begun.");
+                    "Service " + service.service()
+                            + " has begun. Only a service without a client in the chair and without a bowl"
+                            + " begun can get another formula.");
         if (service.booking().asLastTime().orElse(false) == command.asLastTime())
             return Decision.refuse(
                     "FORMULA_AS_IT_IS",

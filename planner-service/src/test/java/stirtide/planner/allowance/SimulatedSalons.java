@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.ToDoubleFunction;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -81,8 +82,18 @@ public final class SimulatedSalons {
 
     /** Mean of fixed minus learned left-over grams per zone, and half of its 95 % interval. */
     static double[] savedGrams(List<Salon> salons, double fixed, int visitsSeen, AllowanceSettings settings) {
+        return savedGrams(salons, salon -> fixed, visitsSeen, settings);
+    }
+
+    /** The same against a multiple of the mean of what was seen. */
+    static double[] savedAgainstMean(List<Salon> salons, double times, int visitsSeen, AllowanceSettings settings) {
+        return savedGrams(salons, salon -> times * mean(salon, visitsSeen), visitsSeen, settings);
+    }
+
+    private static double[] savedGrams(
+            List<Salon> salons, ToDoubleFunction<Salon> other, int visitsSeen, AllowanceSettings settings) {
         double[] saved = salons.stream()
-                .mapToDouble(salon -> salon.leftOverGrams(fixed)
+                .mapToDouble(salon -> salon.leftOverGrams(other.applyAsDouble(salon))
                         - salon.leftOverGrams(
                                 salon.allowance(visitsSeen, settings).plannedMilligrams()))
                 .toArray();
@@ -91,26 +102,42 @@ public final class SimulatedSalons {
         return new double[] {sample.mean(), 1.96 * deviation / Math.sqrt(saved.length)};
     }
 
-    /** Share of zones short and grams left over per zone when the mean of all visits seen is planned. */
-    static double[] ofMean(List<Salon> salons, int visitsSeen) {
+    private static double mean(Salon salon, int visitsSeen) {
+        return salon.visits().subList(0, visitsSeen).stream()
+                .mapToInt(UsedGrams::usedMilligrams)
+                .average()
+                .orElse(BASE);
+    }
+
+    /** Share of zones short and grams left over per zone when a multiple of the mean of all visits seen is planned. */
+    static double[] ofMean(List<Salon> salons, int visitsSeen, double times) {
         double share = 0;
         double left = 0;
         for (Salon salon : salons) {
-            double mean = salon.visits().subList(0, visitsSeen).stream()
-                    .mapToInt(UsedGrams::usedMilligrams)
-                    .average()
-                    .orElse(BASE);
-            share += salon.probabilityShort(mean) / salons.size();
-            left += salon.leftOverGrams(mean) / salons.size();
+            double planned = times * mean(salon, visitsSeen);
+            share += salon.probabilityShort(planned) / salons.size();
+            left += salon.leftOverGrams(planned) / salons.size();
         }
         return new double[] {share, left};
+    }
+
+    /** The multiple of the mean at which as many zones run short as with the learned allowances. */
+    static double timesMeanWithShare(List<Salon> salons, int visitsSeen, double shareShort) {
+        double low = 0.2;
+        double high = 5;
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            if (ofMean(salons, visitsSeen, middle)[0] > shareShort) low = middle;
+            else high = middle;
+        }
+        return high;
     }
 
     /** Prints calibration and grams saved for 2,000 salons. */
     public static void main(String[] arguments) {
         List<Salon> salons = salons(2000, 20, 7);
         for (int visits : new int[] {5, 20}) {
-            double[] mean = ofMean(salons, visits);
+            double[] mean = ofMean(salons, visits, 1);
             System.out.printf(
                     "planning the mean of %2d visits runs short %5.2f %% and leaves %5.2f g per zone%n",
                     visits, 100 * mean[0], mean[1]);
@@ -134,6 +161,13 @@ public final class SimulatedSalons {
                         "set to run short %4.1f %%, after %2d visits %5.2f %%; a fixed %5.1f g runs short as often and"
                                 + " leaves %5.2f +- %4.2f g more per zone%n",
                         100 - permille / 10.0, visits, 100 * share, fixed / 1000, saved[0], saved[1]);
+                if (visits == 0) continue;
+                double times = timesMeanWithShare(salons, visits, share);
+                double[] against = savedAgainstMean(salons, times, visits, settings);
+                System.out.printf(
+                        "    the mean of those visits times %4.2f runs short as often and leaves %5.2f +- %4.2f g more"
+                                + " per zone%n",
+                        times, against[0], against[1]);
             }
     }
 }
