@@ -24,6 +24,7 @@ import stirtide.bar.link.LinkNews;
 import stirtide.bar.link.ServiceApi;
 import stirtide.bar.link.ServiceLink;
 import stirtide.bar.report.DayFiles;
+import stirtide.bar.report.SalonFiles;
 import stirtide.bar.scale.ScaleReading;
 import stirtide.bar.scale.ScaleSource;
 import stirtide.bar.scene.AlarmBoard;
@@ -37,6 +38,7 @@ import stirtide.bar.terminal.KeyReader;
 import stirtide.bar.terminal.Painter;
 import stirtide.bar.view.BarView;
 import stirtide.events.view.DayView;
+import stirtide.events.view.SetupView;
 
 /** The live terminal: one thread owns desk and screen; keys, the link and resizes reach it through one queue. */
 final class BarApp {
@@ -266,6 +268,11 @@ final class BarApp {
         @Override
         public String export(DayView view, List<PastDay> past) {
             return new DayFiles(options.reports()).write(view, past);
+        }
+
+        @Override
+        public String writeFiles(SetupView setup) {
+            return new SalonFiles(options.reports()).write(setup);
         }
 
         @Override

@@ -34,6 +34,11 @@ final class LateOutgoing implements Outgoing {
     }
 
     @Override
+    public void askSetup() {
+        if (link != null) link.askSetup();
+    }
+
+    @Override
     public void askPast() {
         if (link != null) link.askPast();
     }

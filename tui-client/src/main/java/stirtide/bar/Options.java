@@ -66,7 +66,7 @@ public record Options(
     private static final List<String> SWITCHES =
             List.of("--once", "--json", "--read-only", "--no-sync", "--bell", "--kiosk", "--plain", "--help");
     private static final Map<String, List<String>> CHOICES = Map.of(
-            "--view", List.of("bar", "floor", "day"),
+            "--view", List.of("bar", "floor", "day", "setup"),
             "--color", List.of("auto", "24", "256", "16", "none"),
             "--theme", List.of("dark", "light", "mono", "term"),
             "--glyphs", List.of("auto", "full", "cp437", "ascii"));
@@ -186,7 +186,7 @@ public record Options(
                   --read-only          no keys that change the day
                   --once               print one picture and end; also what happens without a terminal
                   --once --json        print the day as JSON and end
-                  --view NAME          bar, floor or day: the view shown first
+                  --view NAME          bar, floor, day or setup: the view shown first
                   --width N --height N size of the printed picture, 80 and 24 if left out
                   --theme NAME         dark, light, mono or term (the terminal's own colors)
                   --color NAME         auto, 24, 256, 16 or none; NO_COLOR is honored

@@ -35,6 +35,7 @@ import stirtide.bar.view.BarView;
 import stirtide.events.command.DayCommand;
 import stirtide.events.json.ContractJson;
 import stirtide.events.view.DayView;
+import stirtide.events.view.SetupView;
 
 /** Does once, without a terminal or a service, what a start does, so that its classes can be kept for quick starts. */
 public final class Rehearsal {
@@ -139,6 +140,11 @@ public final class Rehearsal {
 
         @Override
         public String export(DayView view, List<PastDay> past) {
+            return "";
+        }
+
+        @Override
+        public String writeFiles(SetupView setup) {
             return "";
         }
 

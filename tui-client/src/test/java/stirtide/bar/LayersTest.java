@@ -32,6 +32,7 @@ class LayersTest {
                         "stirtide.bar.keys..",
                         "stirtide.bar.scene..",
                         "stirtide.bar.entry..",
+                        "stirtide.bar.setup..",
                         "stirtide.bar.view..",
                         "stirtide.bar.desk..")
                 .should()

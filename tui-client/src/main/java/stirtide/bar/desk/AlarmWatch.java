@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import stirtide.bar.link.Outgoing;
 import stirtide.bar.scene.AlarmBoard;
+import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 
 /**
@@ -89,6 +91,16 @@ final class AlarmWatch {
     void seen(String id, Instant now) {
         Known before = known.get(id);
         if (before != null) known.put(id, new Known(before.newsNanos(), now, before.acknowledged(), true));
+    }
+
+    /** Says that alarms were seen, to the service too where nobody has said so yet; the answer is what to tell. */
+    String seen(List<DayView.AlarmCard> cards, Instant now, Outgoing outgoing) {
+        for (DayView.AlarmCard card : cards) {
+            seen(card.id(), now);
+            if (card.acknowledgedBy().isEmpty())
+                outgoing.send(new DayCommand.AcknowledgeAlarm(card.id()), "alarm seen: " + card.sentence());
+        }
+        return "alarm seen: " + cards.get(0).sentence();
     }
 
     /** The rows to show for the alarms of the last look. */

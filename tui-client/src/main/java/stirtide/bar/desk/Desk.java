@@ -1,7 +1,6 @@
 package stirtide.bar.desk;
 
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import stirtide.bar.clock.SalonTime;
 import stirtide.bar.keys.Action;
@@ -35,6 +34,7 @@ public final class Desk {
     private final AlarmWatch alarms = new AlarmWatch();
     private final MoveEffect effect = new MoveEffect();
     private final Aside aside;
+    private final SetupWatch setup;
     private final ScaleWatch scale = new ScaleWatch();
     private Pages pages = Pages.BAR;
     private Optional<DayView> view = Optional.empty();
@@ -54,6 +54,7 @@ public final class Desk {
         this.operator = operator;
         this.outgoing = outgoing;
         this.aside = aside;
+        setup = new SetupWatch(outgoing);
         clock = new SalonTime(Instant.EPOCH, startNanos, 0);
         link = new LinkWatch(startNanos);
     }
@@ -127,8 +128,9 @@ public final class Desk {
         else if (news instanceof LinkNews.Cut) link.cut();
         else if (news instanceof LinkNews.Clock told) hearClock(told, nanos);
         else if (news instanceof LinkNews.Waiting waiting) link.waiting(waiting.entries());
-        else if (news instanceof LinkNews.Taken taken) notes.taken(taken);
-        else if (news instanceof LinkNews.Refused refused) refused(refused);
+        else if (news instanceof LinkNews.Taken taken) taken(taken, nanos);
+        else if (news instanceof LinkNews.Refused refused) refused(refused, nanos);
+        else if (news instanceof LinkNews.InForce told) pages = setup.told(pages, told.setup());
         else if (news instanceof LinkNews.Past past) pages = pages.withPast(past.days());
         else if (news instanceof LinkNews.Advised said)
             panel.ifPresent(open -> open.hear(said.advice(), said.poured()));
@@ -142,6 +144,7 @@ public final class Desk {
         view = Optional.of(newer);
         clock = new SalonTime(newer.time(), nanos, newer.clockRatePermille());
         watch(nanos);
+        if (pages.page() == Place.SETUP) setup.look(newer.revision());
         effect.seen(newer).ifPresent(words -> notes.add(words, true));
     }
 
@@ -157,11 +160,19 @@ public final class Desk {
         if (link.everHeard()) clock = new SalonTime(told.now(), nanos, told.ratePermille());
     }
 
-    private void refused(LinkNews.Refused refused) {
-        if (refused.command() instanceof DayCommand.BeginBowl begin
-                && panel.map(Panel::standsOnBowl).orElse("").equals(begin.bowl())) {
-            panel = Optional.empty();
-        }
+    private boolean answeredInPanel(DayCommand command, Optional<String> refusal, long nanos) {
+        Optional<PanelAnswer> wanted = panel.flatMap(open -> open.answered(command, refusal));
+        wanted.ifPresent(next -> answer(next, nanos));
+        return wanted.isPresent();
+    }
+
+    private void taken(LinkNews.Taken taken, long nanos) {
+        answeredInPanel(taken.command(), Optional.empty(), nanos);
+        notes.taken(taken);
+    }
+
+    private void refused(LinkNews.Refused refused, long nanos) {
+        if (answeredInPanel(refused.command(), Optional.of(refused.sentence()), nanos) && panel.isPresent()) return;
         notes.add("NOT TAKEN  " + refused.words() + ": " + refused.sentence(), true);
     }
 
@@ -189,15 +200,13 @@ public final class Desk {
     }
 
     private void everywhere(Key key) {
-        KeyTable.action(pages.page(), key, operator.mayWrite(), clockCanBeDriven)
-                .ifPresent(action -> {
-                    if (action == Action.REDRAW) redraw = true;
-                    if (action == Action.LEAVE) leave(key, true);
-                });
+        Optional<Action> action = action(key);
+        if (action.filter(Action.REDRAW::equals).isPresent()) redraw = true;
+        if (action.filter(Action.LEAVE::equals).isPresent()) leave(key, true);
     }
 
     private void pressInView(Key key) {
-        Optional<Action> action = KeyTable.action(pages.page(), key, operator.mayWrite(), clockCanBeDriven);
+        Optional<Action> action = action(key);
         if (action.isEmpty()) return;
         switch (action.get()) {
             case BACK -> back();
@@ -205,6 +214,10 @@ public final class Desk {
             case LEAVE -> leave(key, key.control());
             default -> act(action.get(), key.nanos());
         }
+    }
+
+    private Optional<Action> action(Key key) {
+        return KeyTable.action(pages.page(), key, operator.mayWrite(), clockCanBeDriven);
     }
 
     private void act(Action action, long nanos) {
@@ -230,20 +243,22 @@ public final class Desk {
 
     private void answer(PanelAnswer answer, long nanos) {
         if (answer instanceof PanelAnswer.Stay) return;
+        Optional<String> words = AsideWords.of(answer, aside);
+        if (words.isPresent()) {
+            notes.add(words.get(), false);
+            return;
+        }
         if (answer instanceof PanelAnswer.Close) panel = Optional.empty();
         else if (answer instanceof PanelAnswer.Open open) panel = Optional.of(open.next());
         else if (answer instanceof PanelAnswer.Leave) leaving = true;
-        else if (answer instanceof PanelAnswer.Say say) notes.add(say.words(), false);
         else if (answer instanceof PanelAnswer.Pick pick) pick(pick.bowl());
         else if (answer instanceof PanelAnswer.Rate rate) drive(rate.ratePermille(), nanos);
         else if (answer instanceof PanelAnswer.AskNextPour ask) outgoing.askNextPour(ask.bowl(), ask.poured());
         else if (answer instanceof PanelAnswer.Send send) send(send);
         else if (answer instanceof PanelAnswer.Turn turn) turn(turn.pages());
-        else if (answer instanceof PanelAnswer.Seen seen) seen(seen.alarms(), nanos);
+        else if (answer instanceof PanelAnswer.Seen seen)
+            notes.add(alarms.seen(seen.alarms(), clock.at(nanos), outgoing), false);
         else if (answer instanceof PanelAnswer.Shelve shelve) shelve(shelve, nanos);
-        else if (answer instanceof PanelAnswer.Copy copy) notes.add(aside.copy(copy.text()), false);
-        else if (answer instanceof PanelAnswer.Export export)
-            notes.add(aside.export(export.view(), export.past()), false);
         else if (answer instanceof PanelAnswer.Together all) all.sends().forEach(this::send);
         else if (answer instanceof PanelAnswer.AskPlanner ask) ask(ask, nanos);
         else if (answer instanceof PanelAnswer.AskPast) outgoing.askPast();
@@ -261,9 +276,8 @@ public final class Desk {
     }
 
     private void turn(Pages next) {
-        boolean daysWanted = next.page() == Place.DAY && pages.page() != Place.DAY;
+        setup.turned(pages.page(), next, view.map(DayView::revision).orElse(0L));
         pages = next;
-        if (daysWanted && pages.past().isEmpty()) outgoing.askPast();
     }
 
     private void ask(PanelAnswer.AskPlanner ask, long nanos) {
@@ -271,16 +285,6 @@ public final class Desk {
         pages = pages.with(advice);
         panel = Optional.of(ask.next());
         outgoing.ask(advice);
-    }
-
-    private void seen(List<DayView.AlarmCard> seen, long nanos) {
-        for (DayView.AlarmCard alarm : seen) {
-            alarms.seen(alarm.id(), clock.at(nanos));
-            if (alarm.acknowledgedBy().isEmpty()) {
-                outgoing.send(new DayCommand.AcknowledgeAlarm(alarm.id()), "alarm seen: " + alarm.sentence());
-            }
-        }
-        notes.add("alarm seen: " + seen.get(0).sentence(), false);
     }
 
     private void shelve(PanelAnswer.Shelve shelve, long nanos) {

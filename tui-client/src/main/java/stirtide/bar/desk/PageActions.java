@@ -28,11 +28,20 @@ final class PageActions {
             case TO_BAR -> Optional.of(new PanelAnswer.Turn(pages.to(Place.BAR)));
             case TO_FLOOR -> Optional.of(new PanelAnswer.Turn(pages.to(Place.FLOOR)));
             case TO_DAY -> Optional.of(new PanelAnswer.Turn(pages.to(Place.DAY)));
+            case TO_SETUP -> Optional.of(new PanelAnswer.Turn(pages.to(Place.SETUP)));
             case ACKNOWLEDGE -> Optional.of(acknowledge(scene));
             case SHELVE -> Optional.of(shelve(scene));
             case COPY -> Optional.of(copy(scene));
             case LIFT -> Optional.of(FloorActions.lift(scene));
-            default -> pages.page() == Place.FLOOR ? floor(action, scene) : day(action, scene);
+            default -> ofPage(action, scene);
+        };
+    }
+
+    private static Optional<PanelAnswer> ofPage(Action action, Scene scene) {
+        return switch (scene.pages().page()) {
+            case FLOOR -> floor(action, scene);
+            case SETUP -> SetupActions.act(action, scene);
+            default -> day(action, scene);
         };
     }
 

@@ -86,6 +86,14 @@ abstract class FieldsPanel implements Panel {
         return focus == fields.size() - 1;
     }
 
+    final int focus() {
+        return focus;
+    }
+
+    final List<? extends Field> allFields() {
+        return fields;
+    }
+
     /** Draws the fields from a row on, label left, content right of it. */
     final void drawFields(Pane inside, int firstRow, int fieldColumn, int columns) {
         drawFields(inside, firstRow, fieldColumn - 2, fieldColumn, columns);

@@ -72,6 +72,22 @@ public enum Action {
     TO_FLOOR,
     /** Shows the day in grams. */
     TO_DAY,
+    /** Shows what is in force. */
+    TO_SETUP,
+    /** The next part of what is in force. */
+    NEXT_PART,
+    /** Changes what stands in the picked row. */
+    CHANGE,
+    /** Adds a piece. */
+    ADD,
+    /** Takes a piece out. */
+    TAKE_OUT,
+    /** Counts a product or takes in packs. */
+    COUNT,
+    /** Pins the grams of a zone, or lets them be learned again. */
+    PIN,
+    /** Writes what is in force as files of a salon. */
+    WRITE_FILES,
     /** Puts an alarm away for some minutes. */
     SHELVE,
     /** Copies the picked row. */

@@ -1,5 +1,7 @@
 package stirtide.bar.keys;
 
+import java.util.List;
+
 /** Where a key is pressed. */
 public enum Place {
     /** The bar view itself. */
@@ -8,6 +10,8 @@ public enum Place {
     FLOOR("the floor"),
     /** The day in grams. */
     DAY("the day"),
+    /** What is in force: people, scales, bowls, products, menu. */
+    SETUP("the setup"),
     /** The list of services. */
     SERVICES("the services"),
     /** The planner's advice. */
@@ -18,6 +22,9 @@ public enum Place {
     QUESTION("a question"),
     /** A panel to read. */
     READING("a panel to read");
+
+    /** The views, in the order of their keys. */
+    public static final List<Place> VIEWS = List.of(BAR, FLOOR, DAY, SETUP);
 
     private final String words;
 

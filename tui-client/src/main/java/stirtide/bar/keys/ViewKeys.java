@@ -6,11 +6,12 @@ import static stirtide.bar.keys.Binding.special;
 import static stirtide.bar.keys.Place.BAR;
 import static stirtide.bar.keys.Place.DAY;
 import static stirtide.bar.keys.Place.FLOOR;
+import static stirtide.bar.keys.Place.SETUP;
 
 import java.util.ArrayList;
 import java.util.List;
 
-/** The keys of the three views, part of {@link KeyTable#ALL}. */
+/** The keys of the views, part of {@link KeyTable#ALL}. */
 final class ViewKeys {
     private ViewKeys() {}
 
@@ -21,6 +22,8 @@ final class ViewKeys {
         keys.addAll(everywhere(FLOOR));
         keys.addAll(day());
         keys.addAll(everywhere(DAY));
+        keys.addAll(setup());
+        keys.addAll(everywhere(SETUP));
         return List.copyOf(keys);
     }
 
@@ -122,13 +125,32 @@ final class ViewKeys {
                 character(DAY, Action.EXPORT, 'e', "export", "write the day as JSON and as a page with charts"));
     }
 
+    private static List<Binding> setup() {
+        return List.of(
+                special(SETUP, Action.CHANGE, Key.Kind.ENTER, "Enter", "change", "change what stands in the picked row")
+                        .writing(),
+                character(SETUP, Action.ADD, 'n', "new", "add a piece below the picked heading, or a zone or technique")
+                        .writing(),
+                character(SETUP, Action.TAKE_OUT, 'x', "take out", "take the picked piece out: asks first")
+                        .writing(),
+                special(SETUP, Action.NEXT_PART, Key.Kind.TAB, "Tab", "part", "the next heading"),
+                character(SETUP, Action.COUNT, 'w', "shelf", "count the picked product, or take in packs of it")
+                        .writing(),
+                character(
+                                SETUP,
+                                Action.PIN,
+                                'g',
+                                "grams",
+                                "pin the grams of the picked zone, or have them learned again")
+                        .writing(),
+                character(SETUP, Action.WRITE_FILES, 'e', "files", "write what is in force as the files of a salon"));
+    }
+
     private static List<Binding> everywhere(Place place) {
         var keys = new ArrayList<Binding>();
         keys.add(character(place, Action.ACKNOWLEDGE, 'a', "alarm seen", "say that the top alarm was seen")
                 .writing());
-        keys.add(character(
-                place, Action.SHELVE, 'z', "shelve", "put the top alarm away for some minutes, not a high one"));
-        if (place != DAY) {
+        if (place == BAR || place == FLOOR) {
             keys.add(character(
                     place, Action.SERVICES, 's', "services", "services of the day: seat, zone done, late, cancel"));
             keys.add(character(place, Action.WALK_IN, 'n', "walk-in", "book a client who walks in")
@@ -144,7 +166,10 @@ final class ViewKeys {
         if (place != BAR) keys.add(character(place, Action.TO_BAR, '1', "bar", "the bar"));
         if (place != FLOOR) keys.add(character(place, Action.TO_FLOOR, '2', "floor", "the floor: clients over time"));
         if (place != DAY) keys.add(character(place, Action.TO_DAY, '3', "day", "the day in grams"));
+        if (place != SETUP) keys.add(character(place, Action.TO_SETUP, '4', "setup", "what is in force: look, change"));
         keys.add(character(place, Action.KEYS, '?', "keys", "these keys; type to narrow them down"));
+        keys.add(character(
+                place, Action.SHELVE, 'z', "shelve", "put the top alarm away for some minutes, not a high one"));
         keys.add(character(place, Action.COPY, 'c', "copy", "copy the picked row for other programs"));
         rows(place, keys);
         clock(place, keys);

@@ -7,6 +7,7 @@ import stirtide.bar.scene.PastDay;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 import stirtide.events.view.PourAdvice;
+import stirtide.events.view.SetupView;
 
 /** What the link tells the desk. */
 public sealed interface LinkNews {
@@ -26,7 +27,7 @@ public sealed interface LinkNews {
     record Clock(Instant now, int ratePermille, boolean canBeDriven) implements LinkNews {}
 
     /** The service took an entry. {@code afterWaiting} says that it had waited on disk. */
-    record Taken(String words, boolean afterWaiting) implements LinkNews {}
+    record Taken(DayCommand command, String words, boolean afterWaiting) implements LinkNews {}
 
     /** The service did not take an entry; {@code sentence} is the service's own. */
     record Refused(DayCommand command, String words, String sentence) implements LinkNews {}
@@ -46,6 +47,9 @@ public sealed interface LinkNews {
             days = List.copyOf(days);
         }
     }
+
+    /** What is in force on the day. */
+    record InForce(SetupView setup) implements LinkNews {}
 
     /** Something about the link a person should know. */
     record Trouble(String words) implements LinkNews {}

@@ -22,6 +22,9 @@ public interface Outgoing {
     /** Asks the planner to try something; the answer comes as {@link LinkNews.Tried}. */
     void ask(Advice advice);
 
+    /** Asks what is in force on the day; it comes as {@link LinkNews.InForce}. */
+    default void askSetup() {}
+
     /** Asks for the earlier days the service knows; they come as {@link LinkNews.Past}. */
     void askPast();
 }

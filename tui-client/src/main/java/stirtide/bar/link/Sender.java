@@ -50,7 +50,7 @@ final class Sender implements Runnable {
         if (answer instanceof ServiceApi.Answer.Refused refused) {
             news.accept(new LinkNews.Refused(entry.request().command(), entry.words(), refused.sentence()));
         } else {
-            news.accept(new LinkNews.Taken(entry.words(), waited));
+            news.accept(new LinkNews.Taken(entry.request().command(), entry.words(), waited));
         }
         if (outbox.size() == 0) waited = false;
         news.accept(new LinkNews.Waiting(outbox.size()));

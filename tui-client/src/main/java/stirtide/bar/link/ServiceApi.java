@@ -18,6 +18,7 @@ import stirtide.events.command.CommandRequest;
 import stirtide.events.json.ContractJson;
 import stirtide.events.view.DayView;
 import stirtide.events.view.PourAdvice;
+import stirtide.events.view.SetupView;
 
 /** The requests a terminal makes. Every method blocks its thread until the answer or a failure. */
 public final class ServiceApi {
@@ -78,6 +79,29 @@ public final class ServiceApi {
      */
     public DayView day() throws IOException, InterruptedException {
         return viewAt(dayPath);
+    }
+
+    /** What is in force on the day. */
+    SetupView setup() throws IOException, InterruptedException {
+        HttpResponse<String> response = send(
+                HttpRequest.newBuilder(at(dayPath + "/setup")).timeout(PATIENCE).build());
+        if (response.statusCode() != OK) throw new IOException(sentence(response));
+        try {
+            return ContractJson.read(response.body(), SetupView.class);
+        } catch (IllegalArgumentException otherContract) {
+            throw new IOException("the service speaks another version: " + otherContract.getMessage(), otherContract);
+        }
+    }
+
+    /**
+     * Opens a day.
+     *
+     * @return empty when it is open now, else the service's sentence
+     * @throws IOException when the service cannot be reached
+     */
+    public Optional<String> open(CommandRequest request) throws IOException, InterruptedException {
+        HttpResponse<String> response = send(json("/days").POST(body(request)).build());
+        return response.statusCode() < CLIENT_ERRORS ? Optional.empty() : Optional.of(sentence(response));
     }
 
     /** Another day by its name, salon id and date. */

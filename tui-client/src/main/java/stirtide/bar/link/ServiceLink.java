@@ -130,6 +130,19 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     }
 
     @Override
+    public void askSetup() {
+        askThread.execute(() -> {
+            try {
+                news.accept(new LinkNews.InForce(api.setup()));
+            } catch (IOException unreachable) {
+                news.accept(new LinkNews.Trouble("the setup: " + ServiceApi.reason(unreachable)));
+            } catch (InterruptedException leaving) {
+                Thread.currentThread().interrupt();
+            }
+        });
+    }
+
+    @Override
     public void askPast() {
         askThread.execute(() -> {
             try {

@@ -1,8 +1,10 @@
 package stirtide.bar.scene;
 
+import java.util.Optional;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.Place;
+import stirtide.events.command.DayCommand;
 import stirtide.events.view.PourAdvice;
 
 /** Something drawn over the view that gets the keys while it is open. */
@@ -36,6 +38,19 @@ public interface Panel {
 
     /** Called when the service has said what to pour next after {@code poured}. */
     default void hear(PourAdvice advice, String poured) {}
+
+    /**
+     * Called when the service has answered a command.
+     *
+     * @param refusal the service's sentence, empty when it was taken
+     * @return what the panel wants, empty when the command was not its own
+     */
+    default Optional<PanelAnswer> answered(DayCommand command, Optional<String> refusal) {
+        boolean lost = refusal.isPresent()
+                && command instanceof DayCommand.BeginBowl begin
+                && standsOnBowl().equals(begin.bowl());
+        return lost ? Optional.of(new PanelAnswer.Close()) : Optional.empty();
+    }
 
     /** Bowl whose mixing this panel stands on, empty text for none: it closes when that mixing is refused. */
     default String standsOnBowl() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
+import stirtide.events.view.SetupView;
 
 /** What a panel wants after a key. */
 public sealed interface PanelAnswer {
@@ -18,6 +19,9 @@ public sealed interface PanelAnswer {
 
     /** A command is to be sent; {@code words} say what it is, then another panel or none follows. */
     record Send(DayCommand command, String words, Optional<Panel> next) implements PanelAnswer {}
+
+    /** What is in force is to be written as files. */
+    record WriteFiles(SetupView setup) implements PanelAnswer {}
 
     /** A bowl is to be picked. */
     record Pick(String bowl) implements PanelAnswer {}

@@ -87,6 +87,7 @@ public final class BarView {
         int top = 2 + alarmRows;
         Pane body = whole.part(0, top, columns, whole.height() - top - FOOT_ROWS - (alarmRows - 1));
         if (scene.pages().page() == Place.FLOOR) FloorView.draw(body, scene);
+        else if (scene.pages().page() == Place.SETUP) SetupPage.draw(body, scene);
         else GramsView.draw(body, scene);
         if (alarmRows > 1) whole.rule(whole.height() - FOOT_ROWS - 1);
         FooterView.draw(whole.part(0, whole.height() - FOOT_ROWS, columns, FOOT_ROWS), scene);

@@ -1,6 +1,5 @@
 package stirtide.bar.view;
 
-import java.util.List;
 import java.util.Locale;
 import stirtide.bar.clock.SalonTime;
 import stirtide.bar.frame.Pane;
@@ -31,7 +30,7 @@ final class HeaderView {
     // The view on show in capitals, the others as their keys call them.
     private static int names(Pane row, Place shown) {
         int column = 0;
-        for (Place page : List.of(Place.BAR, Place.FLOOR, Place.DAY)) {
+        for (Place page : Place.VIEWS) {
             boolean here = page == shown;
             String name = here ? page.name() : page.name().toLowerCase(Locale.ROOT);
             row.put(column, 0, name, here ? Style.STRONG : Style.DIM);

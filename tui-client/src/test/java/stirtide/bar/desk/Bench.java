@@ -16,6 +16,7 @@ import stirtide.bar.scene.Scene;
 import stirtide.bar.view.BarView;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
+import stirtide.events.view.SetupView;
 
 /** A desk with somebody at it: presses keys at the pace of fingers and remembers what was sent. */
 final class Bench implements Outgoing, Aside {
@@ -27,6 +28,7 @@ final class Bench implements Outgoing, Aside {
     final List<String> copied = new ArrayList<>();
     final List<Advice.Ask> tried = new ArrayList<>();
     int pastAsked;
+    int setupAsked;
     final Desk desk;
     long nanos;
 
@@ -68,6 +70,16 @@ final class Bench implements Outgoing, Aside {
     @Override
     public String export(DayView view, List<PastDay> past) {
         return "written: " + view.date();
+    }
+
+    @Override
+    public String writeFiles(SetupView setup) {
+        return "written: " + setup.files().size() + " files";
+    }
+
+    @Override
+    public void askSetup() {
+        setupAsked++;
     }
 
     @Override

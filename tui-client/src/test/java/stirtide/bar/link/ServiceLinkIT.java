@@ -72,7 +72,8 @@ class ServiceLinkIT {
             service.recover();
             await().until(() -> count(LinkNews.Taken.class) == 3);
             assertThat(taken()).containsExactly(new HandOverBowl("1a"), new HandOverBowl("2a"), new HandOverBowl("3a"));
-            assertThat(news).contains(new LinkNews.Taken("entry 1", true), new LinkNews.Waiting(0));
+            assertThat(news)
+                    .contains(new LinkNews.Taken(new HandOverBowl("1a"), "entry 1", true), new LinkNews.Waiting(0));
         }
     }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import stirtide.bar.Samples;
+import stirtide.bar.SetupSamples;
 import stirtide.bar.entry.AdvicePanel;
 import stirtide.bar.entry.BinPanel;
 import stirtide.bar.entry.BowlPanel;
@@ -39,7 +40,13 @@ import stirtide.bar.scene.PastDay;
 import stirtide.bar.scene.Picks;
 import stirtide.bar.scene.ScaleLine;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.scene.SetupPick;
+import stirtide.bar.setup.SetupForms;
+import stirtide.bar.setup.SetupRow;
+import stirtide.bar.setup.SetupRows;
 import stirtide.bar.terminal.Theme;
+import stirtide.events.setup.DaySetup;
+import stirtide.events.view.SetupView;
 
 /** Every state at every size and glyph set, cell by cell, against the files in src/test/frames. */
 class BarFramesTest {
@@ -66,6 +73,10 @@ class BarFramesTest {
         states.put(
                 "walk-in",
                 () -> on(Picks.FIRST, Optional.of(WalkInPanel.of(Samples.calm(), Samples.scene(Samples.calm())))));
+        states.put("setup", () -> setup(SetupSamples.complete(), 9, Optional.empty()));
+        states.put("setup-begun", () -> setup(SetupSamples.begun(), 4, Optional.empty()));
+        states.put("setup-form", BarFramesTest::setupForm);
+        states.put("setup-refused", BarFramesTest::setupRefused);
         states.put("why", () -> on(Picks.FIRST, Optional.of(new ReasonsPanel())));
         states.put("keys", () -> on(Picks.FIRST, Optional.of(new KeysPanel())));
         states.put("find", () -> on(Picks.FIRST, Optional.of(new FindPanel())));
@@ -147,6 +158,37 @@ class BarFramesTest {
 
     private static void type(Panel panel, String text, Scene scene) {
         for (char letter : text.toCharArray()) panel.press(Key.of(letter, 0), false, scene);
+    }
+
+    private static Scene setup(SetupView told, int row, Optional<Panel> panel) {
+        var scene = Samples.scene(Samples.busy(), Samples.LIVE, Picks.FIRST, panel);
+        return scene.with(
+                Pages.BAR.to(Place.SETUP).with(SetupPick.FIRST.with(told).on(row)));
+    }
+
+    private static Panel form(String word) {
+        DaySetup setup = SetupSamples.complete().setup();
+        SetupRow row = SetupRows.of(setup).stream()
+                .filter(each -> each.text().contains(word))
+                .findFirst()
+                .orElseThrow();
+        return ((PanelAnswer.Open) SetupForms.change(setup, row)).next();
+    }
+
+    private static Scene setupForm() {
+        return setup(SetupSamples.complete(), 9, Optional.of(form("Dune Powder, powder")));
+    }
+
+    private static Scene setupRefused() {
+        Panel form = form("Foam 20");
+        Scene scene = setup(SetupSamples.complete(), 7, Optional.of(form));
+        form.press(Key.of(Key.Kind.UP, 0), false, scene);
+        var send = (PanelAnswer.Send) form.press(Key.of(Key.Kind.ENTER, 0), false, scene);
+        form.answered(
+                send.command(),
+                Optional.of("packPrice: \"8.4567\" is not accepted; accepted: a price with at most 2 decimals, as EUR "
+                        + "has."));
+        return scene;
     }
 
     private static Scene lost() {

@@ -1,0 +1,18 @@
+package stirtide.bar.desk;
+
+import java.util.Optional;
+import stirtide.bar.scene.PanelAnswer;
+
+/** Answers that end in a passing line for the person: words, copies, files. */
+final class AsideWords {
+    private AsideWords() {}
+
+    /** The line, empty for every other answer. */
+    static Optional<String> of(PanelAnswer answer, Aside aside) {
+        if (answer instanceof PanelAnswer.Say say) return Optional.of(say.words());
+        if (answer instanceof PanelAnswer.Copy copy) return Optional.of(aside.copy(copy.text()));
+        if (answer instanceof PanelAnswer.Export export) return Optional.of(aside.export(export.view(), export.past()));
+        if (answer instanceof PanelAnswer.WriteFiles files) return Optional.of(aside.writeFiles(files.setup()));
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,114 @@
+package stirtide.bar.setup;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stirtide.bar.entry.FormPanel;
+import stirtide.bar.entry.FormPanel.Outcome;
+import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.Directions;
+import stirtide.events.setup.Directions.TechniqueRule;
+import stirtide.events.setup.Menu.MenuEntry;
+import stirtide.events.setup.Menu.MenuZone;
+import stirtide.events.setup.SetupPiece;
+
+/** Forms of bookable services and their zones. */
+final class MenuForms {
+    private MenuForms() {}
+
+    static FormPanel entry(DaySetup setup, Optional<MenuEntry> known) {
+        var specs = List.of(Typed.name("name", known.map(MenuEntry::name).orElse("")));
+        String note = known.isPresent() ? "its zones stand below it in the list" : "its first zone comes next";
+        return new FormPanel("SERVICE ON THE MENU", specs, note, texts -> {
+            String name = texts.get(0).strip();
+            if (known.isPresent()) {
+                var renamed =
+                        new MenuEntry(known.get().menuId(), name, known.get().zones());
+                return SalonForms.send(new SetupPiece.OneMenuEntry(renamed), "service " + name);
+            }
+            var ids = setup.menu().entries().stream().map(MenuEntry::menuId).toList();
+            return new Outcome.GoOn(
+                    zone(setup, new MenuEntry(Typed.id(name, ids), name, List.of()), Optional.empty(), 0));
+        });
+    }
+
+    /**
+     * A zone of a service.
+     *
+     * @param place its place, empty for a new one
+     * @param at where a new one is put
+     */
+    static FormPanel zone(DaySetup setup, MenuEntry of, Optional<Integer> place, int at) {
+        Optional<MenuZone> known = place.map(of.zones()::get);
+        var lighteners =
+                setup.directions().stream().map(Directions::lightenerId).toList();
+        var techniques = setup.directions().stream()
+                .flatMap(one -> one.techniques().stream())
+                .map(TechniqueRule::technique)
+                .distinct()
+                .toList();
+        var specs = List.of(
+                FormPanel.Spec.text(
+                        "zone",
+                        40,
+                        ".*\\S.*",
+                        "a name of 1 to 40 characters, such as crown",
+                        known.map(MenuZone::zone).orElse("")),
+                FormPanel.Spec.choice(
+                        "lightener",
+                        lighteners,
+                        known.map(MenuZone::lightenerId).orElse("")),
+                FormPanel.Spec.choice(
+                        "technique", techniques, known.map(MenuZone::technique).orElse("")),
+                Typed.percent(
+                        "developer, %",
+                        known.map(one -> SetupRows.plain(one.strengthHundredths(), 2))
+                                .orElse("")),
+                Typed.ratio(
+                        "ratio",
+                        known.map(one -> "1:" + SetupRows.plain(one.ratioThousandths(), 3))
+                                .orElse("1:")),
+                Typed.grams(
+                        "mix for medium hair, g",
+                        known.map(one -> SetupRows.plain(one.baseMilligrams(), 3))
+                                .orElse("")),
+                minutes("minutes to apply", known.map(MenuZone::applyMinutes)),
+                minutes(
+                        "minutes of pause before",
+                        known.map(MenuZone::gapMinutes).or(() -> Optional.of(0))),
+                minutes("minutes to process", known.map(MenuZone::processMinutes)),
+                Typed.whole(
+                        "rinsed with section",
+                        "numbers",
+                        known.map(one -> "" + one.section()).orElse("1")));
+        return new FormPanel(
+                "ZONE of " + of.name(),
+                specs,
+                "zones of one section are rinsed together",
+                texts -> zone(of, place, at, texts));
+    }
+
+    private static FormPanel.Spec minutes(String label, Optional<Integer> known) {
+        return Typed.whole(label, "minutes", known.map(String::valueOf).orElse(""));
+    }
+
+    private static Outcome zone(MenuEntry of, Optional<Integer> place, int at, List<String> texts) {
+        var zone = new MenuZone(
+                texts.get(0).strip(),
+                texts.get(2),
+                texts.get(1),
+                Typed.hundredths(texts.get(3)),
+                Typed.thousandths(texts.get(4)),
+                Typed.milligrams(texts.get(5)),
+                Integer.parseInt(texts.get(6)),
+                Integer.parseInt(texts.get(7)),
+                Integer.parseInt(texts.get(8)),
+                Integer.parseInt(texts.get(9)));
+        var zones = new ArrayList<>(of.zones());
+        if (place.isPresent()) zones.set(place.get(), zone);
+        else zones.add(Math.min(at, zones.size()), zone);
+        return SalonForms.send(
+                new SetupPiece.OneMenuEntry(new MenuEntry(of.menuId(), of.name(), zones)),
+                "zone " + zone.zone() + " of " + of.name());
+    }
+}
