@@ -243,11 +243,7 @@ public final class Desk {
 
     private void answer(PanelAnswer answer, long nanos) {
         if (answer instanceof PanelAnswer.Stay) return;
-        Optional<String> words = AsideWords.of(answer, aside);
-        if (words.isPresent()) {
-            notes.add(words.get(), false);
-            return;
-        }
+        if (AsideWords.told(answer, aside, notes)) return;
         if (answer instanceof PanelAnswer.Close) panel = Optional.empty();
         else if (answer instanceof PanelAnswer.Open open) panel = Optional.of(open.next());
         else if (answer instanceof PanelAnswer.Leave) leaving = true;

@@ -41,8 +41,8 @@ public final class SetupRows {
                     rows,
                     Part.BOWLS,
                     one.bowlSizeId(),
-                    one.bowlSizeId() + ": " + one.count() + " of " + g(one.usableMilligrams()) + ", " + g(one.residueMilligrams())
-                            + " stick to bowl and brush");
+                    one.bowlSizeId() + ": " + one.count() + " of " + g(one.usableMilligrams()) + ", "
+                            + g(one.residueMilligrams()) + " stick to bowl and brush");
         head(rows, Part.DEVELOPERS, none(setup.developers()));
         for (var one : setup.developers())
             piece(
@@ -97,7 +97,8 @@ public final class SetupRows {
 
     private static String scale(Scale one) {
         Scale.Range widest = one.ranges().get(one.ranges().size() - 1);
-        return one.scaleId() + ": class " + one.accuracyClass() + ", up to " + g(widest.maximumMilligrams()) + ", steps of "
+        return one.scaleId() + ": class " + one.accuracyClass() + ", up to " + g(widest.maximumMilligrams())
+                + ", steps of "
                 + g(one.ranges().get(0).divisionMilligrams()) + ", "
                 + one.weighing().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
