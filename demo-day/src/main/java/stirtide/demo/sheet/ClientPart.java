@@ -24,6 +24,12 @@ final class ClientPart {
             planned.ifPresent(service -> zones(page, day, service));
             day.allowances(booked.getValue()).forEach(why -> page.text("    ", why));
             day.memory(booked.getKey()).ifPresent(memory -> remembered(page, memory));
+            boolean again =
+                    day.memory(booked.getKey()).filter(MemoryCard::asLastTime).isPresent();
+            if (booked.getValue().asLastTime().orElse(false) && !again)
+                page.text(
+                        "    ! ",
+                        "As last time: nothing is remembered of this client and service; planned by the menu.");
         }
     }
 

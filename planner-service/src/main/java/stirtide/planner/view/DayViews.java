@@ -1,7 +1,6 @@
 package stirtide.planner.view;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import stirtide.events.plan.Plan;
 import stirtide.events.setup.Menu.MenuEntry;
@@ -16,7 +15,6 @@ import stirtide.events.view.DayView.StockCard;
 import stirtide.planner.day.ActionWords;
 import stirtide.planner.day.Alarms;
 import stirtide.planner.day.Day;
-import stirtide.planner.day.DemandedTests;
 import stirtide.planner.day.People;
 import stirtide.planner.day.ShelfEvents;
 import stirtide.planner.day.TakeBackRules;
@@ -57,7 +55,7 @@ public final class DayViews {
                 BowlCards.done(day),
                 Alarms.of(day, now),
                 plan.map(Plan::waits).orElse(List.of()),
-                notes(day),
+                Notices.of(day),
                 plan.map(Plan::totals),
                 TotalsCount.of(day),
                 actions(day, now),
@@ -65,18 +63,6 @@ public final class DayViews {
                 day.planSettled(),
                 choices(day),
                 stock(day));
-    }
-
-    /** Notes of the plan, then tests that are missing or too late. */
-    private static List<Plan.PlanNote> notes(Day day) {
-        var notes = new ArrayList<>(day.plan().map(Plan::notes).orElse(List.of()));
-        for (var service : day.services())
-            if (service.standing() && service.startedAt().isEmpty())
-                DemandedTests.of(day, service).stream()
-                        .filter(DemandedTests::open)
-                        .forEach(test -> notes.add(
-                                new Plan.PlanNote("TEST_" + test.state(), service.service(), test.sentence())));
-        return notes;
     }
 
     private static List<PersonCard> people(Day day, Instant now) {

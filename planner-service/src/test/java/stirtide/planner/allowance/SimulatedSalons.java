@@ -90,6 +90,14 @@ public final class SimulatedSalons {
         return savedGrams(salons, salon -> times * mean(salon, visitsSeen), visitsSeen, settings);
     }
 
+    /** Per cent of salons that run short more than twice as often as set. */
+    private static double farOff(List<Salon> salons, ToDoubleFunction<Salon> planned, double set) {
+        long far = salons.stream()
+                .filter(salon -> salon.probabilityShort(planned.applyAsDouble(salon)) > 2 * set)
+                .count();
+        return 100.0 * far / salons.size();
+    }
+
     private static double[] savedGrams(
             List<Salon> salons, ToDoubleFunction<Salon> other, int visitsSeen, AllowanceSettings settings) {
         double[] saved = salons.stream()
@@ -166,8 +174,17 @@ public final class SimulatedSalons {
                 double[] against = savedAgainstMean(salons, times, visits, settings);
                 System.out.printf(
                         "    the mean of those visits times %4.2f runs short as often and leaves %5.2f +- %4.2f g more"
-                                + " per zone%n",
-                        times, against[0], against[1]);
+                                + " per zone; short twice as often as set: learned %4.1f %%, fixed %4.1f %%, mean %4.1f %%"
+                                + " of salons%n",
+                        times,
+                        against[0],
+                        against[1],
+                        farOff(
+                                salons,
+                                salon -> salon.allowance(visits, settings).plannedMilligrams(),
+                                1 - permille / 1000.0),
+                        farOff(salons, salon -> fixed, 1 - permille / 1000.0),
+                        farOff(salons, salon -> times * mean(salon, visits), 1 - permille / 1000.0));
             }
     }
 }
