@@ -63,9 +63,12 @@ public record Ledger(
         var changed = new TreeMap<>(allowances);
         var repeated = new TreeMap<>(repeats);
         int number = service.service();
-        repeated.remove(number);
-        if (service.booking().asLastTime().orElse(false))
-            LastTime.of(setup, service.booking()).ifPresent(repeat -> repeated.put(number, repeat));
+        // a bowl that was begun belongs to a run of the formula it was begun for: that one stays
+        if (service.bowls().isEmpty()) {
+            repeated.remove(number);
+            if (service.booking().asLastTime().orElse(false))
+                LastTime.of(setup, service.booking()).ifPresent(repeat -> repeated.put(number, repeat));
+        }
         for (var zone :
                 Bookings.entry(setup, service.booking().menuId()).orElseThrow().zones()) {
             changed.remove(key(number, zone.zone()));

@@ -4,40 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import stirtide.events.day.BowlFormula;
 import stirtide.events.day.DeveloperPart;
-import stirtide.events.setup.DaySetup;
-import stirtide.events.setup.Developer;
-import stirtide.events.setup.Directions;
-import stirtide.events.setup.Menu;
-import stirtide.events.setup.Salon;
+import stirtide.planner.stock.SmallShelf;
 
 /** Costs are exact. Invented prices. */
 class PricesTest {
-    private static final Prices PRICES = new Prices(new DaySetup(
-            LocalDate.of(2027, 5, 14),
-            new Salon("s", "Salon", "Europe/Lisbon", "EUR", 4, 2, 5, List.of(), List.of(), List.of()),
-            List.of(new Developer("dev-600", "Six", 600, 1_000_000, new BigDecimal("9.00"), Optional.empty())),
-            List.of(new Directions(
-                    "pale-clay",
-                    "Pale Clay",
-                    "clay",
-                    40,
-                    3,
-                    true,
-                    List.of(),
-                    500_000,
-                    new BigDecimal("24.00"),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    List.of())),
-            new Menu(List.of(), new TreeMap<>(), new TreeMap<>())));
+    private static final Prices PRICES = new Prices(SmallShelf.with(1_000_000, Optional.empty()));
 
     private static BowlFormula bowl(int lightener, int developer) {
         return new BowlFormula(

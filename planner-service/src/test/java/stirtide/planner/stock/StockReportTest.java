@@ -2,46 +2,21 @@ package stirtide.planner.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.math.BigDecimal;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import stirtide.events.day.BowlFormula;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.DaySetup;
-import stirtide.events.setup.Developer;
-import stirtide.events.setup.Directions;
-import stirtide.events.setup.Menu;
-import stirtide.events.setup.Salon;
 
 /** What a day needs against the shelf. Invented products. */
 class StockReportTest {
     private static final Instant TEN = Instant.parse("2027-05-14T09:00:00Z");
 
     private static DaySetup setup(Optional<Integer> counted) {
-        return new DaySetup(
-                LocalDate.of(2027, 5, 14),
-                new Salon("s", "Salon", "Europe/Lisbon", "EUR", 4, 2, 5, List.of(), List.of(), List.of()),
-                List.of(new Developer("dev-600", "Six", 600, 100_000, new BigDecimal("9.00"), counted)),
-                List.of(new Directions(
-                        "pale-clay",
-                        "Pale Clay",
-                        "clay",
-                        40,
-                        3,
-                        true,
-                        List.of(),
-                        500_000,
-                        new BigDecimal("24.00"),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        List.of())),
-                new Menu(List.of(), new TreeMap<>(), new TreeMap<>()));
+        return SmallShelf.with(100_000, counted);
     }
 
     private static PlannedBowl bowl(String id, int hoursLater) {
