@@ -36,7 +36,8 @@ final class BookRules {
 
     static Decision fraction(Day day, DayCommand.SetAllowanceFraction command, Facts facts) {
         if (command.permille().isPresent()
-                && (command.permille().get() < 500 || command.permille().get() > 995))
+                && (command.permille().get() < HistoryRules.LOWEST_FRACTION
+                        || command.permille().get() > HistoryRules.HIGHEST_FRACTION))
             return Decision.refuse(
                     "FRACTION_OUT_OF_RANGE",
                     "Allowances are enough 500 to 995 times in a thousand; without a number the costs say how often.");

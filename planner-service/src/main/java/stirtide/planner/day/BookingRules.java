@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Optional;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.Booking;
+import stirtide.events.day.ClientTests;
 import stirtide.events.day.DayEvent;
 import stirtide.events.setup.DaySetup;
 
@@ -93,6 +94,7 @@ final class BookingRules {
             return refusal("MOVE_NEGATIVE", "How far a service may be moved is 0 minutes or more.");
         return chairObjection(setup, booking.chair())
                 .or(() -> startObjection(setup, booking.start()))
+                .or(() -> testsObjection(booking))
                 .or(() -> hairObjection(
                         "length",
                         booking.length(),
@@ -116,6 +118,15 @@ final class BookingRules {
                 "START_OUTSIDE_DAY",
                 start + " is not on this day. Accepted: a start on " + setup.date() + " in "
                         + setup.salon().zone() + ".");
+    }
+
+    private static Optional<Refusal> testsObjection(Booking booking) {
+        var tests = booking.tests().orElse(ClientTests.NONE);
+        for (var kind : ClientTests.Kind.values())
+            if (tests.at(kind).filter(at -> at.isAfter(booking.start())).isPresent())
+                return refusal(
+                        "TEST_AFTER_START", "A test is done before its service. Accepted: a time before the start.");
+        return Optional.empty();
     }
 
     private static Optional<Refusal> hairObjection(String what, String value, Collection<String> known) {

@@ -21,7 +21,7 @@ import stirtide.events.setup.Salon;
  */
 final class SetupRules {
     /** Strongest developer the law of the European Union permits on hair: 12 per cent, 40 vol. */
-    private static final int LEGAL_STRENGTH_HUNDREDTHS = 1200;
+    static final int LEGAL_STRENGTH_HUNDREDTHS = 1200;
 
     private static final int MOST_CHAIRS = 500;
     /** The id is part of the name of the day's stream and of addresses. */
@@ -34,7 +34,8 @@ final class SetupRules {
                 .or(() -> salon(setup.salon()))
                 .or(() -> shelf(setup))
                 .or(() -> first(setup.directions().stream().map(SetupRules::directions)))
-                .or(() -> menu(setup));
+                .or(() -> menu(setup))
+                .or(() -> HistoryRules.objection(setup));
     }
 
     /** A salon that is being set up lacks this and that; once there is something to book, it must be possible to mix it. */

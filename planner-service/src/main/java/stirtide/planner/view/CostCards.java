@@ -79,9 +79,10 @@ final class CostCards {
                 prices.perMixedGram(formula).amount().setScale(PRICE_DECIMALS, RoundingMode.HALF_UP));
     }
 
-    /** The thickest against the thinnest mix the directions permit, with the weakest developer of the shelf. */
+    /** The thickest against the thinnest mix the directions permit, with the first developer of the shelf. */
     List<MixCostCard> mixes() {
         List<MixCostCard> cards = new ArrayList<>();
+        if (day.opened().developers().isEmpty()) return cards;
         String developer = day.opened().developers().get(0).developerId();
         for (Directions product : day.opened().directions())
             for (TechniqueRule rule : product.techniques())

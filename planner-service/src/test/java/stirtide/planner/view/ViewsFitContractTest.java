@@ -102,6 +102,18 @@ class ViewsFitContractTest {
     }
 
     @Test
+    void a_salon_that_is_only_being_set_up_has_empty_views() throws IOException {
+        var plain = Given.setup();
+        var menu = new stirtide.events.setup.Menu(
+                List.of(), plain.menu().lengthPermille(), plain.menu().densityPermille());
+        var bare = new DaySetup(plain.date(), plain.salon(), List.of(), plain.directions(), menu);
+        var day = new Scene().does(new OpenDay(bare, List.of())).day;
+        assertThat(GramsViews.of(day).mixes()).isEmpty();
+        fits("GramsView", GramsViews.of(day));
+        fits("SwatchView", SwatchViews.of(day));
+    }
+
+    @Test
     void what_changed_about_the_last_formula_is_among_the_notes() {
         var notes = DayViews.of(scene().day, Given.at("09:00"), 1000).notes();
         assertThat(notes).extracting("kind").containsExactly("TEST_MISSING", "LAST_TIME_CHANGED", "LAST_TIME_UNKNOWN");
