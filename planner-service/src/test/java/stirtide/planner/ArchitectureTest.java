@@ -60,6 +60,7 @@ class ArchitectureTest {
                         "stirtide.planner.files..",
                         "stirtide.planner.log..",
                         "stirtide.planner.http..",
+                        "stirtide.planner.access..",
                         "stirtide.planner.service..")
                 .because("the core neither reads nor writes nor waits")
                 .check(MAIN);

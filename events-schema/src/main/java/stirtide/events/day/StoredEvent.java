@@ -1,6 +1,7 @@
 package stirtide.events.day;
 
 import java.time.Instant;
+import java.util.Optional;
 
 /**
  * An event with its place in the stream.
@@ -12,9 +13,28 @@ import java.time.Instant;
  * @param actor person id, or {@code "service"} for what the service itself noticed
  * @param commandId id of the command that caused it, empty text for the service's own events
  * @param event what happened
+ * @param actorRole role the actor had, empty when the service asked nobody who they were, or for its own events
  */
 public record StoredEvent(
-        String eventId, String day, long revision, Instant time, String actor, String commandId, DayEvent event) {
+        String eventId,
+        String day,
+        long revision,
+        Instant time,
+        String actor,
+        String commandId,
+        DayEvent event,
+        Optional<String> actorRole) {
     /** Actor of events that the service adds by itself. */
     public static final String SERVICE = "service";
+
+    /** An event of somebody whose role nobody asked for. */
+    public StoredEvent(
+            String eventId, String day, long revision, Instant time, String actor, String commandId, DayEvent event) {
+        this(eventId, day, revision, time, actor, commandId, event, Optional.empty());
+    }
+
+    /** The same event by somebody with a role. */
+    public StoredEvent by(Optional<String> role) {
+        return new StoredEvent(eventId, day, revision, time, actor, commandId, event, role);
+    }
 }

@@ -68,6 +68,7 @@ public record CloudEvent(
         var extensions = new TreeMap<String, JsonNode>();
         extensions.put("sequence", TextNode.valueOf(String.format(Locale.ROOT, "%010d", stored.revision())));
         extensions.put("actor", TextNode.valueOf(stored.actor()));
+        stored.actorRole().ifPresent(role -> extensions.put("actorrole", TextNode.valueOf(role)));
         if (!stored.commandId().isEmpty()) extensions.put("commandid", TextNode.valueOf(stored.commandId()));
         return new CloudEvent(
                 stored.eventId(),
@@ -99,7 +100,8 @@ public record CloudEvent(
                 time.orElseThrow(() -> unreadable("it has no time")),
                 extension("actor").orElseThrow(() -> unreadable("it has no actor")),
                 extension("commandid").orElse(""),
-                event(upcasters));
+                event(upcasters),
+                extension("actorrole"));
     }
 
     private long revision() {

@@ -5,8 +5,10 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import stirtide.planner.access.AccessFailure;
 import stirtide.planner.log.EventLog.Damage;
 import stirtide.planner.log.LogCare;
 import stirtide.planner.log.LogFailure;
@@ -19,6 +21,8 @@ public final class Main {
             import FILE FOLDER         brings exported events into an empty folder
             backup FOLDER FILE         writes the whole log into one new file
             restore FILE FOLDER        brings a backup into an empty folder
+            token FOLDER ...           makes, lists and takes back tokens
+            person FOLDER ...          gives people codes to sign on with, and takes them away
             """;
 
     private Main() {}
@@ -37,6 +41,9 @@ public final class Main {
         } catch (CareFailure failure) {
             err.println("stirtide: " + failure.getMessage());
             return failure.exitCode();
+        } catch (AccessFailure failure) {
+            err.println("stirtide: " + failure.getMessage());
+            return CareFailure.NO_PLACE;
         } catch (LogFailure failure) {
             err.println("stirtide: " + failure.getMessage());
             return code(failure);
@@ -51,6 +58,7 @@ public final class Main {
 
     private static int dispatch(List<String> words, PrintStream out, PrintStream err) throws IOException {
         String task = words.isEmpty() ? "" : words.get(0);
+        if (task.equals("token") || task.equals("person")) return AccessTasks.run(words, Instant.now(), out);
         if (task.equals("verify") && words.size() == 2) return verify(Path.of(words.get(1)), out);
         if (task.equals("export") && words.size() == 2)
             return report(LogCare.export(Path.of(words.get(1)), Optional.empty(), out::println), err);

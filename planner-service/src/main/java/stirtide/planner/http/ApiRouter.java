@@ -19,26 +19,32 @@ import java.util.TreeMap;
 final class ApiRouter {
     private static final long BODY_LIMIT = 256 * 1024;
     private static final long OPEN_DAY_BODY_LIMIT = 2 * 1024 * 1024;
-    private static final long BODY_DEADLINE_MILLIS = 10_000;
 
     private final Vertx vertx;
+    private final int bodyMillis;
+    private final Doorkeeper door;
     private final Map<String, Handler<RoutingContext>> handlers;
     private final BodyHandler bodies = BodyHandler.create(false).setBodyLimit(BODY_LIMIT);
     private final BodyHandler openDayBodies = BodyHandler.create(false).setBodyLimit(OPEN_DAY_BODY_LIMIT);
 
-    private ApiRouter(Vertx vertx, Map<String, Handler<RoutingContext>> handlers) {
+    private ApiRouter(Vertx vertx, int bodyMillis, Doorkeeper door, Map<String, Handler<RoutingContext>> handlers) {
         this.vertx = vertx;
+        this.bodyMillis = bodyMillis;
+        this.door = door;
         this.handlers = handlers;
     }
 
-    static Future<Router> build(Vertx vertx, DayDesk desk, Feeds feeds) {
-        ApiRouter routes = new ApiRouter(vertx, handlers(desk, feeds));
+    static Future<Router> build(Vertx vertx, Door door, DayDesk desk, Feeds feeds) {
+        Doorkeeper keeper = new Doorkeeper(vertx, door);
+        ApiRouter routes =
+                new ApiRouter(vertx, door.limits().bodyMillis(), keeper, handlers(vertx, keeper, desk, feeds));
         return Contract.load(vertx).map(routes::route);
     }
 
     /** Handlers by operation id. */
-    static Map<String, Handler<RoutingContext>> handlers(DayDesk desk, Feeds feeds) {
-        DayHandlers days = new DayHandlers(desk, feeds);
+    static Map<String, Handler<RoutingContext>> handlers(Vertx vertx, Doorkeeper door, DayDesk desk, Feeds feeds) {
+        DayHandlers days = new DayHandlers(door, desk, feeds);
+        SignOnHandlers signOn = new SignOnHandlers(vertx, door.gate());
         ClockHandlers clock = new ClockHandlers(desk);
         WhatIfHandlers whatIf = new WhatIfHandlers(desk);
         GramsHandlers grams = new GramsHandlers(desk);
@@ -61,11 +67,15 @@ final class ApiRouter {
         handlers.put("showClock", clock::showClock);
         handlers.put("setClockRate", clock::setClockRate);
         handlers.put("advanceClock", clock::advanceClock);
+        handlers.put("showSignOn", signOn::show);
+        handlers.put("signOn", signOn::signOn);
+        handlers.put("signOff", signOn::signOff);
         return handlers;
     }
 
     private Router route(OpenAPIContract contract) {
         RouterBuilder builder = RouterBuilder.create(vertx, contract, RequestExtractor.withBodyHandler());
+        builder.rootHandler(door::identify);
         builder.rootHandler(this::guardBody);
         builder.rootHandler(this::readBody);
         builder.rootHandler(ApiRouter::keepBody);
@@ -74,7 +84,9 @@ final class ApiRouter {
             String id = operation.getOperationId();
             Handler<RoutingContext> handler = Optional.ofNullable(unused.remove(id))
                     .orElseThrow(() -> new IllegalStateException("the contract's operation has no handler: " + id));
-            builder.getRoute(id).addHandler(ctx -> handle(ctx, handler));
+            builder.getRoute(id).addHandler(ctx -> {
+                if (door.admits(ctx, id)) handle(ctx, handler);
+            });
         }
         if (!unused.isEmpty())
             throw new IllegalStateException("handlers that the contract does not know: " + unused.keySet());
@@ -93,11 +105,18 @@ final class ApiRouter {
 
     /** A body that dribbles in never lets the line fall idle: it gets its own deadline. */
     private void guardBody(RoutingContext ctx) {
-        long timer = vertx.setTimer(
-                BODY_DEADLINE_MILLIS, late -> ctx.request().connection().close());
+        long timer = vertx.setTimer(bodyMillis, late -> tooSlow(ctx));
         ctx.put("stirtide.bodyTimer", timer);
         ctx.addEndHandler(ended -> vertx.cancelTimer(timer));
         ctx.next();
+    }
+
+    private void tooSlow(RoutingContext ctx) {
+        if (ctx.response().headWritten()) ctx.request().connection().close();
+        else
+            Refusing.refuse(
+                    ctx.request(),
+                    Problem.of(408, "BODY_TOO_SLOW", "the body must be complete within " + bodyMillis + " ms"));
     }
 
     private void readBody(RoutingContext ctx) {

@@ -19,8 +19,9 @@ public interface DayDesk {
      *
      * @param day stream id
      * @param ifMatch revision the sender has seen, if the command is to be taken on that revision only
+     * @param role role of the sender, empty on an open service
      */
-    Future<CommandAnswer> command(String day, CommandRequest request, Optional<Long> ifMatch);
+    Future<CommandAnswer> command(String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role);
 
     /** The day as it is now, empty when it was never opened. */
     Optional<ShownDay> show(String day);

@@ -13,6 +13,7 @@ import stirtide.events.command.CommandRequest;
 import stirtide.events.command.CommandResult;
 import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.events.day.StoredEvent;
+import stirtide.planner.access.Role;
 import stirtide.planner.http.DayDesk.CommandAnswer;
 import stirtide.planner.http.DayDesk.PourAnswer;
 import stirtide.planner.http.DayDesk.ShownDay;
@@ -22,16 +23,19 @@ final class DayHandlers {
     private static final Pattern ENTITY_TAG = Pattern.compile("\"(\\d{1,18})\"");
     private static final int DEFAULT_LIMIT = 100;
 
+    private final Doorkeeper door;
     private final DayDesk desk;
     private final Feeds feeds;
 
-    DayHandlers(DayDesk desk, Feeds feeds) {
+    DayHandlers(Doorkeeper door, DayDesk desk, Feeds feeds) {
+        this.door = door;
         this.desk = desk;
         this.feeds = feeds;
     }
 
     void listDays(RoutingContext ctx) {
         List<Known> days = desk.revisions().entrySet().stream()
+                .filter(day -> Doorkeeper.caller(ctx).sees(salon(day.getKey())))
                 .map(day -> new Known(day.getKey(), day.getValue()))
                 .toList();
         Answers.json(ctx, 200, new DayList(days));
@@ -45,16 +49,27 @@ final class DayHandlers {
         CommandRequest request = Answers.body(ctx, CommandRequest.class);
         OpenDay open = (OpenDay) request.command();
         String day = open.setup().salon().salonId() + "/" + open.setup().date();
-        desk.command(day, request, Optional.empty())
+        if (!door.admitsCommand(ctx, "OpenDay", request.actor(), salon(day))) return;
+        desk.command(day, request, Optional.empty(), role(ctx))
                 .onSuccess(answer -> answer(ctx, answer, 201))
                 .onFailure(ctx::fail);
     }
 
     void sendCommand(RoutingContext ctx) {
         CommandRequest request = Answers.body(ctx, CommandRequest.class);
-        desk.command(day(ctx), request, ifMatch(ctx))
+        String type = request.command().getClass().getSimpleName();
+        if (!door.admitsCommand(ctx, type, request.actor(), ctx.pathParam("salonId"))) return;
+        desk.command(day(ctx), request, ifMatch(ctx), role(ctx))
                 .onSuccess(answer -> answer(ctx, answer, 200))
                 .onFailure(ctx::fail);
+    }
+
+    private static Optional<String> role(RoutingContext ctx) {
+        return Doorkeeper.caller(ctx).role().map(Role::word);
+    }
+
+    private static String salon(String day) {
+        return day.substring(0, day.lastIndexOf('/'));
     }
 
     private static void answer(RoutingContext ctx, CommandAnswer answer, int freshStatus) {
@@ -112,7 +127,7 @@ final class DayHandlers {
     void followDay(RoutingContext ctx) {
         String day = day(ctx);
         if (desk.show(day).isEmpty()) Problems.send(ctx, unknownDay());
-        else feeds.open(ctx, day, response -> new LiveFeed(desk, day, response));
+        else feeds.open(ctx, day, door.stillGood(ctx), response -> new LiveFeed(desk, day, response));
     }
 
     void readEvents(RoutingContext ctx) {
@@ -129,7 +144,7 @@ final class DayHandlers {
             Problems.send(
                     ctx, Problem.of(409, "REVISION_UNKNOWN", "the newest revision of this day is " + newest.get()));
         } else if (wantsStream(ctx)) {
-            feeds.open(ctx, day, response -> new EventFeed(desk, day, after, response));
+            feeds.open(ctx, day, door.stillGood(ctx), response -> new EventFeed(desk, day, after, response));
         } else {
             page(ctx, day, after);
         }

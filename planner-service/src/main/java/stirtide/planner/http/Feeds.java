@@ -4,25 +4,30 @@ import io.vertx.core.Vertx;
 import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 
 /** All open lines: their number is capped, a timer keeps them alive, and they end before the server does. */
 final class Feeds {
-    private static final int MOST = 1000;
     private static final long BEAT_MILLIS = 5_000;
 
     private final DayDesk desk;
-    private final Map<Feed, Runnable> open = new LinkedHashMap<>();
+    private final Limits limits;
+    private final Map<Feed, Opened> open = new LinkedHashMap<>();
+    private final Map<String, Integer> byPeer = new HashMap<>();
     private final AtomicInteger count = new AtomicInteger();
     private boolean ending;
 
-    Feeds(Vertx vertx, DayDesk desk) {
+    Feeds(Vertx vertx, DayDesk desk, Limits limits) {
         this.desk = desk;
-        vertx.setPeriodic(BEAT_MILLIS, timer -> Set.copyOf(open.keySet()).forEach(Feed::beat));
+        this.limits = limits;
+        vertx.setPeriodic(BEAT_MILLIS, timer -> List.copyOf(open.keySet()).forEach(this::beat));
     }
 
     /** Number of open lines; may be asked from any thread. */
@@ -30,11 +35,42 @@ final class Feeds {
         return count.get();
     }
 
-    /** Begins a feed of a day on the response of a request. */
-    void open(RoutingContext ctx, String day, Function<HttpServerResponse, Feed> make) {
-        if (ending || open.size() >= MOST) {
-            Problems.send(
-                    ctx, Problem.of(503, "NO_MORE_LISTENERS", "no more than " + MOST + " listeners; try again later"));
+    private record Opened(String peer, BooleanSupplier stillGood, Runnable stopListening) {}
+
+    /** A line ends when its caller would not be let in any more. */
+    private void beat(Feed feed) {
+        Opened opened = open.get(feed);
+        if (opened == null) return;
+        if (opened.stillGood.getAsBoolean()) {
+            feed.beat();
+        } else {
+            forget(feed);
+            feed.end();
+        }
+    }
+
+    private Optional<Problem> noRoom(String peer) {
+        if (ending || open.size() >= limits.listeners())
+            return Optional.of(Problem.of(
+                    503, "NO_MORE_LISTENERS", "no more than " + limits.listeners() + " listeners; try again later"));
+        if (byPeer.getOrDefault(peer, 0) < limits.listenersPerPeer()) return Optional.empty();
+        return Optional.of(Problem.of(
+                429,
+                "TOO_MANY_LISTENERS",
+                "no more than " + limits.listenersPerPeer() + " listeners of one address; end one first"));
+    }
+
+    /**
+     * Begins a feed of a day on the response of a request.
+     *
+     * @param stillGood whether its caller would still be let in
+     */
+    void open(RoutingContext ctx, String day, BooleanSupplier stillGood, Function<HttpServerResponse, Feed> make) {
+        String peer = Connections.peer(ctx.request().connection());
+        Optional<Problem> noRoom = noRoom(peer);
+        if (noRoom.isPresent()) {
+            ctx.response().putHeader("retry-after", "10");
+            Problems.send(ctx, noRoom.get());
             return;
         }
         HttpServerResponse response = ctx.response();
@@ -43,7 +79,8 @@ final class Feeds {
                 .putHeader("x-accel-buffering", "no")
                 .setChunked(true);
         Feed feed = make.apply(response);
-        open.put(feed, desk.listen(day, feed::changed));
+        open.put(feed, new Opened(peer, stillGood, desk.listen(day, feed::changed)));
+        byPeer.merge(peer, 1, Integer::sum);
         count.set(open.size());
         response.closeHandler(closed -> forget(feed));
         response.exceptionHandler(broken -> forget(feed));
@@ -52,8 +89,10 @@ final class Feeds {
     }
 
     private void forget(Feed feed) {
-        Runnable stopListening = open.remove(feed);
-        if (stopListening != null) stopListening.run();
+        Opened gone = open.remove(feed);
+        if (gone == null) return;
+        gone.stopListening.run();
+        byPeer.computeIfPresent(gone.peer, (name, opened) -> opened == 1 ? null : opened - 1);
         count.set(open.size());
     }
 

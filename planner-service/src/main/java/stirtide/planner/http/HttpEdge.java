@@ -6,12 +6,16 @@ import io.vertx.core.Future;
 import io.vertx.core.Vertx;
 import io.vertx.core.http.HttpServer;
 import io.vertx.core.http.HttpServerOptions;
+import io.vertx.core.net.PemKeyCertOptions;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 
 /** The two servers of the service: one for the salon, one for whoever operates it. */
 public final class HttpEdge {
-    private static final int IDLE_SECONDS = 30;
+    /** Address of the management server whatever the other one binds to. */
+    private static final String LOOPBACK = "127.0.0.1";
+
     private static final int HEADER_BYTES = 8 * 1024;
     private static final int LINE_BYTES = 4 * 1024;
     private static final int DRAIN_SECONDS = 5;
@@ -37,26 +41,49 @@ public final class HttpEdge {
 
     /** Starts both servers on the current context. */
     public static Future<HttpEdge> start(
-            Vertx vertx, Address address, DayDesk desk, PrometheusMeterRegistry registry, BooleanSupplier ready) {
-        Feeds feeds = new Feeds(vertx, desk);
+            Vertx vertx,
+            Address address,
+            Door door,
+            DayDesk desk,
+            PrometheusMeterRegistry registry,
+            BooleanSupplier ready) {
+        Feeds feeds = new Feeds(vertx, desk, door.limits());
         Gauge.builder("stirtide.listeners", feeds, Feeds::count)
                 .description("Open lines to listeners")
                 .register(registry);
-        HttpServer management = vertx.createHttpServer(options(address.host(), address.managementPort()))
+        HttpServer management = vertx.createHttpServer(options(LOOPBACK, address.managementPort(), door.limits()))
                 .requestHandler(OwnNames.only(ManagementRoutes.router(vertx, registry, ready)));
-        return ApiRouter.build(vertx, desk, feeds).compose(router -> {
-            HttpServer api = vertx.createHttpServer(options(address.host(), address.port()))
+        return ApiRouter.build(vertx, door, desk, feeds).compose(router -> {
+            HttpServerOptions options = options(address.host(), address.port(), door.limits());
+            door.encryption().ifPresent(files -> encrypt(options, files));
+            Connections connections = new Connections(door.limits());
+            HttpServer api = vertx.createHttpServer(options)
+                    .connectionHandler(connections::opened)
                     .invalidRequestHandler(InvalidRequests::answer)
-                    .requestHandler(OwnNames.only(router));
+                    .requestHandler(connections.limited(isLoopback(address) ? OwnNames.only(router) : router));
             return Future.all(api.listen(), management.listen()).map(both -> new HttpEdge(api, management, feeds));
         });
     }
 
-    private static HttpServerOptions options(String host, int port) {
+    /** A browser cannot misuse a name of its own against a service that asks for a token. */
+    private static boolean isLoopback(Address address) {
+        return address.host().equals(LOOPBACK);
+    }
+
+    private static void encrypt(HttpServerOptions options, Door.Encryption files) {
+        options.setSsl(true)
+                .setUseAlpn(false)
+                .setEnabledSecureTransportProtocols(Set.of("TLSv1.3", "TLSv1.2"))
+                .setKeyCertOptions(new PemKeyCertOptions()
+                        .setCertPath(files.certificate().toString())
+                        .setKeyPath(files.key().toString()));
+    }
+
+    private static HttpServerOptions options(String host, int port, Limits limits) {
         return new HttpServerOptions()
                 .setHost(host)
                 .setPort(port)
-                .setIdleTimeout(IDLE_SECONDS)
+                .setIdleTimeout(limits.idleSeconds())
                 .setIdleTimeoutUnit(TimeUnit.SECONDS)
                 .setMaxHeaderSize(HEADER_BYTES)
                 .setMaxInitialLineLength(LINE_BYTES)

@@ -5,7 +5,6 @@ import io.vertx.core.http.HttpServerRequest;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import stirtide.events.json.ContractJson;
 
 /**
  * Lets only requests to this machine's own names through. A page of somebody else may point a name of theirs at the
@@ -32,11 +31,6 @@ final class OwnNames {
     private static void refuse(HttpServerRequest request) {
         Problem problem = Problem.of(
                 421, "HOST_UNKNOWN", "this service answers to 127.0.0.1, localhost and [::1] only; use one of them");
-        request.response()
-                .setStatusCode(problem.status())
-                .putHeader("content-type", "application/problem+json")
-                .putHeader("connection", "close")
-                .end(ContractJson.write(problem))
-                .onComplete(sent -> request.connection().close());
+        Refusing.refuse(request, problem);
     }
 }

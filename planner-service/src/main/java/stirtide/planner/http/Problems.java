@@ -29,7 +29,8 @@ final class Problems {
             ctx.request().connection().close();
             return;
         }
-        if (problem.status() == 503) response.putHeader("retry-after", "1");
+        if (problem.status() == 503 && !response.headers().contains("retry-after"))
+            response.putHeader("retry-after", "1");
         response.setStatusCode(problem.status())
                 .putHeader("content-type", "application/problem+json")
                 .putHeader("cache-control", "no-store")

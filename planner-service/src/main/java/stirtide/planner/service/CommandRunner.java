@@ -26,6 +26,12 @@ import stirtide.planner.log.LogFailure;
 
 /** Carries out commands on a day, each exactly once. */
 final class CommandRunner {
+    /** Some sixty times a busy day; a replay of so many takes a few seconds. */
+    private static final long MOST_EVENTS = 250_000;
+
+    private static final Refusal DAY_FULL = new Refusal(
+            "DAY_FULL", "This day holds " + MOST_EVENTS + " events, the most there may be. Accepted: closing the day.");
+
     private final LogThread log;
     private final SalonClock clock;
     private final Meters meters;
@@ -49,12 +55,12 @@ final class CommandRunner {
         this.objection = objection;
     }
 
-    Future<CommandAnswer> run(DayKeeper keeper, CommandRequest request, Optional<Long> ifMatch) {
+    Future<CommandAnswer> run(DayKeeper keeper, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
         if (keeper.busy())
             return Future.succeededFuture(new CommandAnswer.NotNow(false, "too much at once; try again"));
         long began = System.nanoTime();
         byte[] digest = digest(request);
-        return keeper.step(() -> runStep(keeper, request, digest, ifMatch))
+        return keeper.step(() -> runStep(keeper, request, digest, ifMatch, role))
                 .recover(CommandRunner::answerLogFailure)
                 .onSuccess(answer ->
                         meters.command(outcome(answer)).record(System.nanoTime() - began, TimeUnit.NANOSECONDS));
@@ -62,11 +68,11 @@ final class CommandRunner {
 
     /** What was accepted before is answered before anything else: the day has moved on since, rightly. */
     private Future<CommandAnswer> runStep(
-            DayKeeper keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch) {
+            DayKeeper keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
         return log.command(keeper.name(), request.commandId())
                 .compose(known -> known.isPresent()
                         ? Future.succeededFuture(again(request, digest, known.get()))
-                        : runFresh(keeper, request, digest, ifMatch));
+                        : runFresh(keeper, request, digest, ifMatch, role));
     }
 
     private static CommandAnswer again(CommandRequest request, byte[] digest, KnownCommand known) {
@@ -76,18 +82,19 @@ final class CommandRunner {
     }
 
     private Future<CommandAnswer> runFresh(
-            DayKeeper keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch) {
+            DayKeeper keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
         Instant now = clock.now();
         return keeper.noteDue(now).compose(noted -> {
             long revision = keeper.day().revision();
             if (ifMatch.isPresent() && ifMatch.get() != revision)
                 return Future.succeededFuture(new CommandAnswer.Stale(revision));
+            if (revision >= MOST_EVENTS && !(request.command() instanceof DayCommand.CloseDay)) return refuse(DAY_FULL);
             Decision decision =
                     Decider.decide(keeper.day(), prepared.apply(request.command()), new Facts(now, request.actor()));
             if (decision instanceof Decision.Refused refused) return refuse(refused.refusal());
             Optional<Refusal> against = objection.apply(keeper.day(), request.command());
             if (against.isPresent()) return refuse(against.get());
-            return keeper.append(((Decision.Accepted) decision).events(), now, request, digest)
+            return keeper.append(((Decision.Accepted) decision).events(), now, request, digest, role)
                     .map(answer -> answer(request, answer));
         });
     }

@@ -96,8 +96,12 @@ final class DayKeeper {
     }
 
     /** Stores the events of a command. To be called within a step. */
-    Future<Append> append(List<DayEvent> events, Instant at, CommandRequest request, byte[] digest) {
-        return store(stored(events, at, request.actor(), request.commandId()), request.commandId(), digest);
+    Future<Append> append(
+            List<DayEvent> events, Instant at, CommandRequest request, byte[] digest, Optional<String> role) {
+        List<StoredEvent> stored = stored(events, at, request.actor(), request.commandId()).stream()
+                .map(event -> event.by(role))
+                .toList();
+        return store(stored, request.commandId(), digest);
     }
 
     private Future<Append> store(List<StoredEvent> events, String commandId, byte[] digest) {

@@ -119,12 +119,13 @@ final class DayRoom implements DayDesk {
     }
 
     @Override
-    public Future<CommandAnswer> command(String day, CommandRequest request, Optional<Long> ifMatch) {
+    public Future<CommandAnswer> command(
+            String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
         boolean opens = request.command() instanceof OpenDay;
         Optional<KeptDay> known = Optional.ofNullable(days.get(day));
         if (known.isEmpty() && !opens) return Future.succeededFuture(new CommandAnswer.Unknown());
         KeptDay kept = known.orElseGet(() -> keep(day));
-        return commands.run(kept.keeper(), request, ifMatch).onComplete(done -> {
+        return commands.run(kept.keeper(), request, ifMatch, role).onComplete(done -> {
             if (kept.keeper().day().revision() == 0) days.remove(day, kept);
         });
     }

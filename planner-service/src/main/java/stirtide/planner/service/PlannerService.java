@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import stirtide.events.command.CommandRequest;
+import stirtide.planner.http.Door;
 import stirtide.planner.log.EventLog;
 import stirtide.planner.log.LogFailure;
 import stirtide.planner.log.SqliteEventLog;
@@ -39,10 +40,11 @@ public final class PlannerService implements AutoCloseable {
      */
     public static PlannerService start(Settings settings) {
         Optional<CommandRequest> opening = DayOpening.read(settings);
+        Door door = Exposure.door(settings);
         EventLog log = openLog(settings);
         PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
         Vertx vertx = vertx(registry);
-        ServiceVerticle verticle = new ServiceVerticle(settings, log, registry, opening);
+        ServiceVerticle verticle = new ServiceVerticle(settings, door, log, registry, opening);
         PlannerService service = new PlannerService(vertx, log, verticle);
         try {
             vertx.deployVerticle(verticle).await(START_SECONDS, TimeUnit.SECONDS);

@@ -11,6 +11,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
 import stirtide.planner.http.DayDesk.CommandAnswer;
+import stirtide.planner.http.Door;
 import stirtide.planner.http.HttpEdge;
 import stirtide.planner.log.EventLog;
 
@@ -19,6 +20,7 @@ final class ServiceVerticle extends VerticleBase {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.service");
 
     private final Settings settings;
+    private final Door door;
     private final EventLog log;
     private final PrometheusMeterRegistry registry;
     private final Optional<CommandRequest> opening;
@@ -28,8 +30,13 @@ final class ServiceVerticle extends VerticleBase {
     private @Nullable DayRoom room;
 
     ServiceVerticle(
-            Settings settings, EventLog log, PrometheusMeterRegistry registry, Optional<CommandRequest> opening) {
+            Settings settings,
+            Door door,
+            EventLog log,
+            PrometheusMeterRegistry registry,
+            Optional<CommandRequest> opening) {
         this.settings = settings;
+        this.door = door;
         this.log = log;
         this.registry = registry;
         this.opening = opening;
@@ -54,7 +61,7 @@ final class ServiceVerticle extends VerticleBase {
                 days.revisions().values().stream().mapToLong(Long::longValue).sum());
         return days.resume()
                 .compose(resumed -> open(days))
-                .compose(opened -> HttpEdge.start(vertx, address(), days, registry, () -> ready))
+                .compose(opened -> HttpEdge.start(vertx, address(), door, days, registry, () -> ready))
                 .onSuccess(started -> {
                     edge = started;
                     ready = true;
@@ -78,11 +85,14 @@ final class ServiceVerticle extends VerticleBase {
             LOG.info("{} is open already; its files were not read into it again", day);
             return Future.succeededFuture();
         }
-        return days.command(day, opening.get(), Optional.empty()).compose(answer -> {
-            if (answer instanceof CommandAnswer.Done) return days.settled();
-            String reason = answer instanceof CommandAnswer.Refused refused ? refused.sentence() : answer.toString();
-            return Future.failedFuture(new StartFailure(StartFailure.BAD_INPUT, day + " cannot be opened: " + reason));
-        });
+        return days.command(day, opening.get(), Optional.empty(), Optional.empty())
+                .compose(answer -> {
+                    if (answer instanceof CommandAnswer.Done) return days.settled();
+                    String reason =
+                            answer instanceof CommandAnswer.Refused refused ? refused.sentence() : answer.toString();
+                    return Future.failedFuture(
+                            new StartFailure(StartFailure.BAD_INPUT, day + " cannot be opened: " + reason));
+                });
     }
 
     @Override

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import stirtide.planner.http.Door;
 
 /** Reads the settings from options, and from the environment where an option is not given. */
 final class SettingsReader {
@@ -20,13 +21,15 @@ final class SettingsReader {
               --data FOLDER            folder of the log, made when it is not there
               --port N                 port for the salon, 0 for any free one (7464)
               --management-port N      port for health and metrics, 0 for any free one (7465)
-              --host ADDRESS           only 127.0.0.1 for now
+              --host ADDRESS           address to bind; another than 127.0.0.1 needs encryption and tokens
               --salon FOLDER           files of a salon, whose day is opened if it is not open yet
               --date YYYY-MM-DD        day to open (the only day the bookings have)
               --clock wall|driven      which clock the salon runs by (wall)
               --clock-start INSTANT    where a driven clock starts, such as 2027-03-09T08:00:00Z
               --rate-permille N        rate of a driven clock, 0 to 1000000 thousandths of real time (1000)
               --plan-rounds N          rounds of improvement each plan is granted, 0 to 100000 (200)
+              --tls-certificate FILE   certificate chain, PEM
+              --tls-key FILE           its private key, PEM (PKCS 8)
             Each option can also stand in the environment: STIRTIDE_DATA, STIRTIDE_MANAGEMENT_PORT and so on.
             """;
 
@@ -40,7 +43,9 @@ final class SettingsReader {
             "clock",
             "clock-start",
             "rate-permille",
-            "plan-rounds");
+            "plan-rounds",
+            "tls-certificate",
+            "tls-key");
     private static final int HIGHEST_PORT = 65_535;
     private static final int MOST_ROUNDS = 100_000;
 
@@ -76,22 +81,22 @@ final class SettingsReader {
         Path data = path("data").orElseThrow(() -> usage("--data is missing"));
         return new Settings(
                 data,
-                host(),
+                value("host").orElse(Settings.LOOPBACK),
                 number("port", Settings.PORT, HIGHEST_PORT),
                 number("management-port", Settings.MANAGEMENT_PORT, HIGHEST_PORT),
                 path("salon"),
                 read("date", LocalDate::parse, "a day such as 2027-03-09"),
                 drivenFrom(),
                 number("rate-permille", 1000, DrivenClock.FASTEST_PERMILLE),
-                number("plan-rounds", Settings.PLAN_ROUNDS, MOST_ROUNDS));
+                number("plan-rounds", Settings.PLAN_ROUNDS, MOST_ROUNDS),
+                encryption());
     }
 
-    private String host() {
-        String host = value("host").orElse(Settings.LOOPBACK);
-        if (!host.equals(Settings.LOOPBACK))
-            throw usage("--host " + host + ": only 127.0.0.1 is accepted, because without encryption and sign-on"
-                    + " everybody on the network could read and change the day");
-        return host;
+    private Optional<Door.Encryption> encryption() {
+        Optional<Path> certificate = path("tls-certificate");
+        Optional<Path> key = path("tls-key");
+        if (certificate.isPresent() != key.isPresent()) throw usage("--tls-certificate and --tls-key go together");
+        return certificate.map(file -> new Door.Encryption(file, key.orElseThrow()));
     }
 
     private Optional<Instant> drivenFrom() {

@@ -17,8 +17,12 @@ class ContractTest {
             StandStillDesk desk = new StandStillDesk();
             assertThat(contract.operations())
                     .extracting(Operation::getOperationId)
-                    .containsExactlyInAnyOrderElementsOf(
-                            ApiRouter.handlers(desk, new Feeds(vertx, desk)).keySet());
+                    .containsExactlyInAnyOrderElementsOf(ApiRouter.handlers(
+                                    vertx,
+                                    new Doorkeeper(vertx, Doors.open()),
+                                    desk,
+                                    new Feeds(vertx, desk, Limits.LOOPBACK))
+                            .keySet());
         } finally {
             vertx.close().await(20, TimeUnit.SECONDS);
         }

@@ -33,6 +33,7 @@ class OwnNamesTest {
             HttpEdge edge = HttpEdge.start(
                             vertx,
                             new HttpEdge.Address("127.0.0.1", 0, 0),
+                            Doors.open(),
                             new StandStillDesk(),
                             new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
                             () -> true)

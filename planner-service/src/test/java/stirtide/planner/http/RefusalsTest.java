@@ -38,6 +38,7 @@ class RefusalsTest {
         edge = HttpEdge.start(
                         vertx,
                         new HttpEdge.Address("127.0.0.1", 0, 0),
+                        Doors.open(),
                         new StandStillDesk(),
                         new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
                         () -> true)

@@ -18,7 +18,8 @@ final class StandStillDesk implements DayDesk {
     static final String DAY = "quay-house/2027-03-09";
 
     @Override
-    public Future<CommandAnswer> command(String day, CommandRequest request, Optional<Long> ifMatch) {
+    public Future<CommandAnswer> command(
+            String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
         if (request.actor().equals("failure")) return Future.failedFuture(new IllegalStateException("secret detail"));
         if (ifMatch.isPresent() && ifMatch.get() != 3) return Future.succeededFuture(new CommandAnswer.Stale(3));
         return Future.succeededFuture(new CommandAnswer.Done(new CommandResult(request.commandId(), 4, 4, false)));

@@ -38,7 +38,7 @@ class SettingsReaderTest {
         "--data d --speed 3, --speed is not an option",
         "--data d --port 70000, a whole number from 0 to 65535 is accepted",
         "--data d --port many, a whole number from 0 to 65535 is accepted",
-        "--data d --host 0.0.0.0, only 127.0.0.1 is accepted",
+        "--data d --tls-key k.pem, --tls-certificate and --tls-key go together",
         "--data d --date 9.3.2027, a day such as 2027-03-09 is accepted",
         "--data d --clock sun, wall or driven is accepted",
         "--data d --clock driven, --clock driven needs --clock-start",

@@ -60,7 +60,8 @@ class StartRefusalsIT {
                     Optional.empty(),
                     Optional.empty(),
                     1000,
-                    0);
+                    0,
+                    Optional.empty());
             refused(settings, StartFailure.UNAVAILABLE, "port " + taken.getLocalPort());
         }
         PlannerService.start(Settings.inProcess(folder)).close();

@@ -1,0 +1,27 @@
+package stirtide.planner.http;
+
+/**
+ * How much of it all. Whoever is over a limit gets an answer that says so.
+ *
+ * @param connections open connections, all together
+ * @param connectionsPerPeer open connections of one address
+ * @param listeners open lines, all together
+ * @param listenersPerPeer open lines of one address
+ * @param commandsPerMinute commands of one token or sign-on in any minute
+ * @param idleSeconds seconds after which a quiet connection, or one whose headers dribble in, is closed
+ * @param bodyMillis milliseconds within which a body must be complete
+ */
+public record Limits(
+        int connections,
+        int connectionsPerPeer,
+        int listeners,
+        int listenersPerPeer,
+        int commandsPerMinute,
+        int idleSeconds,
+        int bodyMillis) {
+    /** For a service that only its own machine reaches: one address is everybody. */
+    public static final Limits LOOPBACK = new Limits(2000, 2000, 1000, 1000, 600, 30, 10_000);
+
+    /** For a service on a network. */
+    public static final Limits NETWORK = new Limits(2000, 64, 1000, 20, 600, 30, 10_000);
+}

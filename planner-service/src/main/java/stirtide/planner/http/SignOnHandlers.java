@@ -1,0 +1,97 @@
+package stirtide.planner.http;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.vertx.core.Vertx;
+import io.vertx.ext.web.RoutingContext;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import stirtide.planner.access.Caller;
+import stirtide.planner.access.CodeTry;
+import stirtide.planner.access.Gate;
+import stirtide.planner.access.Role;
+
+/** A person signs on at a terminal with a short code, and off again. */
+final class SignOnHandlers {
+    private final Vertx vertx;
+    private final Gate gate;
+
+    SignOnHandlers(Vertx vertx, Gate gate) {
+        this.vertx = vertx;
+        this.gate = gate;
+    }
+
+    record Code(String personId, String code) {}
+
+    /** Who the sender is; {@code needed} is whether a person must sign on before anything can be changed. */
+    @JsonInclude(JsonInclude.Include.NON_ABSENT)
+    record SignedOn(
+            boolean needed,
+            Optional<String> actor,
+            Optional<String> role,
+            Optional<String> salonId,
+            Optional<Instant> expiresAt,
+            Optional<String> terminal,
+            Optional<String> token) {}
+
+    private static SignedOn of(Caller caller, Optional<String> token) {
+        boolean atTerminal = caller.role().filter(role -> role == Role.TERMINAL).isPresent();
+        return new SignedOn(
+                atTerminal,
+                Optional.of(caller.actor()).filter(actor -> !actor.isEmpty() && !atTerminal),
+                caller.role().map(Role::word),
+                caller.salonId(),
+                caller.expires(),
+                atTerminal ? Optional.of(caller.actor()) : caller.terminal(),
+                token);
+    }
+
+    void show(RoutingContext ctx) {
+        Answers.json(ctx, 200, of(Doorkeeper.caller(ctx), Optional.empty()));
+    }
+
+    void signOn(RoutingContext ctx) {
+        Caller terminal = Doorkeeper.caller(ctx);
+        if (terminal.role().isEmpty()) {
+            Problems.send(
+                    ctx, Problem.of(409, "NO_SIGN_ON", "this service knows no tokens: nobody has to sign on here"));
+            return;
+        }
+        Code typed = Answers.body(ctx, Code.class);
+        CodeTry tried = gate.tryCode(terminal, typed.personId(), typed.code());
+        if (!tried.waiting().isZero()) answer(ctx, gate.signOn(tried, false));
+        else
+            vertx.executeBlocking(tried::right)
+                    .onSuccess(right -> answer(ctx, gate.signOn(tried, right)))
+                    .onFailure(ctx::fail);
+    }
+
+    private static void answer(RoutingContext ctx, Gate.SignOnAnswer answer) {
+        if (answer instanceof Gate.SignOnAnswer.Welcome welcome)
+            Answers.json(ctx, 201, of(welcome.caller(), Optional.of(welcome.token())));
+        else if (answer instanceof Gate.SignOnAnswer.Wrong wrong)
+            Problems.send(ctx, Problem.of(401, "SIGN_ON_WRONG", wrong.sentence()));
+        else locked(ctx, ((Gate.SignOnAnswer.Locked) answer).waiting());
+    }
+
+    private static void locked(RoutingContext ctx, Duration wait) {
+        long seconds = wait.toSeconds() + 1;
+        ctx.response().putHeader("retry-after", Long.toString(seconds));
+        Problems.send(
+                ctx,
+                Problem.of(
+                        429,
+                        "SIGN_ON_LOCKED",
+                        "too many wrong codes; no code is looked at for " + seconds + " seconds"));
+    }
+
+    void signOff(RoutingContext ctx) {
+        Caller caller = Doorkeeper.caller(ctx);
+        if (caller.terminal().isEmpty()) {
+            Problems.send(ctx, Problem.of(409, "NOT_SIGNED_ON", "only who signed on at a terminal can sign off"));
+            return;
+        }
+        gate.signOff(caller);
+        ctx.response().setStatusCode(204).end();
+    }
+}
