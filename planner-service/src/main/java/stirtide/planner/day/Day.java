@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.plan.Plan;
@@ -99,86 +100,39 @@ public record Day(
     }
 
     Day with(ServiceState changed) {
-        var copy = new ArrayList<>(services);
-        if (changed.service() == services.size() + 1) copy.add(changed);
-        else copy.set(changed.service() - 1, changed);
-        return withServices(Collections.unmodifiableList(copy));
+        var all = new ArrayList<>(services);
+        if (changed.service() == services.size() + 1) all.add(changed);
+        else all.set(changed.service() - 1, changed);
+        return changed(copy -> copy.services = Collections.unmodifiableList(all));
     }
 
     /** The day some time after its newest event, when nothing has happened since. */
     Day seenAt(Instant now) {
-        if (!now.isAfter(time)) return this;
-        return new Day(
-                revision, now, setup, closed, services, shifts, acknowledged, plan, relevantRevision, history, ledger);
+        return now.isAfter(time) ? changed(copy -> copy.time = now) : this;
     }
 
-    private Day withServices(List<ServiceState> changed) {
-        return new Day(
-                revision, time, setup, closed, changed, shifts, acknowledged, plan, relevantRevision, history, ledger);
-    }
-
-    Day opened(DaySetup inForce) {
-        return new Day(
-                revision,
-                time,
-                Optional.of(inForce),
-                false,
-                services,
-                shifts,
-                acknowledged,
-                plan,
-                relevantRevision,
-                history,
-                Ledger.opened(inForce));
+    Day opened(DaySetup first) {
+        return changed(copy -> {
+            copy.setup = Optional.of(first);
+            copy.closed = false;
+            copy.ledger = Ledger.opened(first);
+        });
     }
 
     /** The same with another setup; what the ledger knows stays. */
-    Day inForce(DaySetup changed) {
-        return new Day(
-                revision,
-                time,
-                Optional.of(changed),
-                closed,
-                services,
-                shifts,
-                acknowledged,
-                plan,
-                relevantRevision,
-                history,
-                ledger);
+    Day inForce(DaySetup other) {
+        return changed(copy -> copy.setup = Optional.of(other));
     }
 
     /** The hours of a person are those of the setup again. */
     Day hoursOfSetup(String personId) {
-        var changed = new TreeMap<>(shifts);
-        changed.remove(personId);
-        return new Day(
-                revision,
-                time,
-                setup,
-                closed,
-                services,
-                Collections.unmodifiableSortedMap(changed),
-                acknowledged,
-                plan,
-                relevantRevision,
-                history,
-                ledger);
+        var others = new TreeMap<>(shifts);
+        others.remove(personId);
+        return changed(copy -> copy.shifts = Collections.unmodifiableSortedMap(others));
     }
 
-    Day with(Ledger changed) {
-        return new Day(
-                revision,
-                time,
-                setup,
-                closed,
-                services,
-                shifts,
-                acknowledged,
-                plan,
-                relevantRevision,
-                history,
-                changed);
+    Day with(Ledger other) {
+        return changed(copy -> copy.ledger = other);
     }
 
     /** The same with allowances of a service worked out anew. */
@@ -187,72 +141,82 @@ public record Day(
     }
 
     Day closedNow() {
-        return new Day(
-                revision, time, setup, true, services, shifts, acknowledged, plan, relevantRevision, history, ledger);
+        return changed(copy -> copy.closed = true);
     }
 
     Day shift(String personId, List<Span> onDuty) {
-        var changed = new TreeMap<>(shifts);
-        changed.put(personId, onDuty);
-        return new Day(
-                revision,
-                time,
-                setup,
-                closed,
-                services,
-                Collections.unmodifiableSortedMap(changed),
-                acknowledged,
-                plan,
-                relevantRevision,
-                history,
-                ledger);
+        var all = new TreeMap<>(shifts);
+        all.put(personId, onDuty);
+        return changed(copy -> copy.shifts = Collections.unmodifiableSortedMap(all));
     }
 
     Day acknowledge(String alarmId, String actor) {
-        var changed = new TreeMap<>(acknowledged);
-        changed.put(alarmId, actor);
-        return new Day(
-                revision,
-                time,
-                setup,
-                closed,
-                services,
-                shifts,
-                Collections.unmodifiableSortedMap(changed),
-                plan,
-                relevantRevision,
-                history,
-                ledger);
+        var all = new TreeMap<>(acknowledged);
+        all.put(alarmId, actor);
+        return changed(copy -> copy.acknowledged = Collections.unmodifiableSortedMap(all));
     }
 
     Day show(Plan drawn) {
-        return new Day(
-                revision,
-                time,
-                setup,
-                closed,
-                services,
-                shifts,
-                acknowledged,
-                Optional.of(drawn),
-                relevantRevision,
-                history,
-                ledger);
+        return changed(copy -> copy.plan = Optional.of(drawn));
     }
 
     /** Sets the marks every event leaves: its revision, its time, whether it matters to a plan, the history. */
     Day stamped(long newRevision, Instant newTime, boolean relevant, History newHistory) {
-        return new Day(
-                newRevision,
-                newTime,
-                setup,
-                closed,
-                services,
-                shifts,
-                acknowledged,
-                plan,
-                relevant ? newRevision : relevantRevision,
-                newHistory,
-                ledger);
+        return changed(copy -> {
+            copy.revision = newRevision;
+            copy.time = newTime;
+            if (relevant) copy.relevantRevision = newRevision;
+            copy.history = newHistory;
+        });
+    }
+
+    private Day changed(Consumer<Copy> change) {
+        var copy = new Copy(this);
+        change.accept(copy);
+        return copy.day();
+    }
+
+    /** A day while some of it is being replaced. */
+    private static final class Copy {
+        private long revision;
+        private Instant time;
+        private Optional<DaySetup> setup;
+        private boolean closed;
+        private List<ServiceState> services;
+        private SortedMap<String, List<Span>> shifts;
+        private SortedMap<String, String> acknowledged;
+        private Optional<Plan> plan;
+        private long relevantRevision;
+        private History history;
+        private Ledger ledger;
+
+        private Copy(Day day) {
+            revision = day.revision;
+            time = day.time;
+            setup = day.setup;
+            closed = day.closed;
+            services = day.services;
+            shifts = day.shifts;
+            acknowledged = day.acknowledged;
+            plan = day.plan;
+            relevantRevision = day.relevantRevision;
+            history = day.history;
+            ledger = day.ledger;
+        }
+
+        private Day day() {
+            return new Day(
+                    revision,
+                    time,
+                    setup,
+                    closed,
+                    services,
+                    shifts,
+                    acknowledged,
+                    plan,
+                    relevantRevision,
+                    history,
+                    ledger);
+        }
     }
 }

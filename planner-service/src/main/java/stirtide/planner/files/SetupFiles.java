@@ -17,6 +17,8 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import stirtide.events.day.Booking;
+import stirtide.events.day.ClientTests;
+import stirtide.events.setup.AllowancePolicy;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Developer;
@@ -37,12 +39,17 @@ public final class SetupFiles {
 
     private SetupFiles() {}
 
-    /** Text by file name; {@code bookings.json} only when there are bookings. */
+    /**
+     * Text by file name; {@code bookings.json} only when there are bookings, {@code history.json} only when something is
+     * remembered.
+     */
     public static SortedMap<String, String> of(DaySetup setup, Collection<Booking> bookings) {
         SortedMap<String, String> files = new TreeMap<>();
         documents(setup).forEach((name, document) -> files.put(name, document.toPrettyString() + "\n"));
         if (!bookings.isEmpty())
             files.put("bookings.json", bookings(setup, bookings).toPrettyString() + "\n");
+        if (setup.learned().memory().isPresent())
+            files.put("history.json", HistoryFile.of(setup).toPrettyString() + "\n");
         return files;
     }
 
@@ -73,7 +80,16 @@ public final class SetupFiles {
         setup.salon().scales().forEach(each -> scales.add(scale(each)));
         ArrayNode bowls = node.putArray("bowls");
         setup.salon().bowls().forEach(each -> bowls.add(bowl(each)));
+        setup.allowances().ifPresent(policy -> node.set("allowances", allowances(policy)));
         return node;
+    }
+
+    private static ObjectNode allowances(AllowancePolicy policy) {
+        ObjectNode node = NODES.objectNode();
+        policy.fixedPermille().ifPresent(permille -> node.put("enoughPermille", permille));
+        policy.waitingMinutePrice().ifPresent(minute -> node.put("waitingMinutePrice", price(minute)));
+        node.set("shortGrams", thousandths(policy.shortMilligrams()));
+        return node.put("halfLifeDays", policy.halfLifeDays());
     }
 
     private static ObjectNode person(Person person, DaySetup setup) {
@@ -216,24 +232,28 @@ public final class SetupFiles {
             booking.stylistId().ifPresent(id -> each.put("stylistId", id));
             if (booking.earlierMinutes() > 0) each.put("earlierMinutes", booking.earlierMinutes());
             if (booking.laterMinutes() > 0) each.put("laterMinutes", booking.laterMinutes());
+            ClientTests tests = booking.tests().orElse(ClientTests.NONE);
+            tests.strandTestAt().ifPresent(at -> each.put("strandTest", START.format(at.atZone(zone(setup)))));
+            tests.patchTestAt().ifPresent(at -> each.put("patchTest", START.format(at.atZone(zone(setup)))));
+            booking.asLastTime().ifPresent(again -> each.put("asLastTime", again));
         }
         return node;
     }
 
-    private static JsonNode thousandths(int value) {
+    static JsonNode thousandths(int value) {
         return decimal(value, 3);
     }
 
-    private static JsonNode hundredths(int value) {
+    static JsonNode hundredths(int value) {
         return decimal(value, 2);
     }
 
-    private static JsonNode decimal(int value, int decimals) {
+    static JsonNode decimal(int value, int decimals) {
         // A node of the factory would write 100 as 1E+2.
         return DecimalNode.valueOf(new BigDecimal(plain(BigDecimal.valueOf(value, decimals))));
     }
 
-    private static String ratio(int thousandths) {
+    static String ratio(int thousandths) {
         return "1:" + plain(BigDecimal.valueOf(thousandths, 3));
     }
 

@@ -62,6 +62,19 @@ class HistoryFileTest {
     }
 
     @Test
+    void what_is_remembered_is_written_back_as_it_was_read() {
+        var given = remembering(new Folder(temp)
+                        .with(
+                                "salon.json",
+                                "\"washMinutes\": 8,",
+                                "\"washMinutes\": 8, \"allowances\": {\"waitingMinutePrice\": \"0.85\"},"))
+                .accepted(Optional.empty());
+        var back = new Folder(temp);
+        SetupFiles.of(given.setup(), given.bookings()).forEach(back::write);
+        assertThat(back.accepted(Optional.empty()).setup()).isEqualTo(given.setup());
+    }
+
+    @Test
     void a_visit_without_length_and_density_is_remembered_and_teaches_no_grams() {
         var folder = remembering(new Folder(temp)).with(HISTORY, "\"length\": \"long\",", "");
         var history = folder.accepted(Optional.empty()).setup().learned();
