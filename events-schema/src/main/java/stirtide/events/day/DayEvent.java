@@ -45,6 +45,7 @@ import stirtide.events.setup.SwatchTest;
     @JsonSubTypes.Type(value = DayEvent.StripRecorded.class, name = "StripRecorded"),
     @JsonSubTypes.Type(value = DayEvent.AllowanceFractionSet.class, name = "AllowanceFractionSet"),
     @JsonSubTypes.Type(value = DayEvent.ActionTakenBack.class, name = "ActionTakenBack"),
+    @JsonSubTypes.Type(value = DayEvent.ClientErased.class, name = "ClientErased"),
     @JsonSubTypes.Type(value = DayEvent.AlarmAcknowledged.class, name = "AlarmAcknowledged"),
     @JsonSubTypes.Type(value = DayEvent.DayClosed.class, name = "DayClosed"),
     @JsonSubTypes.Type(value = DayEvent.PlanDrawn.class, name = "PlanDrawn"),
@@ -155,6 +156,9 @@ public sealed interface DayEvent {
 
     /** An earlier action was a mistake; the day is what it would be without that event. */
     record ActionTakenBack(long takenBackRevision) implements DayEvent {}
+
+    /** Whoever a client was is forgotten; the id stood for that client in sealed references and says nothing else. */
+    record ClientErased(String clientId) implements DayEvent {}
 
     /** Somebody has seen an alarm. */
     record AlarmAcknowledged(String alarmId) implements DayEvent {}

@@ -61,6 +61,7 @@ public final class EventTypes {
             new EventType("StripRecorded", 1, DayEvent.StripRecorded.class),
             new EventType("AllowanceFractionSet", 1, DayEvent.AllowanceFractionSet.class),
             new EventType("ActionTakenBack", 1, DayEvent.ActionTakenBack.class),
+            new EventType("ClientErased", 1, DayEvent.ClientErased.class),
             new EventType("AlarmAcknowledged", 1, DayEvent.AlarmAcknowledged.class),
             new EventType("DayClosed", 1, DayEvent.DayClosed.class),
             new EventType("PlanDrawn", 1, DayEvent.PlanDrawn.class),

@@ -57,6 +57,8 @@ public final class AccessFile {
     record Uses(Map<String, Instant> uses) {}
 
     private static <T> T read(Path file, Class<T> type, T otherwise) {
+        // What is wrong with the folder itself, the log says better.
+        if (!Files.exists(file)) return otherwise;
         try {
             return ContractJson.read(Files.readString(file), type);
         } catch (NoSuchFileException absent) {

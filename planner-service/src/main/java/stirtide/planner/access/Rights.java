@@ -43,6 +43,8 @@ public final class Rights {
             Map.entry("showClock", EVERYBODY),
             Map.entry("setClockRate", MANAGER_AND_SERVICE),
             Map.entry("advanceClock", MANAGER_AND_SERVICE),
+            Map.entry("exportClient", MANAGER_ONLY),
+            Map.entry("eraseClient", MANAGER_ONLY),
             Map.entry("showSignOn", EVERYBODY),
             Map.entry("signOn", EnumSet.of(TERMINAL)),
             Map.entry("signOff", PEOPLE)));

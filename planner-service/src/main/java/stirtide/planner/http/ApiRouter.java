@@ -35,7 +35,7 @@ final class ApiRouter {
     }
 
     static Future<Router> build(Vertx vertx, Door door, DayDesk desk, Feeds feeds) {
-        Doorkeeper keeper = new Doorkeeper(vertx, door);
+        Doorkeeper keeper = new Doorkeeper(vertx, door, desk);
         ApiRouter routes =
                 new ApiRouter(vertx, door.limits().bodyMillis(), keeper, handlers(vertx, keeper, desk, feeds));
         return Contract.load(vertx).map(routes::route);
@@ -67,6 +67,9 @@ final class ApiRouter {
         handlers.put("showClock", clock::showClock);
         handlers.put("setClockRate", clock::setClockRate);
         handlers.put("advanceClock", clock::advanceClock);
+        ClientHandlers clients = new ClientHandlers(desk);
+        handlers.put("exportClient", clients::export);
+        handlers.put("eraseClient", clients::erase);
         handlers.put("showSignOn", signOn::show);
         handlers.put("signOn", signOn::signOn);
         handlers.put("signOff", signOn::signOff);

@@ -50,6 +50,20 @@ public interface DayDesk {
      */
     VisitsAnswer visits(String day, int service, Optional<LocalDate> first, Optional<LocalDate> second);
 
+    /** A text with sealed client references opened, for those who may know who clients are. */
+    String shown(String text);
+
+    /**
+     * What is kept of a client, as {@code ClientRecord} in JSON; empty when nobody of that reference is known.
+     *
+     * @param reference as booked
+     * @param salon the only salon to look at, empty for all
+     */
+    Optional<String> clientRecord(String reference, Optional<String> salon);
+
+    /** Destroys what says who a client is; whether anybody of that reference was known. */
+    Future<Boolean> eraseClient(String reference);
+
     /** Newest revision of every day that was opened, sorted by day. */
     SortedMap<String, Long> revisions();
 

@@ -112,13 +112,13 @@ final class DayHandlers {
             return;
         }
         ctx.response().putHeader(HttpHeaders.ETAG, "\"" + shown.get().revision() + "\"");
-        Answers.text(ctx, 200, Buffer.buffer(shown.get().json()));
+        Answers.text(ctx, 200, shown.get().json());
     }
 
     void nextPour(RoutingContext ctx) {
         String poured = Optional.ofNullable(ctx.request().getParam("poured")).orElse("");
         PourAnswer answer = desk.nextPour(day(ctx), ctx.pathParam("bowl"), poured);
-        if (answer instanceof PourAnswer.Advised advised) Answers.text(ctx, 200, Buffer.buffer(advised.json()));
+        if (answer instanceof PourAnswer.Advised advised) Answers.text(ctx, 200, advised.json());
         else if (answer instanceof PourAnswer.Refused refused)
             Problems.send(ctx, Problem.of(409, refused.code(), refused.sentence()));
         else Problems.send(ctx, unknownDay());
@@ -127,7 +127,7 @@ final class DayHandlers {
     void followDay(RoutingContext ctx) {
         String day = day(ctx);
         if (desk.show(day).isEmpty()) Problems.send(ctx, unknownDay());
-        else feeds.open(ctx, day, door.stillGood(ctx), response -> new LiveFeed(desk, day, response));
+        else feeds.open(ctx, day, door.stillGood(ctx), response -> new LiveFeed(desk, day, response, Doorkeeper.shown(ctx)));
     }
 
     void readEvents(RoutingContext ctx) {
@@ -154,7 +154,7 @@ final class DayHandlers {
         int limit =
                 number(ctx.request().getParam("limit")).map(Math::toIntExact).orElse(DEFAULT_LIMIT);
         desk.events(day, after, limit)
-                .onSuccess(events -> Answers.text(ctx, 200, Buffer.buffer(pageJson(day, after, events))))
+                .onSuccess(events -> Answers.raw(ctx, 200, Buffer.buffer(pageJson(day, after, events))))
                 .onFailure(ctx::fail);
     }
 

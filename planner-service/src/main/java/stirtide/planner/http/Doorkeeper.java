@@ -4,6 +4,7 @@ import io.vertx.core.Vertx;
 import io.vertx.ext.web.RoutingContext;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.UnaryOperator;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.planner.access.Caller;
@@ -14,13 +15,16 @@ import stirtide.planner.access.Rights;
 final class Doorkeeper {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.access");
     private static final String CALLER = "stirtide.caller";
+    private static final String SHOWN = "stirtide.shown";
     private static final long LOOK_MILLIS = 1000;
 
     private final Vertx vertx;
+    private final DayDesk desk;
     private final Gate gate;
     private final Pace pace;
 
-    Doorkeeper(Vertx vertx, Door door) {
+    Doorkeeper(Vertx vertx, Door door, DayDesk desk) {
+        this.desk = desk;
         this.vertx = vertx;
         this.gate = door.gate();
         this.pace = new Pace(door.limits().commandsPerMinute());
@@ -44,12 +48,27 @@ final class Doorkeeper {
         Gate.Verdict verdict = gate.check(ctx.request().getHeader("authorization"));
         if (verdict instanceof Gate.Verdict.Known known) {
             ctx.put(CALLER, known.caller());
+            ctx.put(SHOWN, shown(known.caller()));
             ctx.next();
             return;
         }
         Gate.Verdict.Unknown unknown = (Gate.Verdict.Unknown) verdict;
         ctx.response().putHeader("www-authenticate", "Bearer");
         Problems.send(ctx, Problem.of(401, unknown.code(), unknown.sentence()));
+    }
+
+    private UnaryOperator<String> shown(Caller caller) {
+        return caller.seesClients() ? desk::shown : UnaryOperator.identity();
+    }
+
+    /** What makes a text readable for the caller. */
+    static UnaryOperator<String> shown(RoutingContext ctx) {
+        UnaryOperator<String> shown = ctx.get(SHOWN);
+        return shown == null ? UnaryOperator.identity() : shown;
+    }
+
+    static String shown(RoutingContext ctx, String text) {
+        return shown(ctx).apply(text);
     }
 
     /** Whoever was identified. */

@@ -1,6 +1,5 @@
 package stirtide.planner.http;
 
-import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.ext.web.RoutingContext;
 import java.time.DateTimeException;
@@ -31,7 +30,7 @@ final class GramsHandlers {
             return;
         }
         ctx.response().putHeader(HttpHeaders.ETAG, "\"" + shown.get().revision() + "\"");
-        Answers.text(ctx, 200, Buffer.buffer(shown.get().json()));
+        Answers.text(ctx, 200, shown.get().json());
     }
 
     void visits(RoutingContext ctx) {
@@ -40,7 +39,7 @@ final class GramsHandlers {
                 Integer.parseInt(ctx.pathParam("service")),
                 date(ctx, "first"),
                 date(ctx, "second"));
-        if (answer instanceof VisitsAnswer.Told told) Answers.text(ctx, 200, Buffer.buffer(told.json()));
+        if (answer instanceof VisitsAnswer.Told told) Answers.text(ctx, 200, told.json());
         else if (answer instanceof VisitsAnswer.Refused refused)
             Problems.send(ctx, Problem.of(409, refused.code(), refused.sentence()));
         else Problems.send(ctx, DayHandlers.unknownDay());

@@ -2,6 +2,7 @@ package stirtide.planner.http;
 
 import io.vertx.core.http.HttpServerResponse;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import stirtide.planner.http.DayDesk.ShownDay;
 
 /** Whole views of a day, newest only: a slow listener skips views, they never queue up for it. */
@@ -9,9 +10,11 @@ final class LiveFeed implements Feed {
     private final DayDesk desk;
     private final String day;
     private final Line line;
+    private final UnaryOperator<String> shown;
     private boolean stale;
 
-    LiveFeed(DayDesk desk, String day, HttpServerResponse response) {
+    LiveFeed(DayDesk desk, String day, HttpServerResponse response, UnaryOperator<String> shown) {
+        this.shown = shown;
         this.desk = desk;
         this.day = day;
         this.line = new Line(response);
@@ -26,9 +29,9 @@ final class LiveFeed implements Feed {
 
     private void flush() {
         if (!stale || !line.hasRoom()) return;
-        Optional<ShownDay> shown = desk.show(day);
+        Optional<ShownDay> newest = desk.show(day);
         stale = false;
-        shown.ifPresent(view -> line.send(view.revision(), "day", view.json()));
+        newest.ifPresent(view -> line.send(view.revision(), "day", shown.apply(view.json())));
     }
 
     @Override

@@ -111,7 +111,7 @@ final class CommandRunner {
         return new CommandAnswer.Reused();
     }
 
-    private static Future<CommandAnswer> answerLogFailure(Throwable failed) {
+    static Future<CommandAnswer> answerLogFailure(Throwable failed) {
         if (failed instanceof LogFailure log)
             return Future.succeededFuture(
                     new CommandAnswer.NotNow(log.kind() == LogFailure.Kind.FULL, String.valueOf(log.getMessage())));

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
+import stirtide.planner.client.ClientKeys;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -48,6 +49,7 @@ final class DayRoom implements DayDesk {
     private static final int MOST_USES = 1000;
 
     private final Vertx vertx;
+    private final ClientDesk clients;
     private final LogThread log;
     private final SalonClock clock;
     private final CommandRunner commands;
@@ -68,7 +70,14 @@ final class DayRoom implements DayDesk {
         }
     }
 
-    DayRoom(Vertx vertx, LogThread log, SalonClock clock, PlanRunner.Drawing drawing, Meters meters) {
+    DayRoom(
+            Vertx vertx,
+            LogThread log,
+            SalonClock clock,
+            PlanRunner.Drawing drawing,
+            Meters meters,
+            ClientKeys clients) {
+        this.clients = new ClientDesk(vertx, clients, this::openedDays);
         this.vertx = vertx;
         this.log = log;
         this.clock = clock;
@@ -101,7 +110,30 @@ final class DayRoom implements DayDesk {
                     Instant now = clock.now();
                     return runTo(now, now.minus(CATCH_UP_WITH_PLANS));
                 })
+                .compose(caughtUp -> clients.eraseAgain())
                 .onSuccess(caughtUp -> ticks.arrange());
+    }
+
+    private Collection<DayKeeper> openedDays() {
+        return kept().stream()
+                .map(KeptDay::keeper)
+                .filter(keeper -> keeper.day().revision() > 0)
+                .toList();
+    }
+
+    @Override
+    public String shown(String text) {
+        return clients.shown(text);
+    }
+
+    @Override
+    public Optional<String> clientRecord(String reference, Optional<String> salon) {
+        return clients.record(reference, salon);
+    }
+
+    @Override
+    public Future<Boolean> eraseClient(String reference) {
+        return clients.erase(reference, clock.now());
     }
 
     private Optional<Instant> newestTime() {
@@ -125,9 +157,12 @@ final class DayRoom implements DayDesk {
         Optional<KeptDay> known = Optional.ofNullable(days.get(day));
         if (known.isEmpty() && !opens) return Future.succeededFuture(new CommandAnswer.Unknown());
         KeptDay kept = known.orElseGet(() -> keep(day));
-        return commands.run(kept.keeper(), request, ifMatch, role).onComplete(done -> {
-            if (kept.keeper().day().revision() == 0) days.remove(day, kept);
-        });
+        return clients.sealed(request)
+                .compose(sealed -> commands.run(kept.keeper(), sealed, ifMatch, role))
+                .recover(CommandRunner::answerLogFailure)
+                .onComplete(done -> {
+                    if (kept.keeper().day().revision() == 0) days.remove(day, kept);
+                });
     }
 
     @Override

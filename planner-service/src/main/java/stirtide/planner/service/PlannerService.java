@@ -13,7 +13,9 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import stirtide.events.command.CommandRequest;
+import stirtide.planner.client.ClientKeys;
 import stirtide.planner.http.Door;
+import java.io.IOException;
 import stirtide.planner.log.EventLog;
 import stirtide.planner.log.LogFailure;
 import stirtide.planner.log.SqliteEventLog;
@@ -44,7 +46,7 @@ public final class PlannerService implements AutoCloseable {
         EventLog log = openLog(settings);
         PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
         Vertx vertx = vertx(registry);
-        ServiceVerticle verticle = new ServiceVerticle(settings, door, log, registry, opening);
+        ServiceVerticle verticle = new ServiceVerticle(settings, door, clients(settings, log), log, registry, opening);
         PlannerService service = new PlannerService(vertx, log, verticle);
         try {
             vertx.deployVerticle(verticle).await(START_SECONDS, TimeUnit.SECONDS);
@@ -52,6 +54,17 @@ public final class PlannerService implements AutoCloseable {
         } catch (Exception failed) {
             service.close();
             throw startFailure(failed, settings);
+        }
+    }
+
+    private static ClientKeys clients(Settings settings, EventLog log) {
+        try {
+            return new ClientKeys(settings.data());
+        } catch (IOException unreadable) {
+            log.close();
+            throw new StartFailure(
+                    StartFailure.LOG_BROKEN,
+                    unreadable.getMessage() + "; restore a copy of it, or move it away: clients show as erased then");
         }
     }
 

@@ -11,6 +11,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
 import stirtide.planner.http.DayDesk.CommandAnswer;
+import stirtide.planner.client.ClientKeys;
 import stirtide.planner.http.Door;
 import stirtide.planner.http.HttpEdge;
 import stirtide.planner.log.EventLog;
@@ -21,6 +22,7 @@ final class ServiceVerticle extends VerticleBase {
 
     private final Settings settings;
     private final Door door;
+    private final ClientKeys clients;
     private final EventLog log;
     private final PrometheusMeterRegistry registry;
     private final Optional<CommandRequest> opening;
@@ -32,11 +34,13 @@ final class ServiceVerticle extends VerticleBase {
     ServiceVerticle(
             Settings settings,
             Door door,
+            ClientKeys clients,
             EventLog log,
             PrometheusMeterRegistry registry,
             Optional<CommandRequest> opening) {
         this.settings = settings;
         this.door = door;
+        this.clients = clients;
         this.log = log;
         this.registry = registry;
         this.opening = opening;
@@ -52,7 +56,7 @@ final class ServiceVerticle extends VerticleBase {
         Meters meters = new Meters(registry);
         LogThread logThread = new LogThread(vertx, log, meters.append());
         PlanRunner.Drawing drawing = PlanRunner.Drawing.of(vertx, settings.planRounds(), meters);
-        DayRoom days = new DayRoom(vertx, logThread, clock(), drawing, meters);
+        DayRoom days = new DayRoom(vertx, logThread, clock(), drawing, meters, clients);
         room = days;
         Gauge.builder("stirtide.events", () -> newestRevisions)
                 .description("Events in the log, all days together")

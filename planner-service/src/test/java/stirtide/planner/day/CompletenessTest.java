@@ -78,6 +78,7 @@ class CompletenessTest {
                 new DayEvent.StripRecorded(STRIP),
                 new DayEvent.AllowanceFractionSet(Optional.of(850)),
                 new DayEvent.ActionTakenBack(5),
+                new DayEvent.ClientErased("c000001"),
                 new DayEvent.AlarmAcknowledged("x"),
                 new DayEvent.DayClosed(),
                 new DayEvent.PlanDrawn(Given.plan(5, at)),

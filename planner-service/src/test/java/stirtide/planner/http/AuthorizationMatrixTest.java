@@ -57,6 +57,8 @@ class AuthorizationMatrixTest {
             new String[] {"showClock", "GET", "/clock"},
             new String[] {"setClockRate", "PUT", "/clock"},
             new String[] {"advanceClock", "POST", "/clock/advance"},
+            new String[] {"exportClient", "POST", "/clients/export"},
+            new String[] {"eraseClient", "POST", "/clients/erasure"},
             new String[] {"showSignOn", "GET", "/sign-on"},
             new String[] {"signOn", "POST", "/sign-on"},
             new String[] {"signOff", "DELETE", "/sign-on"});
@@ -123,6 +125,7 @@ class AuthorizationMatrixTest {
             case "sendCommand" -> command("StartService", actor, "\"service\":1");
             case "setClockRate" -> "{\"ratePermille\":1000}";
             case "advanceClock" -> "{\"to\":\"2027-03-09T09:00:00Z\"}";
+            case "exportClient", "eraseClient" -> "{\"clientRef\":\"R.M.\"}";
             case "signOn" -> "{\"personId\":\"ada\",\"code\":\"123456\"}";
             default -> "{}";
         };
@@ -141,7 +144,7 @@ class AuthorizationMatrixTest {
         assertThat(Rights.operations())
                 .containsExactlyInAnyOrderElementsOf(ApiRouter.handlers(
                                 vertx,
-                                new Doorkeeper(vertx, Doors.open()),
+                                new Doorkeeper(vertx, Doors.open(), new StandStillDesk()),
                                 desk,
                                 new Feeds(vertx, desk, Limits.LOOPBACK))
                         .keySet());
@@ -173,7 +176,7 @@ class AuthorizationMatrixTest {
 
     @Test
     void every_command_is_allowed_to_the_roles_of_the_table_and_refused_to_all_others() {
-        Doorkeeper keeper = new Doorkeeper(vertx, Doors.open());
+        Doorkeeper keeper = new Doorkeeper(vertx, Doors.open(), new StandStillDesk());
         assertThat(keeper.gate().open()).isTrue();
         List<String> wrong = new ArrayList<>();
         for (String type : Rights.commands())

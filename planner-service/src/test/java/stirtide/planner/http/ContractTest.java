@@ -19,7 +19,7 @@ class ContractTest {
                     .extracting(Operation::getOperationId)
                     .containsExactlyInAnyOrderElementsOf(ApiRouter.handlers(
                                     vertx,
-                                    new Doorkeeper(vertx, Doors.open()),
+                                    new Doorkeeper(vertx, Doors.open(), desk),
                                     desk,
                                     new Feeds(vertx, desk, Limits.LOOPBACK))
                             .keySet());

@@ -57,6 +57,21 @@ final class StandStillDesk implements DayDesk {
     }
 
     @Override
+    public String shown(String text) {
+        return text;
+    }
+
+    @Override
+    public Optional<String> clientRecord(String reference, Optional<String> salon) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Future<Boolean> eraseClient(String reference) {
+        return Future.succeededFuture(false);
+    }
+
+    @Override
     public SortedMap<String, Long> revisions() {
         return new TreeMap<>(java.util.Map.of(DAY, 3L));
     }

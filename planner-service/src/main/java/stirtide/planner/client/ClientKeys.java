@@ -1,0 +1,182 @@
+package stirtide.planner.client;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.json.ContractJson;
+import stirtide.planner.access.OwnerFile;
+
+/**
+ * The keys of all clients, in {@code clients.keys} beside the log, and the ids of those who were erased, in {@code
+ * clients.erased}. Confined to one thread, except {@link #write}.
+ */
+public final class ClientKeys {
+    /** What is shown of a client whose key is gone. */
+    public static final String ERASED = "erased";
+
+    private static final Pattern SEALED = Pattern.compile("sealed:(c[0-9]{6,9}):([A-Za-z0-9_-]{1,400})");
+    private static final int LONGEST = 64;
+    private static final int MOST = 100_000;
+
+    private final Path file;
+    private final Path erasedFile;
+    private final Map<String, ClientKey> byId = new TreeMap<>();
+    private final Map<String, ClientKey> byLookup = new TreeMap<>();
+    private final Set<String> erased = new TreeSet<>();
+    private String lookupKey = Sealing.freshKey();
+    private int newest;
+
+    /**
+     * Reads the keys in a folder. A key of an erased client, brought back with an old copy, is not taken.
+     *
+     * @throws IOException when a file is there and cannot be read as one
+     */
+    public ClientKeys(Path folder) throws IOException {
+        file = folder.resolve("clients.keys");
+        erasedFile = folder.resolve("clients.erased");
+        erased.addAll(lines(erasedFile));
+        try {
+            read(ContractJson.read(Files.readString(file), Content.class));
+        } catch (NoSuchFileException | java.nio.file.NotDirectoryException none) {
+            newest = 0;
+        } catch (IllegalArgumentException broken) {
+            throw new IOException(file + " is no file of keys: " + broken.getMessage(), broken);
+        }
+        for (String id : erased) newest = Math.max(newest, number(id));
+    }
+
+    /**
+     * The file.
+     *
+     * @param lookupKey key by which references are found
+     * @param newest number given last
+     * @param clients all clients
+     */
+    record Content(String lookupKey, int newest, List<ClientKey> clients) {}
+
+    private static List<String> lines(Path file) throws IOException {
+        return Files.isRegularFile(file) ? Files.readAllLines(file) : List.of();
+    }
+
+    private void read(Content content) {
+        lookupKey = content.lookupKey();
+        newest = content.newest();
+        for (ClientKey client : content.clients()) if (!erased.contains(client.clientId())) keep(client);
+    }
+
+    private void keep(ClientKey client) {
+        byId.put(client.clientId(), client);
+        byLookup.put(client.lookup(), client);
+    }
+
+    private static int number(String clientId) {
+        return Integer.parseInt(clientId.substring(1));
+    }
+
+    /** A request with every reference sealed, and whether the keys must be written before it is carried out. */
+    public record Sealed(CommandRequest request, boolean toWrite) {}
+
+    /** Seals every client reference of a request, wherever it stands. */
+    public Sealed seal(CommandRequest request) {
+        JsonNode tree = ContractJson.mapper().valueToTree(request);
+        int before = newest;
+        if (!sealAll(tree)) return new Sealed(request, false);
+        return new Sealed(ContractJson.read(tree.toString(), CommandRequest.class), newest != before);
+    }
+
+    private boolean sealAll(JsonNode node) {
+        boolean changed = false;
+        if (node instanceof ObjectNode object && object.path("clientRef").isTextual()) {
+            String reference = object.path("clientRef").textValue();
+            String sealed = seal(reference);
+            changed = !sealed.equals(reference);
+            object.set("clientRef", TextNode.valueOf(sealed));
+        }
+        for (JsonNode child : node) changed |= sealAll(child);
+        return changed;
+    }
+
+    /**
+     * A reference sealed; a blank one stays as it is.
+     *
+     * @throws IllegalArgumentException when it is longer than any day accepts
+     */
+    String seal(String reference) {
+        if (reference.isBlank()) return reference;
+        if (reference.length() > LONGEST)
+            throw new IllegalArgumentException("a client reference is initials or a number, 64 characters at most");
+        String lookup = Sealing.hmac(lookupKey, reference);
+        ClientKey client = byLookup.get(lookup);
+        if (client == null) {
+            if (byId.size() >= MOST) throw new IllegalStateException("no more than " + MOST + " clients");
+            newest++;
+            client = new ClientKey(String.format(Locale.ROOT, "c%06d", newest), Sealing.freshKey(), lookup);
+            keep(client);
+        }
+        return "sealed:" + client.clientId() + ":" + Sealing.seal(client, reference);
+    }
+
+    /** A text with every sealed reference opened; whoever is erased reads as {@link #ERASED}. */
+    public String shown(String text) {
+        if (!text.contains("sealed:c")) return text;
+        return SEALED.matcher(text).replaceAll(found -> java.util.regex.Matcher.quoteReplacement(
+                inJson(Optional.ofNullable(byId.get(found.group(1)))
+                        .flatMap(client -> Sealing.open(client, found.group(2)))
+                        .orElse(ERASED))));
+    }
+
+    private static String inJson(String text) {
+        String quoted = TextNode.valueOf(text).toString();
+        return quoted.substring(1, quoted.length() - 1);
+    }
+
+    /** The id of a client by reference; empty when nobody of that reference is known. */
+    public Optional<String> find(String reference) {
+        return Optional.ofNullable(byLookup.get(Sealing.hmac(lookupKey, reference)))
+                .map(ClientKey::clientId);
+    }
+
+    /** Destroys the key of a client in memory; {@link #snapshot} and {@link #write} carry it to the disk. */
+    public void forget(String clientId) {
+        ClientKey gone = byId.remove(clientId);
+        if (gone != null) byLookup.remove(gone.lookup());
+        erased.add(clientId);
+        newest = Math.max(newest, number(clientId));
+    }
+
+    /** Ids of all who were erased, sorted. */
+    public List<String> erased() {
+        return List.copyOf(erased);
+    }
+
+    /** What is to be written. */
+    public record Snapshot(String keys, String erased) {}
+
+    /** What is to be written now. */
+    public Snapshot snapshot() {
+        Content content = new Content(lookupKey, newest, new ArrayList<>(byId.values()));
+        return new Snapshot(ContractJson.write(content), String.join("\n", erased));
+    }
+
+    /** Writes it; what stood in the file before is overwritten. May be called on a thread that waits. */
+    public void write(Snapshot snapshot) throws IOException {
+        byte[] known = snapshot.erased().getBytes(StandardCharsets.UTF_8);
+        if (known.length > 0) OwnerFile.write(erasedFile, snapshot.erased());
+        OwnerFile.writeOver(file, snapshot.keys());
+    }
+}

@@ -1,0 +1,42 @@
+package stirtide.planner.http;
+
+import io.vertx.ext.web.RoutingContext;
+import java.util.Optional;
+
+/** What a client may ask for. References stand in bodies, never in paths, which end up in logs. */
+final class ClientHandlers {
+    private final DayDesk desk;
+
+    ClientHandlers(DayDesk desk) {
+        this.desk = desk;
+    }
+
+    record Reference(String clientRef) {}
+
+    void export(RoutingContext ctx) {
+        String reference = Answers.body(ctx, Reference.class).clientRef();
+        Optional<String> kept = desk.clientRecord(reference, Doorkeeper.caller(ctx).salonId());
+        if (kept.isPresent()) Answers.text(ctx, 200, kept.get());
+        else Problems.send(ctx, unknown());
+    }
+
+    /** A manager of one salon cannot erase for all: keys are the service's. */
+    void erase(RoutingContext ctx) {
+        if (Doorkeeper.caller(ctx).salonId().isPresent()) {
+            Problems.send(
+                    ctx,
+                    Problem.of(403, "NOT_ALLOWED", "erasing reaches all salons: a token without a salon is accepted"));
+            return;
+        }
+        desk.eraseClient(Answers.body(ctx, Reference.class).clientRef())
+                .onSuccess(known -> {
+                    if (known) ctx.response().setStatusCode(204).end();
+                    else Problems.send(ctx, unknown());
+                })
+                .onFailure(ctx::fail);
+    }
+
+    private static Problem unknown() {
+        return Problem.of(404, "CLIENT_UNKNOWN", "nothing is kept under this reference; write it as it was booked");
+    }
+}

@@ -1,0 +1,117 @@
+package stirtide.planner.service;
+
+import io.vertx.core.Future;
+import io.vertx.core.Vertx;
+import java.io.IOException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.day.DayEvent;
+import stirtide.events.json.ContractJson;
+import stirtide.planner.client.ClientKeys;
+import stirtide.planner.day.Clients;
+import stirtide.planner.log.LogFailure;
+
+/** Seals who clients are before a day hears of them, tells what is kept of one, and forgets. */
+final class ClientDesk {
+    private final Vertx vertx;
+    private final ClientKeys keys;
+    private final Supplier<Collection<DayKeeper>> days;
+    private Future<Void> written = Future.succeededFuture();
+
+    ClientDesk(Vertx vertx, ClientKeys keys, Supplier<Collection<DayKeeper>> days) {
+        this.vertx = vertx;
+        this.keys = keys;
+        this.days = days;
+    }
+
+    /** The request with references sealed, once every key it needs is on the disk. */
+    Future<CommandRequest> sealed(CommandRequest request) {
+        ClientKeys.Sealed sealed = keys.seal(request);
+        if (sealed.request() == request) return Future.succeededFuture(request);
+        if (sealed.toWrite() || written.failed()) write();
+        return written.map(sealed.request());
+    }
+
+    /** One write after the other, each with the newest state; a failed one is tried again by the next. */
+    private Future<Void> write() {
+        written = written.transform(before -> {
+            ClientKeys.Snapshot snapshot = keys.snapshot();
+            return vertx.<Void>executeBlocking(() -> {
+                        keys.write(snapshot);
+                        return null;
+                    })
+                    .recover(ClientDesk::notWritten);
+        });
+        return written;
+    }
+
+    private static Future<Void> notWritten(Throwable failed) {
+        return Future.failedFuture(
+                failed instanceof IOException
+                        ? new LogFailure(
+                                LogFailure.Kind.FULL,
+                                "the keys of clients cannot be written; make room on the disk and try again")
+                        : failed);
+    }
+
+    String shown(String text) {
+        return keys.shown(text);
+    }
+
+    /** What is kept of a client on all days. */
+    Optional<String> record(String reference, Optional<String> salon) {
+        return keys.find(reference).map(id -> {
+            List<Clients.DayRecord> kept = new ArrayList<>();
+            for (DayKeeper keeper : days.get())
+                if (salon.isEmpty() || keeper.name().startsWith(salon.get() + "/"))
+                    Clients.record(keeper.name(), keeper.day(), id).ifPresent(kept::add);
+            return keys.shown(ContractJson.write(new Kept(reference, kept)));
+        });
+    }
+
+    /** What a person may ask to see. */
+    record Kept(String clientRef, List<Clients.DayRecord> days) {}
+
+    /** Key first, events after: a service that dies between the two notes the events at its next start. */
+    Future<Boolean> erase(String reference, Instant now) {
+        Optional<String> id = keys.find(reference);
+        if (id.isEmpty()) return Future.succeededFuture(false);
+        keys.forget(id.get());
+        return write().compose(gone -> note(id.get(), now)).map(true);
+    }
+
+    private Future<Void> note(String clientId, Instant now) {
+        List<Future<?>> noted = new ArrayList<>();
+        for (DayKeeper keeper : days.get()) {
+            noted.add(keeper.step(() -> Clients.known(keeper.day(), clientId)
+                    ? keeper.append(List.of(new DayEvent.ClientErased(clientId)), now)
+                    : Future.succeededFuture()));
+        }
+        return Future.join(noted).mapEmpty();
+    }
+
+    /** At start: keys that an old copy brought back are destroyed again, and missing events are noted. */
+    Future<Void> eraseAgain() {
+        List<String> erased = keys.erased();
+        Future<Void> done = Future.succeededFuture();
+        for (DayKeeper keeper : days.get())
+            for (String id : Clients.erasedOn(keeper.day())) if (!erased.contains(id)) keys.forget(id);
+        if (!keys.erased().equals(erased)) done = write();
+        for (String id : keys.erased())
+            if (days.get().stream().anyMatch(keeper -> Clients.known(keeper.day(), id)))
+                done = done.compose(before -> note(id, newest()));
+        return done;
+    }
+
+    private Instant newest() {
+        return days.get().stream()
+                .map(keeper -> keeper.day().time())
+                .max(Instant::compareTo)
+                .orElse(Instant.EPOCH);
+    }
+}
