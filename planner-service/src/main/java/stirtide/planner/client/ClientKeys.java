@@ -134,10 +134,11 @@ public final class ClientKeys {
     /** A text with every sealed reference opened; whoever is erased reads as {@link #ERASED}. */
     public String shown(String text) {
         if (!text.contains("sealed:c")) return text;
-        return SEALED.matcher(text).replaceAll(found -> java.util.regex.Matcher.quoteReplacement(
-                inJson(Optional.ofNullable(byId.get(found.group(1)))
-                        .flatMap(client -> Sealing.open(client, found.group(2)))
-                        .orElse(ERASED))));
+        return SEALED.matcher(text)
+                .replaceAll(found ->
+                        java.util.regex.Matcher.quoteReplacement(inJson(Optional.ofNullable(byId.get(found.group(1)))
+                                .flatMap(client -> Sealing.open(client, found.group(2)))
+                                .orElse(ERASED))));
     }
 
     private static String inJson(String text) {

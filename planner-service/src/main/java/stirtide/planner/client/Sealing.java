@@ -50,8 +50,8 @@ final class Sealing {
         byte[] key = HexFormat.of().parseHex(client.key());
         byte[] nonce = Arrays.copyOf(mac(key, "nonce:" + text), NONCE_BYTES);
         try {
-            byte[] sealed = cipher(Cipher.ENCRYPT_MODE, client, key, nonce)
-                    .doFinal(text.getBytes(StandardCharsets.UTF_8));
+            byte[] sealed =
+                    cipher(Cipher.ENCRYPT_MODE, client, key, nonce).doFinal(text.getBytes(StandardCharsets.UTF_8));
             byte[] whole = Arrays.copyOf(nonce, NONCE_BYTES + sealed.length);
             System.arraycopy(sealed, 0, whole, NONCE_BYTES, sealed.length);
             return Base64.getUrlEncoder().withoutPadding().encodeToString(whole);
@@ -77,8 +77,7 @@ final class Sealing {
     }
 
     /** The id is bound in: a sealed text moved under another id does not open. */
-    private static Cipher cipher(int mode, ClientKey client, byte[] key, byte[] nonce)
-            throws GeneralSecurityException {
+    private static Cipher cipher(int mode, ClientKey client, byte[] key, byte[] nonce) throws GeneralSecurityException {
         Cipher cipher = Cipher.getInstance("AES/GCM/NoPadding");
         cipher.init(mode, new SecretKeySpec(key, "AES"), new GCMParameterSpec(TAG_BITS, nonce));
         cipher.updateAAD(("stirtide.client.v1:" + client.clientId()).getBytes(StandardCharsets.UTF_8));

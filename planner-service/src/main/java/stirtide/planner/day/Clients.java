@@ -48,7 +48,8 @@ public final class Clients {
         return day.services().stream()
                         .anyMatch(service -> Erasure.isOf(service.booking().clientRef(), clientId))
                 || (day.setup().isPresent()
-                        && !(visits(day, clientId).isEmpty() && uses(day, clientId).isEmpty()));
+                        && !(visits(day, clientId).isEmpty()
+                                && uses(day, clientId).isEmpty()));
     }
 
     /** Ids of clients who were erased on a day. */

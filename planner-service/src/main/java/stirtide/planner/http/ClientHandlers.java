@@ -15,7 +15,8 @@ final class ClientHandlers {
 
     void export(RoutingContext ctx) {
         String reference = Answers.body(ctx, Reference.class).clientRef();
-        Optional<String> kept = desk.clientRecord(reference, Doorkeeper.caller(ctx).salonId());
+        Optional<String> kept =
+                desk.clientRecord(reference, Doorkeeper.caller(ctx).salonId());
         if (kept.isPresent()) Answers.text(ctx, 200, kept.get());
         else Problems.send(ctx, unknown());
     }

@@ -127,7 +127,12 @@ final class DayHandlers {
     void followDay(RoutingContext ctx) {
         String day = day(ctx);
         if (desk.show(day).isEmpty()) Problems.send(ctx, unknownDay());
-        else feeds.open(ctx, day, door.stillGood(ctx), response -> new LiveFeed(desk, day, response, Doorkeeper.shown(ctx)));
+        else
+            feeds.open(
+                    ctx,
+                    day,
+                    door.stillGood(ctx),
+                    response -> new LiveFeed(desk, day, response, Doorkeeper.shown(ctx)));
     }
 
     void readEvents(RoutingContext ctx) {

@@ -6,7 +6,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
-import stirtide.planner.client.ClientKeys;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -21,6 +20,7 @@ import stirtide.events.json.ContractJson;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.UseHistory;
 import stirtide.events.view.SetupView;
+import stirtide.planner.client.ClientKeys;
 import stirtide.planner.day.BowlState;
 import stirtide.planner.day.Day;
 import stirtide.planner.day.PastUses;
@@ -158,7 +158,7 @@ final class DayRoom implements DayDesk {
         if (known.isEmpty() && !opens) return Future.succeededFuture(new CommandAnswer.Unknown());
         KeptDay kept = known.orElseGet(() -> keep(day));
         return clients.sealed(request)
-                .compose(sealed -> commands.run(kept.keeper(), sealed, ifMatch, role))
+                .compose(safe -> commands.run(kept.keeper(), safe, ifMatch, role))
                 .recover(CommandRunner::answerLogFailure)
                 .onComplete(done -> {
                     if (kept.keeper().day().revision() == 0) days.remove(day, kept);

@@ -37,7 +37,8 @@ class ClientKeysTest {
         save(keys);
         Path file = folder.resolve("clients.keys");
         assertThat(Files.readString(file)).doesNotContain("canary");
-        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file))).isEqualTo("rw-------");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                .isEqualTo("rw-------");
     }
 
     @Test
@@ -56,7 +57,8 @@ class ClientKeysTest {
         keys.seal("T.W.");
         assertThat(keys.shown(one.replace("c000001", "c000002"))).isEqualTo(ClientKeys.ERASED);
         char last = one.charAt(one.length() - 3);
-        String changed = one.substring(0, one.length() - 3) + (last == 'A' ? 'B' : 'A') + one.substring(one.length() - 2);
+        String changed =
+                one.substring(0, one.length() - 3) + (last == 'A' ? 'B' : 'A') + one.substring(one.length() - 2);
         assertThat(keys.shown(changed)).isEqualTo(ClientKeys.ERASED);
     }
 
