@@ -126,14 +126,16 @@ public final class Alarms {
     /** A demanded test nobody has recorded stays an alarm until it is; a client in the chair makes it more urgent. */
     private static void addTests(List<AlarmCard> alarms, Day day, ServiceState service, int chair) {
         if (ChairRules.applied(day, service)) return;
-        var priority = service.startedAt().isPresent() ? "MEDIUM" : "LOW";
+        boolean started = service.startedAt().isPresent();
         var opened = day.history().first().map(StoredEvent::time).orElse(day.time());
         for (var test : DemandedTests.of(day, service))
             if (DemandedTests.open(test))
                 alarms.add(card(
                         day,
-                        "TEST:" + service.service() + ":" + test.kind() + ":" + test.lightenerName(),
-                        priority,
+                        // who has seen it before the client came has to see it again
+                        "TEST:" + service.service() + ":" + test.kind() + ":" + test.lightenerName()
+                                + (started ? ":started" : ""),
+                        started ? "MEDIUM" : "LOW",
                         "TEST_" + test.state(),
                         "",
                         chair,

@@ -81,7 +81,10 @@ class DemandedTestsTest {
         scene.does(new AcknowledgeAlarm(alarms(scene).get(0).id()));
         assertThat(alarms(scene)).hasSize(1);
         scene.at("10:00").does(new StartService(1));
-        assertThat(alarms(scene)).extracting(AlarmCard::priority).containsExactly("MEDIUM");
+        assertThat(alarms(scene)).singleElement().satisfies(alarm -> {
+            assertThat(alarm.priority()).isEqualTo("MEDIUM");
+            assertThat(alarm.acknowledgedBy()).isEmpty();
+        });
     }
 
     @Test
