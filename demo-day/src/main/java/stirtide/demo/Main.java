@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import stirtide.demo.folder.PlanCommand;
 import stirtide.demo.link.ServiceSilent;
+import stirtide.demo.live.BeginCommand;
 import stirtide.demo.live.LatencyCommand;
 import stirtide.demo.live.RunCommand;
 
@@ -52,11 +53,16 @@ public final class Main {
                 if (!help) return RunCommand.of(salon(), rest).run(out);
                 out.print(RunCommand.HELP);
             }
+            case "begin" -> {
+                if (!help) return BeginCommand.run(rest);
+                out.print(BeginCommand.HELP);
+            }
             case "latency" -> {
                 if (help) out.println(LatencyCommand.USAGE);
                 else LatencyCommand.run(salon(), rest, out);
             }
-            default -> throw new Exit(Exit.USAGE, "usage: demo-day/run, demo-day/plan or demo-day/latency");
+            default ->
+                throw new Exit(Exit.USAGE, "usage: demo-day/run, demo-day/begin, demo-day/plan or demo-day/latency");
         }
         return 0;
     }

@@ -5,7 +5,10 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Starts the terminal of the color bar. */
 public final class Main {
@@ -36,12 +39,35 @@ public final class Main {
     private static int run(Options options, PrintStream out, PrintStream errors) {
         try {
             if (options.plain()) return Plain.run(options, out, errors);
+            if (options.begins() && !hasTerminal()) {
+                errors.println("bar: --begin needs a terminal to ask at");
+                return ExitCode.USAGE;
+            }
             if (options.once() || !hasTerminal()) return Once.print(options, out, errors);
-            return new BarApp(options, errors).run();
+            if (!options.begins()) return new BarApp(options, errors).run();
+            Optional<Begin.Opened> opened = begin(options, out);
+            if (opened.isEmpty()) return ExitCode.NO_SERVICE;
+            return new BarApp(options.on(opened.get().day(), opened.get().personId()), errors).run();
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             return ExitCode.INTERNAL;
         }
+    }
+
+    private static Optional<Begin.Opened> begin(Options options, PrintStream out) throws InterruptedException {
+        Console console = System.console();
+        Consumer<String> tell = line -> {
+            out.println(line);
+            out.flush();
+        };
+        return new Begin(
+                        prompt -> {
+                            out.print(prompt);
+                            out.flush();
+                            return Optional.ofNullable(console.readLine());
+                        },
+                        tell)
+                .run(options.server(), Instant.now());
     }
 
     // On Java 17 a console exists only when input and output are both terminals; from 22 on it must be asked.

@@ -63,8 +63,8 @@ public record Options(
     public static final String USUAL_SERVER = "http://127.0.0.1:7464";
 
     private static final int MOST_CELLS = 500;
-    private static final List<String> SWITCHES =
-            List.of("--once", "--json", "--read-only", "--no-sync", "--bell", "--kiosk", "--plain", "--help");
+    private static final List<String> SWITCHES = List.of(
+            "--begin", "--once", "--json", "--read-only", "--no-sync", "--bell", "--kiosk", "--plain", "--help");
     private static final Map<String, List<String>> CHOICES = Map.of(
             "--view", List.of("bar", "floor", "day", "setup"),
             "--color", List.of("auto", "24", "256", "16", "none"),
@@ -84,6 +84,35 @@ public record Options(
             "--dialect",
             "--reports",
             "--state");
+
+    /** Whether the first day of a salon is to be opened before anything is shown. */
+    boolean begins() {
+        return day.isEmpty();
+    }
+
+    /** The same for a day that was just opened, with its setup shown first. */
+    Options on(String opened, String whoIsHere) {
+        return new Options(
+                server,
+                opened,
+                whoIsHere,
+                once,
+                json,
+                width,
+                height,
+                readOnly,
+                depth,
+                theme,
+                glyphs,
+                synchronizedOutput,
+                Place.SETUP,
+                bell,
+                kiosk,
+                plain,
+                scale,
+                reports,
+                state);
+    }
 
     /** What came of reading a command line. */
     public sealed interface Answer {
@@ -121,7 +150,12 @@ public record Options(
     }
 
     private static Optional<String> problem(Map<String, String> given) {
-        if (!given.getOrDefault("--day", "").matches("[A-Za-z0-9._-]+/\\d{4}-\\d{2}-\\d{2}")) {
+        if (given.containsKey("--begin")) {
+            boolean alone = List.of("--day", "--once", "--plain", "--read-only").stream()
+                    .noneMatch(given::containsKey);
+            if (!alone)
+                return Optional.of("--begin opens a first day itself: without --day, --once, --plain, --read-only");
+        } else if (!given.getOrDefault("--day", "").matches("[A-Za-z0-9._-]+/\\d{4}-\\d{2}-\\d{2}")) {
             return Optional.of("--day takes a salon id and a date, such as harbor-loft/2027-05-14");
         }
         if (!given.getOrDefault("--server", USUAL_SERVER).matches("https?://[^\\s/?#]+/?")) {
@@ -161,7 +195,7 @@ public record Options(
                 given.containsKey("--json"),
                 Integer.parseInt(given.getOrDefault("--width", "80")),
                 Integer.parseInt(given.getOrDefault("--height", "24")),
-                given.containsKey("--read-only") || person.isEmpty(),
+                !given.containsKey("--begin") && (given.containsKey("--read-only") || person.isEmpty()),
                 theme.equals("mono") ? ColorDepth.NONE : depth,
                 Theme.named(theme),
                 glyphs.equals("auto") ? console ? Glyphs.CP437 : Glyphs.FULL : Glyphs.named(glyphs),
@@ -178,9 +212,10 @@ public record Options(
     /** The help text. */
     public static String help() {
         return """
-                usage: bar --day SALON/DATE [--person ID] [--server URL] [options]
+                usage: bar --day SALON/DATE | --begin  [--person ID] [--server URL] [options]
 
                   --day SALON/DATE     the day to follow, such as harbor-loft/2027-05-14
+                  --begin              asks for a salon that has nothing yet, opens its day, leads to its setup
                   --person ID          who works here; without it the terminal only reads
                   --server URL         address of the service, %s if left out
                   --read-only          no keys that change the day

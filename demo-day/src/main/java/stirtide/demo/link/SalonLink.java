@@ -52,6 +52,15 @@ public final class SalonLink {
         return answer(post("days/" + day + "/commands", ContractJson.write(request)));
     }
 
+    /** Names of all days the service knows, oldest first. */
+    public List<String> days() {
+        List<String> names = new ArrayList<>();
+        tree(must(get("days", "application/json")))
+                .path("days")
+                .forEach(day -> names.add(day.path("day").asText()));
+        return List.copyOf(names);
+    }
+
     /** The day as a terminal shows it. */
     public DayView view() {
         return ContractJson.read(must(get("days/" + day, "application/json")), DayView.class);

@@ -1,8 +1,9 @@
 package stirtide.bar.desk;
 
 import java.util.Optional;
-import stirtide.bar.entry.Question;
+import stirtide.bar.entry.MovePanel;
 import stirtide.bar.keys.Action;
+import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.FloorPick;
 import stirtide.bar.scene.Pages;
 import stirtide.bar.scene.PanelAnswer;
@@ -69,8 +70,9 @@ final class FloorActions {
         String client = card.clientRef().isEmpty() ? "" : " " + card.clientRef();
         String sentence = "Move service " + card.service() + " (chair " + card.chair() + client + ", "
                 + card.menuName() + ") from " + TimeText.minute(card.plannedStart(), scene.zone()) + " to " + at
-                + "? Ask the client first. The bar is planned anew, and the new waits are told.";
+                + "? Ask the client first.";
         var yes = new PanelAnswer.Send(command, words, Optional.empty());
-        return new PanelAnswer.Open(new Question("MOVE?", sentence, yes, scene.nanos()));
+        var tried = new Advice.Ask.Move(card.service(), pick.start(card));
+        return new PanelAnswer.AskPlanner(tried, new MovePanel(tried, sentence, yes, scene.nanos()));
     }
 }

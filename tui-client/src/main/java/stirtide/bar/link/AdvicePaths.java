@@ -21,6 +21,10 @@ final class AdvicePaths {
             return "/extra-assistant?from=" + coded(help.from().toString()) + "&to="
                     + coded(help.to().toString());
         }
+        if (ask instanceof Advice.Ask.Move move) {
+            return "/move?service=" + move.service() + "&start="
+                    + coded(move.start().toString());
+        }
         return "/moves";
     }
 

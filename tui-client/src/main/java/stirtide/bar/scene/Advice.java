@@ -19,6 +19,9 @@ public record Advice(Ask ask, long askedNanos, Optional<Answer> answer) {
         /** Which services to move, best first. */
         record Moves() implements Ask {}
 
+        /** What moving one service to that start would do. */
+        record Move(int service, Instant start) implements Ask {}
+
         /** The earliest start of a client without a booking. */
         record WalkIn(String menuId, String length, String density, int chair) implements Ask {}
 

@@ -33,6 +33,11 @@ class FloorTest {
         assertThat(bench.sent).isEmpty();
         int service = bench.scene().pages().floor().service();
         bench.type("y");
+        assertThat(bench.sent).as("before the effect is told").isEmpty();
+        assertThat(bench.picture()).contains("the planner tries it");
+        bench.hear(new LinkNews.Tried(answered()));
+        assertThat(bench.picture()).contains("now    clients wait", "then   clients wait");
+        bench.type("y");
         var card = Samples.calm().services().stream()
                 .filter(each -> each.service() == service)
                 .findFirst()
@@ -41,6 +46,24 @@ class FloorTest {
                 .containsExactly(new MoveService(
                         service, card.plannedStart().plusSeconds(9 * 60), Optional.empty(), "moved on the floor"));
         assertThat(bench.scene().pages().floor().lifted()).isFalse();
+    }
+
+    private Advice answered() {
+        return new Advice(bench.tried.get(0), bench.nanos, Samples.moves().answer());
+    }
+
+    @Test
+    void no_comes_by_itself_twenty_seconds_after_the_effect_was_told() {
+        floor().press(Key.Kind.ENTER)
+                .press(Key.Kind.RIGHT)
+                .press(Key.Kind.ENTER)
+                .pass(25);
+        assertThat(bench.title()).isEqualTo("MOVE?");
+        bench.hear(new LinkNews.Tried(answered())).pass(1).pass(19);
+        assertThat(bench.title()).isEqualTo("MOVE?");
+        bench.pass(2).type("y");
+        assertThat(bench.panel()).isEmpty();
+        assertThat(bench.sent).isEmpty();
     }
 
     @Test

@@ -16,8 +16,11 @@ import stirtide.bar.SetupSamples;
 import stirtide.bar.entry.AdvicePanel;
 import stirtide.bar.entry.BinPanel;
 import stirtide.bar.entry.BowlPanel;
+import stirtide.bar.entry.EarliestPanel;
 import stirtide.bar.entry.FindPanel;
+import stirtide.bar.entry.HelpPanel;
 import stirtide.bar.entry.KeysPanel;
+import stirtide.bar.entry.MovePanel;
 import stirtide.bar.entry.Question;
 import stirtide.bar.entry.ReasonsPanel;
 import stirtide.bar.entry.ServicesPanel;
@@ -73,6 +76,12 @@ class BarFramesTest {
         states.put(
                 "walk-in",
                 () -> on(Picks.FIRST, Optional.of(WalkInPanel.of(Samples.calm(), Samples.scene(Samples.calm())))));
+        states.put("floor-move", () -> move(Optional.empty()));
+        states.put("floor-move-told", () -> move(Samples.moves().answer()));
+        states.put("earliest", () -> on(Picks.FIRST, Optional.of(EarliestPanel.of(Samples.calm()))));
+        states.put(
+                "one-more",
+                () -> on(Picks.FIRST, Optional.of(HelpPanel.of(Samples.calm(), Samples.scene(Samples.calm())))));
         states.put("setup", () -> setup(SetupSamples.complete(), 9, Optional.empty()));
         states.put("setup-begun", () -> setup(SetupSamples.begun(), 4, Optional.empty()));
         states.put("setup-form", BarFramesTest::setupForm);
@@ -164,6 +173,17 @@ class BarFramesTest {
         var scene = Samples.scene(Samples.busy(), Samples.LIVE, Picks.FIRST, panel);
         return scene.with(
                 Pages.BAR.to(Place.SETUP).with(SetupPick.FIRST.with(told).on(row)));
+    }
+
+    private static Scene move(Optional<Advice.Answer> told) {
+        var ask = new Advice.Ask.Move(7, Samples.at(25));
+        var panel = new MovePanel(
+                ask,
+                "Move service 7 (chair 5 214, Half head of foils) from 11:50 to 12:05? Ask the client first.",
+                new PanelAnswer.Close(),
+                0);
+        var scene = Samples.scene(Samples.busy(), Samples.LIVE, Picks.FIRST, Optional.of(panel));
+        return scene.with(Pages.BAR.to(Place.FLOOR).with(new Advice(ask, 0, told)));
     }
 
     private static Panel form(String word) {
