@@ -56,6 +56,7 @@ public final class Main {
 
     private static Optional<Begin.Opened> begin(Options options, PrintStream out) throws InterruptedException {
         Console console = System.console();
+        if (console == null) return Optional.empty();
         Consumer<String> tell = line -> {
             out.println(line);
             out.flush();

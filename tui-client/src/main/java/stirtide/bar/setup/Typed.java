@@ -53,8 +53,7 @@ final class Typed {
     }
 
     static Spec price(String label, String currency, String first) {
-        return Spec.text(
-                label, 11, "\\d{1,7}([.,]\\d{1,3})?", "a price of a pack in " + currency + ", such as 24.50", first);
+        return Spec.text(label, 11, "\\d{1,7}([.,]\\d{1,3})?", "an amount in " + currency + ", such as 24.50", first);
     }
 
     static Spec hours(String label, String first) {
