@@ -151,6 +151,8 @@ public final class ServicesPanel implements Panel {
             if (card.state().equals(BOOKED)) return new PanelAnswer.Open(OtherStartPanel.of(card));
             return stay("only a service that has not started can be moved");
         }
+        if (action == Action.TEST_DONE) return new PanelAnswer.Open(VisitForms.test(card, scene));
+        if (action == Action.AS_LAST_TIME) return new PanelAnswer.Open(VisitForms.formula(card));
         return cancel(card, scene);
     }
 

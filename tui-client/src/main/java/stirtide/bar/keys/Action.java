@@ -52,6 +52,10 @@ public enum Action {
     ZONE_DONE,
     /** Gives a service another start. */
     OTHER_START,
+    /** Records when a strand or patch test was done. */
+    TEST_DONE,
+    /** Asks for the formula of the client's last visit. */
+    AS_LAST_TIME,
     /** Takes a service off the day. */
     CANCEL_SERVICE,
     /** Next field. */

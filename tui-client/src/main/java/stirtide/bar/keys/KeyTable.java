@@ -23,6 +23,15 @@ public final class KeyTable {
                     .writing(),
             character(SERVICES, Action.CANCEL_SERVICE, 'x', "cancel", "the client does not come, or leaves")
                     .writing(),
+            character(SERVICES, Action.TEST_DONE, 'p', "tests", "record when a strand or patch test was done")
+                    .writing(),
+            character(
+                            SERVICES,
+                            Action.AS_LAST_TIME,
+                            'r',
+                            "as last time",
+                            "the formula of the last visit, or the menu's")
+                    .writing(),
             special(SERVICES, Action.UP, Key.Kind.UP, "up", "", "row up"),
             special(SERVICES, Action.DOWN, Key.Kind.DOWN, "down", "", "row down"),
             character(SERVICES, Action.UP, 'k', "", "row up"),

@@ -10,6 +10,7 @@ import stirtide.bar.keys.Key;
 import stirtide.bar.link.LinkNews;
 import stirtide.events.command.DayCommand;
 import stirtide.events.command.DayCommand.ChangeSetup;
+import stirtide.events.day.ClientTests;
 import stirtide.events.setup.Menu.MenuZone;
 import stirtide.events.setup.SetupPiece;
 
@@ -154,6 +155,19 @@ class SetupTest {
                         new DayCommand.ReceiveGoods("foam-20", 2),
                         new DayCommand.PinAllowance("half-foils", "sides", 31_000),
                         new DayCommand.ResetAllowance("half-foils", "sides"));
+    }
+
+    @Test
+    void a_test_is_recorded_and_the_last_formula_asked_for_at_the_service() {
+        var bench = Bench.with(Samples.busy()).type("sp").press(Key.Kind.RIGHT).press(Key.Kind.ENTER);
+        erase(bench, 16).type("2027-02-30 10:00").press(Key.Kind.ENTER);
+        assertThat(bench.picture()).contains("done at takes a day of the calendar");
+        erase(bench, 16).type("2027-05-12 10:00").press(Key.Kind.ENTER);
+        var test = (DayCommand.RecordTest) bench.sent.get(0);
+        assertThat(test.kind()).isEqualTo(ClientTests.Kind.PATCH);
+        assertThat(test.doneAt()).hasToString("2027-05-12T09:00:00Z");
+        bench.hear(new LinkNews.Taken(test, "", false)).type("sr").press(Key.Kind.ENTER);
+        assertThat(bench.sent.get(1)).isEqualTo(new DayCommand.RepeatFormula(test.service(), true));
     }
 
     @Test

@@ -17,6 +17,8 @@ class AdvicePathsTest {
         assertThat(AdvicePaths.of(new Advice.Ask.Moves())).isEqualTo("/moves");
         assertThat(AdvicePaths.of(new Advice.Ask.WalkIn("half foils", "long", "thick", 3)))
                 .isEqualTo("/walk-in?menuId=half+foils&length=long&density=thick&chair=3");
+        assertThat(AdvicePaths.of(new Advice.Ask.Move(4, Instant.parse("2027-05-14T10:40:00Z"))))
+                .isEqualTo("/move?service=4&start=2027-05-14T10%3A40%3A00Z");
         var help = new Advice.Ask.Help(Instant.parse("2027-05-14T10:40:00Z"), Instant.parse("2027-05-14T12:40:00Z"));
         assertThat(AdvicePaths.of(help))
                 .isEqualTo("/extra-assistant?from=2027-05-14T10%3A40%3A00Z&to=2027-05-14T12%3A40%3A00Z");
