@@ -11,7 +11,10 @@ import org.jspecify.annotations.Nullable;
  */
 final class JointSearch {
     /** Most bowls that are remembered; more would take too much memory. */
-    private static final int MOST_NODES = 3_000_000;
+    private static final int MOST_NODES = 2_000_000;
+
+    /** Most states of one minute, starts included, in widths. */
+    private static final int CROWD = 6;
 
     private final CoverTable[] tables;
     private final Weights weights;
@@ -84,6 +87,10 @@ final class JointSearch {
                 now.keepBest(nodes.size() > MOST_NODES ? 1 : width);
             }
             for (int i = 0; i < now.size(); i++) {
+                if (now.size() > CROWD * width) {
+                    cut = true;
+                    break;
+                }
                 startAll(now, i, t);
             }
             activate(t + 1);

@@ -13,6 +13,9 @@ final class Proofs {
     private static final int NODE_ROUNDS = 48;
     private static final int FIRST_WIDTH = 256;
     private static final int LARGEST_WIDTH = 16_384;
+    /** Widths times runs stay below this, so that a sweep needs at most about 100 MB. */
+    private static final int LARGEST_AREA = 700_000;
+
     private static final int WIDER = 4;
     /** Weight of the second level where clients wait, beside 1 for age and the price scale for waits. */
     private static final long LATE_MIX = 64;
@@ -242,8 +245,8 @@ final class Proofs {
             tree = null;
             sweep = null;
             skipProven();
-        } else if (found == null && width < LARGEST_WIDTH) {
-            width *= WIDER;
+        } else if (found == null && width < Math.min(LARGEST_WIDTH, LARGEST_AREA / grid.runs.length)) {
+            width = Math.min(width * WIDER, Math.min(LARGEST_WIDTH, LARGEST_AREA / grid.runs.length));
         } else {
             sweep = null;
         }

@@ -1,0 +1,130 @@
+package stirtide.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import stirtide.planner.stagger.Assistant;
+import stirtide.planner.stagger.PlainBowls;
+import stirtide.planner.stagger.Plan;
+import stirtide.planner.stagger.Problem;
+import stirtide.planner.stagger.Run;
+import stirtide.planner.stagger.StaggerEngine;
+import stirtide.planner.stagger.Window;
+import stirtide.planner.stagger.check.PlanCheck;
+
+/**
+ * How the engine grows: invented days of 125 to 2,000 services in ten hours at two loads of the assistants, with the time until
+ * the plan is within a thousandth of the bound on bowls and age and nobody waits. Writes the figures as a plot.
+ */
+public final class Growth {
+    private static final int DAY_MINUTES = 600;
+    private static final int[] SERVICES = {125, 250, 500, 1000, 2000};
+    /** Services for each assistant: 25 and 17 give about 67 and 46 per cent of the minutes on duty. */
+    private static final int[] SERVICES_PER_ASSISTANT = {17, 25};
+
+    private Growth() {}
+
+    /** Arguments: most seconds for one day, file of the plot. */
+    public static void main(String[] arguments) throws IOException {
+        if (arguments.length != 2 || !arguments[0].matches("[1-9][0-9]{0,3}")) {
+            System.err.println("usage: growth SECONDS FILE.svg   (seconds 1 to 9999)");
+            System.exit(2);
+        }
+        double seconds = Double.parseDouble(arguments[0]);
+        measure(125, 5, seconds, false);
+        List<GrowthPlot.Line> lines = new ArrayList<>();
+        for (int each : SERVICES_PER_ASSISTANT) {
+            List<GrowthPlot.Point> points = new ArrayList<>();
+            int load = 0;
+            for (int services : SERVICES) {
+                Result result = measure(services, Math.max(1, services / each), seconds, true);
+                points.add(new GrowthPlot.Point(result.runs, result.millis));
+                load = result.loadPercent;
+            }
+            lines.add(new GrowthPlot.Line(load + " % of the assistants' minutes", points));
+        }
+        Files.writeString(Path.of(arguments[1]), GrowthPlot.svg(lines));
+    }
+
+    private record Result(int runs, long millis, int loadPercent) {}
+
+    private static Result measure(int services, int people, double seconds, boolean print) {
+        Problem problem = day(services, people, services);
+        long begin = System.nanoTime();
+        StaggerEngine engine = new StaggerEngine(problem, new SplittableRandom(1));
+        long first = System.nanoTime() - begin;
+        Plan plan =
+                engine.improve(rounds -> !within(engine.plan()) && System.nanoTime() - begin < (long) (seconds * 1e9));
+        long took = System.nanoTime() - begin;
+        Runtime runtime = Runtime.getRuntime();
+        long mixing = plan.mixes().stream()
+                .mapToLong(mix -> problem.runs().get(mix.runIndex()).mixMinutes())
+                .sum();
+        int load = (int) (100 * mixing / ((long) people * DAY_MINUTES));
+        if (print) {
+            System.out.printf(
+                    "%4d services, %4d runs, %3d assistants, %2d %% load: first plan %4d ms, %5d ms, %d/%d/%d, bound"
+                            + " %d/%d/%d, %s, faults %d, heap in use %d MB%n",
+                    services,
+                    problem.runs().size(),
+                    people,
+                    load,
+                    first / 1_000_000,
+                    took / 1_000_000,
+                    plan.score().waitMinutes(),
+                    plan.score().mixCost(),
+                    plan.score().ageMinutes(),
+                    plan.bound().waitMinutes(),
+                    plan.bound().mixCost(),
+                    plan.bound().ageMinutes(),
+                    within(plan) ? "within 0.1 %" : "NOT within 0.1 %",
+                    PlanCheck.faults(problem, plan).size(),
+                    (runtime.totalMemory() - runtime.freeMemory()) >> 20);
+        }
+        return new Result(problem.runs().size(), took / 1_000_000, load);
+    }
+
+    private static boolean within(Plan plan) {
+        return plan.score().lastResorts() == 0
+                && plan.score().waitMinutes() == plan.bound().waitMinutes()
+                && 1000 * (plan.score().mixCost() - plan.bound().mixCost())
+                        <= plan.bound().mixCost()
+                && 1000 * (plan.score().ageMinutes() - plan.bound().ageMinutes())
+                        <= plan.bound().ageMinutes();
+    }
+
+    /** A day of one or two runs for each service, spread over ten hours, each assistant with one break. */
+    private static Problem day(int services, int people, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<Run> runs = new ArrayList<>();
+        for (int service = 0; service < services; service++) {
+            int start = 60 + random.nextInt(DAY_MINUTES - 120);
+            int count = random.nextInt(1, 3);
+            for (int k = 0; k < count; k++) {
+                int minutes = random.nextInt(15, 70);
+                runs.add(run(runs.size(), start, minutes, random));
+                start += minutes + random.nextInt(10, 30);
+            }
+        }
+        List<Assistant> assistants = new ArrayList<>();
+        for (int a = 0; a < people; a++) {
+            int pause = 180 + random.nextInt(240);
+            assistants.add(new Assistant(List.of(new Window(0, pause), new Window(pause + 15, 900))));
+        }
+        return new Problem(1, Problem.PLAIN_MAX_WAIT_MINUTES, runs, assistants, people);
+    }
+
+    private static Run run(int id, int start, int minutes, SplittableRandom random) {
+        List<Integer> used = new ArrayList<>(List.of(0));
+        int each = random.nextInt(10, 35);
+        for (int t = 0; t < minutes; t++) {
+            used.add(used.get(t) + each);
+        }
+        int life = random.nextInt(5, 11) * 5;
+        PlainBowls bowls = new PlainBowls(random.nextInt(6, 11) * 100, 40, used);
+        return new Run(id, start, start + minutes, random.nextInt(2, 6), life, bowls);
+    }
+}
