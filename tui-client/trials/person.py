@@ -89,7 +89,6 @@ class Person:
         self.keys += 1
         try:
             self.pty.type(key)
-            self.pty.typed = (self.pty.typed + key)[-4000:]
         except OSError:
             return
         self.look(pause)

@@ -69,6 +69,8 @@ class Pty:
         self.start = time.monotonic()
         self.pid, self.fd = pty.fork()
         if self.pid == 0:
+            # Started in the background this side may ignore a hang-up, and that is inherited.
+            signal.signal(signal.SIGHUP, signal.SIG_DFL)
             fcntl.ioctl(0, termios.TIOCSWINSZ, struct.pack("HHHH", rows, columns, 0, 0))
             os.environ.update({"TERM": "xterm-256color", **environment})
             os.execvp(command[0], command)
@@ -104,6 +106,7 @@ class Pty:
 
     def type(self, data):
         os.write(self.fd, data)
+        self.typed = (self.typed + data)[-4000:]
 
     def size(self, columns, rows):
         fcntl.ioctl(self.fd, termios.TIOCSWINSZ, struct.pack("HHHH", rows, columns, 0, 0))
