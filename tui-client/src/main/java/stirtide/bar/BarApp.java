@@ -160,7 +160,10 @@ final class BarApp {
         options.scale().ifPresent(this::startScale);
         KeyReader.start(terminal, key -> messages.add(new Message.Pressed(key)));
         try (var link = ServiceLink.start(
-                new ServiceApi(options.server(), options.day()), home, options.personId(), new Relay(home))) {
+                new ServiceApi(options.server(), options.day(), options.credentials()),
+                home,
+                options.personId(),
+                new Relay(home))) {
             outgoing.reach(link);
             loop(terminal, screen, painter);
         }

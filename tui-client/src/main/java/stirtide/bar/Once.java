@@ -21,7 +21,7 @@ final class Once {
 
     static int print(Options options, PrintStream out, PrintStream errors) throws InterruptedException {
         try {
-            DayView view = new ServiceApi(options.server(), options.day()).day();
+            DayView view = new ServiceApi(options.server(), options.day(), options.credentials()).day();
             out.print(options.json() ? ContractJson.write(view) + "\n" : picture(view, options));
             out.flush();
             return out.checkError() ? ExitCode.TERMINAL_GONE : ExitCode.OK;

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import stirtide.bar.frame.Glyphs;
 import stirtide.bar.keys.Place;
+import stirtide.bar.link.Credentials;
 import stirtide.bar.link.Home;
 import stirtide.bar.scale.ScaleSource;
 import stirtide.bar.terminal.ColorDepth;
@@ -38,6 +39,7 @@ import stirtide.bar.terminal.Theme;
  * @param scale scale to read, empty for none
  * @param reports folder the day is written to on demand
  * @param state folder for entries on their way and the last picture
+ * @param credentials token and certificates for a service that asks who the terminal is
  */
 public record Options(
         URI server,
@@ -58,7 +60,8 @@ public record Options(
         boolean plain,
         Optional<ScaleSource.Wanted> scale,
         Path reports,
-        Path state) {
+        Path state,
+        Credentials credentials) {
     /** Where a service listens that was started without a word about it. */
     public static final String USUAL_SERVER = "http://127.0.0.1:7464";
 
@@ -83,7 +86,9 @@ public record Options(
             "--scale",
             "--dialect",
             "--reports",
-            "--state");
+            "--state",
+            "--token-file",
+            "--trust");
 
     /** Whether the first day of a salon is to be opened before anything is shown. */
     boolean begins() {
@@ -175,8 +180,16 @@ public record Options(
         }
         Optional<String> scale = ScaleOptions.problem(given);
         if (scale.isPresent()) return scale;
+        Optional<String> files = credentials(given).problem();
+        if (files.isPresent()) return files;
         boolean jsonAlone = given.containsKey("--json") && !given.containsKey("--once");
         return jsonAlone ? Optional.of("--json goes with --once") : Optional.empty();
+    }
+
+    private static Credentials credentials(Map<String, String> given) {
+        return new Credentials(
+                Optional.ofNullable(given.get("--token-file")).map(Path::of),
+                Optional.ofNullable(given.get("--trust")).map(Path::of));
     }
 
     private static Options build(Map<String, String> given, Map<String, String> environment, String userHome) {
@@ -206,7 +219,8 @@ public record Options(
                 given.containsKey("--plain"),
                 ScaleOptions.wanted(given),
                 Path.of(given.getOrDefault("--reports", ".")),
-                given.containsKey("--state") ? Path.of(given.get("--state")) : Home.usual(environment, userHome));
+                given.containsKey("--state") ? Path.of(given.get("--state")) : Home.usual(environment, userHome),
+                credentials(given));
     }
 
     /** The help text. */
@@ -234,6 +248,8 @@ public record Options(
                   --dialect FILE       how a serial scale at PATH writes its lines
                   --reports DIR        where the day is written to, the current folder if left out
                   --state DIR          where entries wait while the link is down
+                  --token-file FILE    token of this terminal, for a service that asks who it is
+                  --trust FILE         certificates (PEM) by which an https service is known
                   --help               this text
 
                 ends with 0, 64 wrong usage, 69 no service (with --once), 70 a fault of the program, 74 terminal gone

@@ -17,7 +17,7 @@ final class Plain {
     @SuppressWarnings("try") // the link is held open for its news, never called
     static int run(Options options, PrintStream out, PrintStream errors) throws InterruptedException {
         BlockingQueue<LinkNews> news = new LinkedBlockingQueue<>();
-        var api = new ServiceApi(options.server(), options.day());
+        var api = new ServiceApi(options.server(), options.day(), options.credentials());
         var home = new Home(options.state(), options.day());
         try (var link = ServiceLink.start(api, home, options.personId(), news::add)) {
             var lines = new PlainLines();

@@ -1,11 +1,20 @@
 package stirtide.bar.link;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.net.URI;
 import java.net.http.HttpClient;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.security.GeneralSecurityException;
+import java.security.KeyStore;
+import java.security.cert.Certificate;
+import java.security.cert.CertificateFactory;
 import java.time.Duration;
+import java.util.Optional;
 import javax.net.ssl.SSLContext;
 import javax.net.ssl.TrustManager;
+import javax.net.ssl.TrustManagerFactory;
 
 /** Makes HTTP clients. */
 final class Clients {
@@ -14,11 +23,31 @@ final class Clients {
     private Clients() {}
 
     /** A client for one server; {@code patience} is how long connecting may take. */
-    static HttpClient of(URI server, Duration patience) {
+    static HttpClient of(URI server, Duration patience, Optional<Path> trust) {
         HttpClient.Builder builder =
                 HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).connectTimeout(patience);
         if ("http".equals(server.getScheme())) withoutCertificates(builder);
+        else trust.ifPresent(file -> builder.sslContext(trusting(file)));
         return builder.build();
+    }
+
+    private static SSLContext trusting(Path file) {
+        try (InputStream pem = Files.newInputStream(file)) {
+            KeyStore known = KeyStore.getInstance(KeyStore.getDefaultType());
+            known.load(null, null);
+            int number = 0;
+            for (Certificate certificate :
+                    CertificateFactory.getInstance("X.509").generateCertificates(pem))
+                known.setCertificateEntry("trusted-" + number++, certificate);
+            TrustManagerFactory trust = TrustManagerFactory.getInstance(TrustManagerFactory.getDefaultAlgorithm());
+            trust.init(known);
+            SSLContext context = SSLContext.getInstance("TLS");
+            context.init(null, trust.getTrustManagers(), null);
+            return context;
+        } catch (IOException | GeneralSecurityException unusable) {
+            throw new IllegalArgumentException(
+                    "--trust " + file + " holds no certificates in PEM: " + unusable.getMessage(), unusable);
+        }
     }
 
     // Reading the certificates of the machine takes a fifth of a second, and an unencrypted line has no use for them.

@@ -32,6 +32,8 @@ public final class ServiceApi {
 
     private final URI server;
     private final String dayPath;
+    private final Credentials credentials;
+    private @Nullable String token;
     private @Nullable HttpClient client;
 
     /**
@@ -41,7 +43,13 @@ public final class ServiceApi {
      * @param day salon id and date: {@code harbor-loft/2027-05-14}
      */
     public ServiceApi(URI server, String day) {
+        this(server, day, Credentials.NONE);
+    }
+
+    /** The same for a service that asks who the terminal is. */
+    public ServiceApi(URI server, String day, Credentials credentials) {
         this.server = server;
+        this.credentials = credentials;
         dayPath = "/days/" + day;
     }
 
@@ -58,15 +66,14 @@ public final class ServiceApi {
     synchronized HttpClient client() {
         HttpClient made = client;
         if (made == null) {
-            made = Clients.of(server, PATIENCE);
+            made = Clients.of(server, PATIENCE, credentials.trust());
             client = made;
         }
         return made;
     }
 
-    HttpRequest liveRequest(String lastEventId) {
-        HttpRequest.Builder request =
-                HttpRequest.newBuilder(at(dayPath + "/live")).header("Accept", "text/event-stream");
+    HttpRequest liveRequest(String lastEventId) throws IOException {
+        HttpRequest.Builder request = request(at(dayPath + "/live")).header("Accept", "text/event-stream");
         return lastEventId.isEmpty()
                 ? request.build()
                 : request.header("Last-Event-ID", lastEventId).build();
@@ -83,8 +90,8 @@ public final class ServiceApi {
 
     /** What is in force on the day. */
     SetupView setup() throws IOException, InterruptedException {
-        HttpResponse<String> response = send(
-                HttpRequest.newBuilder(at(dayPath + "/setup")).timeout(PATIENCE).build());
+        HttpResponse<String> response =
+                send(request(at(dayPath + "/setup")).timeout(PATIENCE).build());
         if (response.statusCode() != OK) throw new IOException(sentence(response));
         try {
             return ContractJson.read(response.body(), SetupView.class);
@@ -112,7 +119,7 @@ public final class ServiceApi {
     /** The service's list of days as it tells it; nothing when it tells none. */
     JsonNode days() throws IOException, InterruptedException {
         HttpResponse<String> response =
-                send(HttpRequest.newBuilder(at("/days")).timeout(PATIENCE).build());
+                send(request(at("/days")).timeout(PATIENCE).build());
         return response.statusCode() == OK
                 ? tree(response.body())
                 : ContractJson.mapper().createArrayNode();
@@ -121,7 +128,7 @@ public final class ServiceApi {
     /** What the planner says about something it tries; a failure is an answer too. */
     Advice.Answer advice(Advice.Ask ask) throws InterruptedException {
         try {
-            HttpResponse<String> response = send(HttpRequest.newBuilder(at(dayPath + AdvicePaths.of(ask)))
+            HttpResponse<String> response = send(request(at(dayPath + AdvicePaths.of(ask)))
                     .timeout(ADVICE_PATIENCE)
                     .build());
             if (response.statusCode() != OK) return new Advice.Answer.Failed(sentence(response));
@@ -132,8 +139,7 @@ public final class ServiceApi {
     }
 
     private DayView viewAt(String path) throws IOException, InterruptedException {
-        HttpResponse<String> response =
-                send(HttpRequest.newBuilder(at(path)).timeout(PATIENCE).build());
+        HttpResponse<String> response = send(request(at(path)).timeout(PATIENCE).build());
         if (response.statusCode() != OK) throw new IOException(sentence(response));
         return view(response.body());
     }
@@ -147,8 +153,9 @@ public final class ServiceApi {
     }
 
     Answer command(CommandRequest command) throws InterruptedException {
-        HttpRequest request = json(dayPath + "/commands").POST(body(command)).build();
         try {
+            HttpRequest request =
+                    json(dayPath + "/commands").POST(body(command)).build();
             HttpResponse<String> response = send(request);
             int status = response.statusCode();
             if (status < CLIENT_ERRORS) return new Answer.Taken();
@@ -162,8 +169,7 @@ public final class ServiceApi {
     /** What to pour next into a bowl, empty when the service does not say. */
     Optional<PourAdvice> nextPour(String bowl, String poured) throws IOException, InterruptedException {
         URI path = at(dayPath + "/bowls/" + bowl + "/next-pour?poured=" + poured);
-        HttpResponse<String> response =
-                send(HttpRequest.newBuilder(path).timeout(PATIENCE).build());
+        HttpResponse<String> response = send(request(path).timeout(PATIENCE).build());
         if (response.statusCode() != OK) return Optional.empty();
         try {
             return Optional.of(ContractJson.read(response.body(), PourAdvice.class));
@@ -174,7 +180,7 @@ public final class ServiceApi {
 
     /** The salon's clock, empty when the service does not tell it. */
     Optional<LinkNews.Clock> clock() throws IOException, InterruptedException {
-        return clock(send(HttpRequest.newBuilder(at("/clock")).timeout(PATIENCE).build()));
+        return clock(send(request(at("/clock")).timeout(PATIENCE).build()));
     }
 
     Optional<LinkNews.Clock> setClockRate(int ratePermille) throws IOException, InterruptedException {
@@ -194,8 +200,23 @@ public final class ServiceApi {
                 clock.path("driven").asBoolean()));
     }
 
-    private HttpRequest.Builder json(String path) {
-        return HttpRequest.newBuilder(at(path)).timeout(PATIENCE).header("Content-Type", "application/json");
+    /** Sends another token from now on, such as that of a person who signed on. */
+    public synchronized void useToken(String other) {
+        token = other;
+    }
+
+    private synchronized HttpRequest.Builder request(URI uri) throws IOException {
+        String known = token;
+        if (known == null) {
+            known = credentials.token();
+            token = known;
+        }
+        HttpRequest.Builder request = HttpRequest.newBuilder(uri);
+        return known.isEmpty() ? request : request.header("Authorization", "Bearer " + known);
+    }
+
+    private HttpRequest.Builder json(String path) throws IOException {
+        return request(at(path)).timeout(PATIENCE).header("Content-Type", "application/json");
     }
 
     private static HttpRequest.BodyPublisher body(Object value) {
