@@ -116,7 +116,8 @@ public record Options(
                 plain,
                 scale,
                 reports,
-                state);
+                state,
+                credentials);
     }
 
     /** What came of reading a command line. */
