@@ -22,8 +22,8 @@ import stirtide.planner.stagger.check.PlanCheck;
 public final class Growth {
     private static final int DAY_MINUTES = 600;
     private static final int[] SERVICES = {125, 250, 500, 1000, 2000};
-    /** Services for each assistant: 25 and 17 give about 67 and 46 per cent of the minutes on duty. */
-    private static final int[] SERVICES_PER_ASSISTANT = {17, 25};
+    /** Services for each assistant: 25 and 37 give about 46 and 67 per cent of the minutes on duty. */
+    private static final int[] SERVICES_PER_ASSISTANT = {25, 37};
 
     private Growth() {}
 
