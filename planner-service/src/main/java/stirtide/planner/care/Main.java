@@ -92,7 +92,7 @@ public final class Main {
         return switch (failure.kind()) {
             case IN_USE -> CareFailure.IN_USE;
             case NO_PLACE -> CareFailure.NO_PLACE;
-            case FULL, UNAVAILABLE, DAMAGED -> CareFailure.DAMAGED;
+            case FULL, UNAVAILABLE, READ_ONLY, DAMAGED -> CareFailure.DAMAGED;
         };
     }
 }

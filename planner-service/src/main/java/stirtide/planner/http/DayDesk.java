@@ -132,6 +132,9 @@ public interface DayDesk {
         /** The day was never opened. */
         record Unknown() implements CommandAnswer {}
 
+        /** Nothing is stored until an operator has looked: the log is damaged or its disk has failed. */
+        record ReadOnly() implements CommandAnswer {}
+
         /** Nothing was stored, for a reason that passes; {@code full} when it is the disk. */
         record NotNow(boolean full, String sentence) implements CommandAnswer {}
     }

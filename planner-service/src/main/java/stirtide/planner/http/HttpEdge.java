@@ -9,7 +9,7 @@ import io.vertx.core.http.HttpServerOptions;
 import io.vertx.core.net.PemKeyCertOptions;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
-import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 
 /** The two servers of the service: one for the salon, one for whoever operates it. */
 public final class HttpEdge {
@@ -18,7 +18,7 @@ public final class HttpEdge {
 
     private static final int HEADER_BYTES = 8 * 1024;
     private static final int LINE_BYTES = 4 * 1024;
-    private static final int DRAIN_SECONDS = 5;
+    private static final int DRAIN_SECONDS = 3;
 
     private final HttpServer api;
     private final HttpServer management;
@@ -46,7 +46,7 @@ public final class HttpEdge {
             Door door,
             DayDesk desk,
             PrometheusMeterRegistry registry,
-            BooleanSupplier ready) {
+            Supplier<Readiness> ready) {
         Feeds feeds = new Feeds(vertx, desk, door.limits());
         Gauge.builder("stirtide.listeners", feeds, Feeds::count)
                 .description("Open lines to listeners")

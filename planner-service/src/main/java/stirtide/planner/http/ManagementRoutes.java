@@ -4,16 +4,17 @@ import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import io.vertx.core.Vertx;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
-import java.util.function.BooleanSupplier;
+import java.util.Locale;
+import java.util.function.Supplier;
 
 /** Health, readiness and metrics. */
 final class ManagementRoutes {
     private ManagementRoutes() {}
 
-    static Router router(Vertx vertx, PrometheusMeterRegistry registry, BooleanSupplier ready) {
+    static Router router(Vertx vertx, PrometheusMeterRegistry registry, Supplier<Readiness> ready) {
         Router router = Router.router(vertx);
-        router.get("/health").handler(ctx -> state(ctx, true, "up", "down"));
-        router.get("/ready").handler(ctx -> state(ctx, ready.getAsBoolean(), "ready", "not ready"));
+        router.get("/health").handler(ctx -> Answers.json(ctx, 200, new State("up")));
+        router.get("/ready").handler(ctx -> state(ctx, ready.get()));
         router.get("/metrics")
                 .handler(ctx -> ctx.response()
                         .putHeader("content-type", "text/plain; version=0.0.4; charset=utf-8")
@@ -22,8 +23,11 @@ final class ManagementRoutes {
         return router;
     }
 
-    private static void state(RoutingContext ctx, boolean good, String yes, String no) {
-        Answers.json(ctx, good ? 200 : 503, new State(good ? yes : no));
+    private static void state(RoutingContext ctx, Readiness readiness) {
+        Answers.json(
+                ctx,
+                readiness == Readiness.READY ? 200 : 503,
+                new State(readiness.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
     }
 
     record State(String state) {}

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.CloudEvent;
+import stirtide.events.json.EventReader;
 import stirtide.events.json.UnreadableEvent;
 
 /** Events as the bytes that are stored: CloudEvents in their JSON form. */
@@ -16,7 +17,7 @@ final class EventBytes {
 
     static StoredEvent read(byte[] bytes) {
         try {
-            return CloudEvent.read(new String(bytes, StandardCharsets.UTF_8)).toStored();
+            return EventReader.read(bytes);
         } catch (UnreadableEvent unreadable) {
             throw new LogFailure(LogFailure.Kind.DAMAGED, String.valueOf(unreadable.getMessage()), unreadable);
         }

@@ -45,6 +45,11 @@ public interface EventLog extends AutoCloseable {
     /** Newest revision of a stream, 0 when it has no event. */
     long head(String day);
 
+    /** Why nothing can be stored any more, as a sentence; empty while all is well. May be asked from any thread. */
+    default Optional<String> readOnly() {
+        return Optional.empty();
+    }
+
     /** Reads the whole log and names every event that is changed, missing or out of place; empty when all is well. */
     List<Damage> verify();
 

@@ -33,6 +33,8 @@ public final class LogFailure extends RuntimeException {
         FULL,
         /** Reading or writing failed; nothing of the append was stored. */
         UNAVAILABLE,
+        /** Nothing is stored until an operator has looked; what is readable is still given. */
+        READ_ONLY,
         /** What is stored is not what was written. */
         DAMAGED
     }

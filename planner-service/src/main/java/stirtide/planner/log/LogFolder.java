@@ -11,12 +11,16 @@ import java.nio.file.StandardOpenOption;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The folder of a log, held by one process: the file {@code lock} in it stays locked until {@link #close()}. */
 final class LogFolder implements AutoCloseable {
     /** File systems that do not keep locks and write order well enough for a log. */
     private static final Set<String> NETWORK =
             Set.of("nfs", "nfs3", "nfs4", "cifs", "smb", "smbfs", "smb2", "smb3", "afs", "fuse.sshfs", "webdav");
+
+    private static final Logger LOG = LoggerFactory.getLogger("stirtide.log");
 
     private final Path folder;
     private final FileChannel lock;
@@ -87,8 +91,23 @@ final class LogFolder implements AutoCloseable {
         return folder.resolve("anchor");
     }
 
+    /** Removes what a connection that only reads leaves behind; to be called when there is none. */
+    void removeSharedMemory() {
+        try {
+            Files.deleteIfExists(folder.resolve("log.db-shm"));
+        } catch (IOException stays) {
+            LOG.debug("harmless, the next to open it makes it anew: {}", stays.toString());
+        }
+    }
+
+    /** Gives the driver a place for its native library, unless it has one in this process. */
+    void prepareDriver() {
+        if (System.getProperty("org.sqlite.tmpdir") == null)
+            System.setProperty("org.sqlite.tmpdir", emptyNativeFolder().toString());
+    }
+
     /** An empty folder for the driver's native library, which would otherwise pile up in the machine's folder. */
-    Path emptyNativeFolder() {
+    private Path emptyNativeFolder() {
         Path nativeFolder = folder.resolve("native");
         try {
             Files.createDirectories(nativeFolder);

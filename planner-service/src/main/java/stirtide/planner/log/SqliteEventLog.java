@@ -1,11 +1,13 @@
 package stirtide.planner.log;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -21,13 +23,24 @@ import stirtide.events.day.StoredEvent;
 public final class SqliteEventLog implements EventLog {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.log");
 
+    /** Up to so many events the whole log is verified before it is used; that takes half a second at most. */
+    private static final long VERIFIED_AT_ONCE = 20_000;
+
     private final LogFolder folder;
     private final HeadAnchor anchor;
+    private final Opening opening;
     private @Nullable SqliteStatements statements;
+    private volatile @Nullable String readOnly;
 
-    private SqliteEventLog(LogFolder folder, HeadAnchor anchor) {
+    private SqliteEventLog(LogFolder folder, HeadAnchor anchor, Opening opening) {
         this.folder = folder;
         this.anchor = anchor;
+        this.opening = opening;
+    }
+
+    /** How the file is opened; tests put a failing disk here. */
+    interface Opening {
+        Connection open(Path file) throws SQLException;
     }
 
     /**
@@ -36,48 +49,96 @@ public final class SqliteEventLog implements EventLog {
      * @throws LogFailure IN_USE, NO_PLACE, UNAVAILABLE, or DAMAGED with every damage in the message
      */
     public static SqliteEventLog open(Path dataFolder) {
-        LogFolder folder = LogFolder.take(dataFolder);
-        try {
-            if (System.getProperty("org.sqlite.tmpdir") == null) {
-                System.setProperty(
-                        "org.sqlite.tmpdir", folder.emptyNativeFolder().toString());
+        return open(dataFolder, SqliteFile::open);
+    }
+
+    static SqliteEventLog open(Path dataFolder, Opening opening) {
+        return take(dataFolder, opening, log -> {
+            List<Damage> damages = log.inspect(Long.MAX_VALUE);
+            if (!damages.isEmpty()) throw new LogFailure(LogFailure.Kind.DAMAGED, log.damaged(damages));
+        });
+    }
+
+    /**
+     * The same for a service, which goes on as well as it can: a damaged log is open for reading only, see
+     * {@link #readOnly}. Of a large log the heads, the commands and the note beside the file are verified here; its
+     * events are held against their digests when they are read.
+     *
+     * @throws LogFailure IN_USE, NO_PLACE, UNAVAILABLE, or DAMAGED when nothing of it can be read
+     */
+    public static SqliteEventLog openToServe(Path dataFolder) {
+        return take(dataFolder, SqliteFile::open, log -> {
+            try {
+                List<Damage> damages = log.inspect(VERIFIED_AT_ONCE);
+                if (!damages.isEmpty()) log.standStill(log.damaged(damages));
+            } catch (LogFailure failed) {
+                if (failed.kind() != LogFailure.Kind.DAMAGED) throw failed;
+                log.standStill(String.valueOf(failed.getMessage()));
             }
-            Optional<HeadAnchor.Note> note = HeadAnchor.read(folder.anchor());
-            SqliteEventLog log = new SqliteEventLog(folder, new HeadAnchor(folder.anchor()));
-            log.requireSound(note);
+        });
+    }
+
+    private static SqliteEventLog take(Path dataFolder, Opening opening, Consumer<SqliteEventLog> judge) {
+        LogFolder folder = LogFolder.take(dataFolder);
+        SqliteEventLog log = null;
+        try {
+            folder.prepareDriver();
+            log = new SqliteEventLog(folder, new HeadAnchor(folder.anchor()), opening);
+            judge.accept(log);
+            log.ask(SqliteStatements::days);
             return log;
         } catch (IOException unreadable) {
             folder.close();
             throw new LogFailure(
                     LogFailure.Kind.NO_PLACE, "cannot read or write in " + dataFolder + ": " + unreadable, unreadable);
         } catch (RuntimeException failed) {
-            folder.close();
+            if (log == null) folder.close();
+            else log.close();
             throw failed;
         }
     }
 
-    private void requireSound(Optional<HeadAnchor.Note> note) {
-        List<Damage> damages;
-        try {
-            damages = verify(note);
-        } catch (LogFailure failed) {
-            closeConnection();
-            throw failed;
+    /** Looks at the file without changing it: the whole of it, or of a large one all but its events. */
+    private List<Damage> inspect(long wholeUpTo) {
+        if (!Files.exists(folder.file())) return List.of();
+        try (Connection connection = SqliteFile.openToRead(folder.file())) {
+            if (SqliteFile.isFresh(connection)) return List.of();
+            SqliteVerifier verifier = new SqliteVerifier(connection);
+            return verifier.newestRow() <= wholeUpTo
+                    ? verifier.verify(HeadAnchor.read(folder.anchor()))
+                    : verifier.verifyAllButEvents(HeadAnchor.read(folder.anchor()));
+        } catch (SQLException failed) {
+            throw translate(failed);
+        } catch (IOException unreadable) {
+            throw new LogFailure(LogFailure.Kind.UNAVAILABLE, "cannot read " + folder.anchor(), unreadable);
+        } finally {
+            folder.removeSharedMemory();
         }
-        if (damages.isEmpty()) return;
-        closeConnection();
-        throw new LogFailure(LogFailure.Kind.DAMAGED, damaged(damages));
     }
 
     private String damaged(List<Damage> damages) {
-        return "the log " + folder.file() + " is damaged and is left untouched; restore a copy of the folder. Found: "
+        return "the log " + folder.file() + " is damaged and is left untouched; restore a backup. Found: "
                 + String.join("; ", damages.stream().map(Damage::toString).toList());
+    }
+
+    /** From here on nothing is stored. The file is opened anew so that not even closing it changes it. */
+    private void standStill(String why) {
+        if (readOnly != null) return;
+        readOnly = why;
+        LOG.error("nothing is stored any more: {}", why);
+        closeConnection();
+    }
+
+    @Override
+    public Optional<String> readOnly() {
+        return Optional.ofNullable(readOnly);
     }
 
     @Override
     public Append append(
             String day, long expectedRevision, String commandId, byte[] requestDigest, List<StoredEvent> events) {
         EventBytes.requireContinues(day, expectedRevision, events);
+        refuseWhenReadOnly();
         try {
             Append answer = connected().append(day, expectedRevision, commandId, requestDigest, events);
             if (answer instanceof Append.Appended && !events.isEmpty()) noteHead(day);
@@ -87,14 +148,31 @@ public final class SqliteEventLog implements EventLog {
         }
     }
 
+    private void refuseWhenReadOnly() {
+        String why = readOnly;
+        if (why != null) throw new LogFailure(LogFailure.Kind.READ_ONLY, why);
+    }
+
     /** Opens the file anew and looks whether the events are in it. */
     private Append afterFailure(
             SQLException failed, String day, long expectedRevision, String commandId, List<StoredEvent> events) {
         closeConnection();
+        if (isLostSync(failed)) {
+            // What is read now may come from memory, not from the disk: nothing it says can be answered upon.
+            standStill("the disk failed to keep what was written to " + folder.file()
+                    + "; whether the last command is stored shows after a restart, send it again then");
+            refuseWhenReadOnly();
+        }
         if (isStored(day, expectedRevision, commandId, events)) {
             return new Append.Appended(expectedRevision + 1, expectedRevision + events.size());
         }
         throw translate(failed);
+    }
+
+    private static boolean isLostSync(SQLException failed) {
+        SQLiteErrorCode code =
+                failed instanceof SQLiteException sqlite ? sqlite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
+        return code == SQLiteErrorCode.SQLITE_IOERR_FSYNC || code == SQLiteErrorCode.SQLITE_IOERR_DIR_FSYNC;
     }
 
     private boolean isStored(String day, long expectedRevision, String commandId, List<StoredEvent> events) {
@@ -119,7 +197,13 @@ public final class SqliteEventLog implements EventLog {
 
     @Override
     public List<StoredEvent> read(String day, long after, int limit) {
-        return ask(statements -> statements.read(day, after, Math.min(limit, READ_LIMIT)));
+        return page(day, after, limit).stream().map(EventBytes::read).toList();
+    }
+
+    private List<byte[]> page(String day, long after, int limit) {
+        SqliteStatements.Page page = ask(statements -> statements.page(day, after, Math.min(limit, READ_LIMIT)));
+        page.damage().ifPresent(damage -> standStill(damaged(List.of(damage))));
+        return page.bodies();
     }
 
     @Override
@@ -135,14 +219,11 @@ public final class SqliteEventLog implements EventLog {
     @Override
     public List<Damage> verify() {
         try {
-            return verify(HeadAnchor.read(folder.anchor()));
+            Optional<HeadAnchor.Note> note = HeadAnchor.read(folder.anchor());
+            return ask(statements -> new SqliteVerifier(statements.connection()).verify(note));
         } catch (IOException unreadable) {
             throw new LogFailure(LogFailure.Kind.UNAVAILABLE, "cannot read " + folder.anchor(), unreadable);
         }
-    }
-
-    private List<Damage> verify(Optional<HeadAnchor.Note> note) {
-        return ask(statements -> new SqliteVerifier(statements.connection()).verify(note));
     }
 
     private interface Question<T> {
@@ -159,7 +240,11 @@ public final class SqliteEventLog implements EventLog {
     }
 
     private SqliteStatements connected() throws SQLException {
-        if (statements == null) statements = new SqliteStatements(SqliteFile.open(folder.file()));
+        if (statements == null) {
+            Connection connection =
+                    readOnly == null ? opening.open(folder.file()) : SqliteFile.openToRead(folder.file());
+            statements = new SqliteStatements(connection);
+        }
         return statements;
     }
 
@@ -204,6 +289,7 @@ public final class SqliteEventLog implements EventLog {
         } catch (IOException alreadyClosed) {
             LOG.debug("closing: {}", alreadyClosed.toString());
         }
+        if (readOnly != null) folder.removeSharedMemory();
         folder.close();
     }
 }

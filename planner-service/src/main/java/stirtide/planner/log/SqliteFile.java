@@ -7,6 +7,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
+import org.sqlite.SQLiteConfig;
 
 /** Opens the log file with the settings that make an answered append durable, and with its tables. */
 final class SqliteFile {
@@ -66,6 +67,35 @@ final class SqliteFile {
         } catch (SQLException | RuntimeException failed) {
             connection.close();
             throw failed;
+        }
+    }
+
+    /**
+     * Opens the file to look at it only: not a byte of it changes, not even when it is closed after a crash. Locks are
+     * the folder's, for the file's own need a writer.
+     */
+    static Connection openToRead(Path file) throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        Connection connection = config.createConnection("jdbc:sqlite:" + file);
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA trusted_schema=OFF");
+            statement.execute("PRAGMA cell_size_check=ON");
+            requireSqlite(text(statement, "SELECT sqlite_version()"));
+            if (!isFresh(connection))
+                requireOurs(statement, file, Long.parseLong(text(statement, "PRAGMA user_version")));
+            return connection;
+        } catch (SQLException | RuntimeException failed) {
+            connection.close();
+            throw failed;
+        }
+    }
+
+    /** Whether nothing was ever stored in it: a process that ended while it made the file leaves such a one. */
+    static boolean isFresh(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            return text(statement, "PRAGMA user_version").equals("0")
+                    && text(statement, "SELECT count(*) FROM sqlite_schema").equals("0");
         }
     }
 

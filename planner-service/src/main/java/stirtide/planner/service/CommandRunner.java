@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.CommandResult;
 import stirtide.events.command.DayCommand;
@@ -26,6 +28,8 @@ import stirtide.planner.log.LogFailure;
 
 /** Carries out commands on a day, each exactly once. */
 final class CommandRunner {
+    private static final Logger LOG = LoggerFactory.getLogger("stirtide.command");
+
     /** Some sixty times a busy day; a replay of so many takes a few seconds. */
     private static final long MOST_EVENTS = 250_000;
 
@@ -69,10 +73,12 @@ final class CommandRunner {
     /** What was accepted before is answered before anything else: the day has moved on since, rightly. */
     private Future<CommandAnswer> runStep(
             DayKeeper keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
-        return log.command(keeper.name(), request.commandId())
-                .compose(known -> known.isPresent()
-                        ? Future.succeededFuture(again(request, digest, known.get()))
-                        : runFresh(keeper, request, digest, ifMatch, role));
+        return log.command(keeper.name(), request.commandId()).compose(known -> {
+            if (known.isPresent()) return Future.succeededFuture(again(request, digest, known.get()));
+            return log.readOnly().isPresent()
+                    ? Future.succeededFuture(new CommandAnswer.ReadOnly())
+                    : runFresh(keeper, request, digest, ifMatch, role);
+        });
     }
 
     private static CommandAnswer again(CommandRequest request, byte[] digest, KnownCommand known) {
@@ -111,16 +117,23 @@ final class CommandRunner {
         return new CommandAnswer.Reused();
     }
 
+    /** What the log says of its folder and its days is for the operator, not for whoever sent the command. */
     static Future<CommandAnswer> answerLogFailure(Throwable failed) {
-        if (failed instanceof LogFailure log)
-            return Future.succeededFuture(
-                    new CommandAnswer.NotNow(log.kind() == LogFailure.Kind.FULL, String.valueOf(log.getMessage())));
-        return Future.failedFuture(failed);
+        if (!(failed instanceof LogFailure log)) return Future.failedFuture(failed);
+        LOG.warn("command not stored: {}", log.getMessage());
+        return Future.succeededFuture(
+                switch (log.kind()) {
+                    case READ_ONLY, DAMAGED -> new CommandAnswer.ReadOnly();
+                    case IN_USE -> new CommandAnswer.NotNow(false, "another process has the log; nothing was stored");
+                    case FULL, NO_PLACE, UNAVAILABLE ->
+                        new CommandAnswer.NotNow(log.kind() == LogFailure.Kind.FULL, String.valueOf(log.getMessage()));
+                });
     }
 
     private static String outcome(CommandAnswer answer) {
         if (answer instanceof CommandAnswer.Done done) return done.result().repeated() ? "repeated" : "accepted";
         if (answer instanceof CommandAnswer.NotNow) return "not_now";
+        if (answer instanceof CommandAnswer.ReadOnly) return "read_only";
         return answer instanceof CommandAnswer.Refused ? "refused" : "not_matching";
     }
 

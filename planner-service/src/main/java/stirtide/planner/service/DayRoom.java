@@ -105,13 +105,27 @@ final class DayRoom implements DayDesk {
         return log.days()
                 .compose(names -> Future.join(
                         names.stream().map(name -> keep(name).keeper().readOn()).toList()))
-                .compose(read -> {
-                    if (clock instanceof DrivenClock driven) newestTime().ifPresent(driven::moveTo);
-                    Instant now = clock.now();
-                    return runTo(now, now.minus(CATCH_UP_WITH_PLANS));
-                })
+                .compose(read -> log.readOnly().isPresent() ? standStill() : catchUp());
+    }
+
+    private Future<Void> catchUp() {
+        if (clock instanceof DrivenClock driven) newestTime().ifPresent(driven::moveTo);
+        Instant now = clock.now();
+        return runTo(now, now.minus(CATCH_UP_WITH_PLANS))
                 .compose(caughtUp -> clients.eraseAgain())
                 .onSuccess(caughtUp -> ticks.arrange());
+    }
+
+    /** Days are shown as far as they can be read; nothing falls due, for nothing can be noted. */
+    private Future<Void> standStill() {
+        ticks.stop();
+        kept().forEach(kept -> kept.plans().stop());
+        return Future.succeededFuture();
+    }
+
+    /** Why nothing can be stored any more; empty while all is well. */
+    Optional<String> readOnly() {
+        return log.readOnly();
     }
 
     private Collection<DayKeeper> openedDays() {

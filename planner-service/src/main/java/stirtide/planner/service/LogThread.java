@@ -45,6 +45,11 @@ final class LogThread {
         return ask(EventLog::days);
     }
 
+    /** Why nothing can be stored any more; empty while all is well. */
+    Optional<String> readOnly() {
+        return log.readOnly();
+    }
+
     private <T> Future<T> ask(Function<EventLog, T> question) {
         return thread.executeBlocking(() -> question.apply(log));
     }

@@ -101,12 +101,17 @@ final class PlanRunner {
     /** Draws no more; a plan that is being drawn is dropped, for the next start draws the same. */
     void stop() {
         stopped = true;
+        settle();
     }
 
     /** A log that failed is tried again; a planner that failed would fail again on the same question. */
     private void giveUpOn(PlanQuestion question, Throwable failed) {
         if (stopped) return;
-        if (failed instanceof LogFailure) {
+        if (failed instanceof LogFailure log) {
+            if (log.kind() == LogFailure.Kind.READ_ONLY) {
+                stop();
+                return;
+            }
             LOG.warn("{}: plan not stored: {}", keeper.name(), failed.getMessage());
             vertx.setTimer(RETRY_MILLIS, timer -> goOn());
             return;
@@ -118,7 +123,7 @@ final class PlanRunner {
 
     /** Completes when the plan on show knows every event that matters. */
     Future<Void> settled() {
-        if (!busy && question().isEmpty()) return Future.succeededFuture();
+        if (stopped || !busy && question().isEmpty()) return Future.succeededFuture();
         Promise<Void> promise = Promise.promise();
         waiting.add(promise);
         wake();

@@ -70,7 +70,7 @@ public final class PlannerService implements AutoCloseable {
 
     private static EventLog openLog(Settings settings) {
         try {
-            return SqliteEventLog.open(settings.data());
+            return SqliteEventLog.openToServe(settings.data());
         } catch (LogFailure failed) {
             throw startFailure(failed, settings);
         }
@@ -103,7 +103,7 @@ public final class PlannerService implements AutoCloseable {
         return switch (failed.kind()) {
             case IN_USE -> StartFailure.UNAVAILABLE;
             case NO_PLACE -> StartFailure.CANNOT_CREATE;
-            case FULL, UNAVAILABLE, DAMAGED -> StartFailure.LOG_BROKEN;
+            case FULL, UNAVAILABLE, READ_ONLY, DAMAGED -> StartFailure.LOG_BROKEN;
         };
     }
 

@@ -14,6 +14,7 @@ import stirtide.planner.client.ClientKeys;
 import stirtide.planner.http.DayDesk.CommandAnswer;
 import stirtide.planner.http.Door;
 import stirtide.planner.http.HttpEdge;
+import stirtide.planner.http.Readiness;
 import stirtide.planner.log.EventLog;
 
 /** Everything that runs on the service's one context. */
@@ -65,11 +66,16 @@ final class ServiceVerticle extends VerticleBase {
                 days.revisions().values().stream().mapToLong(Long::longValue).sum());
         return days.resume()
                 .compose(resumed -> open(days))
-                .compose(opened -> HttpEdge.start(vertx, address(), door, days, registry, () -> ready))
+                .compose(opened -> HttpEdge.start(vertx, address(), door, days, registry, this::state))
                 .onSuccess(started -> {
                     edge = started;
                     ready = true;
                 });
+    }
+
+    private Readiness state() {
+        if (!ready) return Readiness.NOT_READY;
+        return log.readOnly().isPresent() ? Readiness.READ_ONLY : Readiness.READY;
     }
 
     private SalonClock clock() {
@@ -83,7 +89,7 @@ final class ServiceVerticle extends VerticleBase {
     }
 
     private Future<Void> open(DayRoom days) {
-        if (opening.isEmpty()) return Future.succeededFuture();
+        if (opening.isEmpty() || days.readOnly().isPresent()) return Future.succeededFuture();
         String day = DayOpening.day(opening.get());
         if (days.revisions().containsKey(day)) {
             LOG.info("{} is open already; its files were not read into it again", day);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import stirtide.planner.log.LogFailure;
 
 /** Wakes when the next thing falls due by the salon's clock. One timer for all days, set anew after every change. */
 final class TickRunner {
@@ -73,6 +74,10 @@ final class TickRunner {
     }
 
     private void retry(Throwable failed) {
+        if (failed instanceof LogFailure log && log.kind() == LogFailure.Kind.READ_ONLY) {
+            stop();
+            return;
+        }
         LOG.warn("what fell due is not noted yet: {}", failed.getMessage());
         waitFor(Optional.of(RETRY_MILLIS));
     }

@@ -98,7 +98,7 @@ class AuthorizationMatrixTest {
                         Doors.with(folder, Limits.LOOPBACK),
                         new StandStillDesk(),
                         new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                        () -> true)
+                        () -> Readiness.READY)
                 .await(20, TimeUnit.SECONDS);
     }
 

@@ -41,7 +41,7 @@ class LimitsTest {
                         Doors.with(folder, limits),
                         new StandStillDesk(),
                         new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                        () -> true)
+                        () -> Readiness.READY)
                 .await(20, TimeUnit.SECONDS)
                 .port();
     }

@@ -36,7 +36,7 @@ class OwnNamesTest {
                             Doors.open(),
                             new StandStillDesk(),
                             new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                            () -> true)
+                            () -> Readiness.READY)
                     .await(20, TimeUnit.SECONDS);
             for (int port : new int[] {edge.port(), edge.managementPort()})
                 assertThat(answer(port)).startsWith("HTTP/1.1 421 ").contains("HOST_UNKNOWN");

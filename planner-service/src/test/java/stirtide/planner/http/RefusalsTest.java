@@ -41,7 +41,7 @@ class RefusalsTest {
                         Doors.open(),
                         new StandStillDesk(),
                         new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                        () -> true)
+                        () -> Readiness.READY)
                 .await(20, TimeUnit.SECONDS);
     }
 

@@ -114,4 +114,49 @@ class SqliteDamageTest {
                 .isInstanceOf(LogFailure.class)
                 .hasMessageContaining(DAY + " revision 17: is not what was written");
     }
+
+    @Test
+    void a_service_reads_what_is_before_the_damage_stores_nothing_and_changes_no_byte() throws Exception {
+        try (EventLog log = SqliteEventLog.open(written)) {
+            for (long after = 0; after < EVENTS; after++) append(log, after);
+            copy("log.db", "log.db-wal", "anchor");
+        }
+        Path wal = damaged.resolve("log.db-wal");
+        String bytes = Files.readString(wal, StandardCharsets.ISO_8859_1);
+        // In the write-ahead file the page with it fails its checksum, so the end of the log is gone.
+        Files.writeString(wal, bytes.replaceFirst("\"service\":37", "\"service\":73"), StandardCharsets.ISO_8859_1);
+        byte[] before = Files.readAllBytes(damaged.resolve("log.db"));
+        byte[] walBefore = Files.readAllBytes(wal);
+        try (EventLog log = SqliteEventLog.openToServe(damaged)) {
+            assertThat(log.readOnly()).hasValueSatisfying(why -> assertThat(why).contains(DAY + " revision"));
+            assertThat(log.read(DAY, 0, EventLog.READ_LIMIT)).isEqualTo(all().subList(0, 36));
+            assertThat(log.command(DAY, "command-7")).isPresent();
+            assertThatThrownBy(() -> append(log, 36))
+                    .isInstanceOf(LogFailure.class)
+                    .extracting(failure -> ((LogFailure) failure).kind())
+                    .isEqualTo(LogFailure.Kind.READ_ONLY);
+        }
+        assertThat(damaged.resolve("log.db")).hasBinaryContent(before);
+        assertThat(wal).hasBinaryContent(walBefore);
+    }
+
+    @Test
+    void a_damage_that_comes_while_the_log_is_in_use_ends_the_storing_at_the_first_reading() throws Exception {
+        try (EventLog log = SqliteEventLog.open(written)) {
+            for (long after = 0; after < EVENTS; after++) append(log, after);
+        }
+        try (EventLog log = SqliteEventLog.openToServe(written)) {
+            assertThat(log.days()).containsExactly(DAY);
+            String bytes = Files.readString(written.resolve("log.db"), StandardCharsets.ISO_8859_1);
+            int at = bytes.indexOf("\"service\":17");
+            try (var file =
+                    new java.io.RandomAccessFile(written.resolve("log.db").toFile(), "rw")) {
+                file.seek(at + 10);
+                file.write("71".getBytes(StandardCharsets.US_ASCII));
+            }
+            assertThat(log.read(DAY, 0, EventLog.READ_LIMIT)).isEqualTo(all().subList(0, 16));
+            assertThat(log.readOnly()).hasValueSatisfying(why -> assertThat(why).contains("revision 17"));
+        }
+        assertThatThrownBy(() -> SqliteEventLog.open(written)).hasMessageContaining("revision 17");
+    }
 }

@@ -1,0 +1,62 @@
+package stirtide.planner.service;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import stirtide.events.day.StoredEvent;
+import stirtide.events.json.CloudEvent;
+import stirtide.planner.log.EventLog;
+import stirtide.planner.log.SqliteEventLog;
+
+/** A log of many days: one day is played for real, the others are the same day on other dates. */
+final class ManyDays {
+    private static final LocalDate PLAYED = LocalDate.parse("2027-03-09");
+
+    private ManyDays() {}
+
+    /** Plays the small salon's day in a service of its own and gives its events as the wire has them. */
+    static List<String> play(Path folder) throws Exception {
+        try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
+            SalonClient client = new SalonClient(service.port());
+            PlayedDayIT.play(client);
+            return client.events(SmallSalon.DAY);
+        }
+    }
+
+    /** Writes so many days before the played one, newest last, and gives the number of events. */
+    static long write(Path folder, List<String> played, int days) {
+        long events = 0;
+        try (EventLog log = SqliteEventLog.open(folder)) {
+            for (int before = days; before >= 1; before--) {
+                List<StoredEvent> day = onDate(played, PLAYED.minusDays(before));
+                for (int at = 0; at < day.size(); at += EventLog.READ_LIMIT) {
+                    List<StoredEvent> part = day.subList(at, Math.min(day.size(), at + EventLog.READ_LIMIT));
+                    log.append(part.get(0).day(), at, EventLog.NO_COMMAND, new byte[0], part);
+                }
+                events += day.size();
+            }
+        }
+        return events;
+    }
+
+    private static List<StoredEvent> onDate(List<String> played, LocalDate date) {
+        List<StoredEvent> events = new ArrayList<>();
+        for (String line : played) {
+            StoredEvent event = CloudEvent.read(line.replace(PLAYED.toString(), date.toString()))
+                    .toStored();
+            events.add(new StoredEvent(
+                    UUID.nameUUIDFromBytes((event.day() + "#" + event.revision()).getBytes(StandardCharsets.UTF_8))
+                            .toString(),
+                    event.day(),
+                    event.revision(),
+                    event.time(),
+                    event.actor(),
+                    event.commandId(),
+                    event.event()));
+        }
+        return events;
+    }
+}

@@ -1,0 +1,50 @@
+package stirtide.planner.service;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import stirtide.events.day.StoredEvent;
+import stirtide.planner.day.Day;
+import stirtide.planner.log.EventLog;
+import stirtide.planner.log.SqliteEventLog;
+
+/** Times opening, verifying and replaying a log of many days. Arguments: a folder to keep it in, and events wanted. */
+final class ReplayTiming {
+    private ReplayTiming() {}
+
+    /** Makes the log if the folder has none; then three rounds, the first of which is cold. */
+    public static void main(String[] arguments) throws Exception {
+        Path folder = Path.of(arguments[0]);
+        int wanted = Integer.parseInt(arguments[1]);
+        if (!Files.exists(folder.resolve("log.db"))) {
+            List<String> played = ManyDays.play(Files.createTempDirectory("played"));
+            int days = (wanted + played.size() - 1) / played.size();
+            System.out.println(ManyDays.write(folder, played, days) + " events in " + days + " days, "
+                    + Files.size(folder.resolve("log.db")) / (1 << 20) + " MiB");
+        }
+        for (int round = 1; round <= 3; round++) {
+            long began = System.nanoTime();
+            try (EventLog log = SqliteEventLog.open(folder)) {
+                long opened = System.nanoTime();
+                long events = 0;
+                for (String day : log.days()) events += replay(log, day).revision();
+                long replayed = System.nanoTime();
+                System.out.println("round " + round + ": opened and verified " + millis(began, opened)
+                        + " ms, replayed " + events + " events in " + millis(opened, replayed) + " ms");
+            }
+        }
+    }
+
+    private static Day replay(EventLog log, String day) {
+        List<StoredEvent> events = new ArrayList<>();
+        Supplier<List<StoredEvent>> more = () -> log.read(day, events.size(), EventLog.READ_LIMIT);
+        for (List<StoredEvent> page = more.get(); !page.isEmpty(); page = more.get()) events.addAll(page);
+        return Day.replay(events);
+    }
+
+    private static long millis(long from, long to) {
+        return (to - from) / 1_000_000;
+    }
+}
