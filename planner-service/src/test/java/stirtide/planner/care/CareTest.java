@@ -108,6 +108,69 @@ class CareTest {
     }
 
     @Test
+    void one_day_alone_is_exported() {
+        String later = "quay-house/2027-03-10";
+        try (EventLog log = SqliteEventLog.open(place.resolve("log"))) {
+            StoredEvent first = event(1);
+            log.append(
+                    later,
+                    0,
+                    "command-0",
+                    new byte[] {1},
+                    List.of(new StoredEvent(
+                            later + "#1", later, 1, first.time(), first.actor(), "command-0", first.event())));
+        }
+        String folder = place.resolve("log").toString();
+        out.reset();
+        assertThat(Main.run(List.of("export", folder, "--day", later), new PrintStream(out), new PrintStream(err)))
+                .isZero();
+        assertThat(lines()).singleElement().satisfies(line -> assertThat(line).contains("\"subject\":\"2027-03-10\""));
+        out.reset();
+        assertThat(Main.run(
+                        List.of("export", folder, "--day", "quay-house/2027-03-11"),
+                        new PrintStream(out),
+                        new PrintStream(err)))
+                .isZero();
+        assertThat(lines()).isEmpty();
+    }
+
+    @Test
+    void what_was_exported_is_brought_into_an_empty_place_and_exports_the_same() throws Exception {
+        Files.write(place.resolve("lines"), days());
+        assertThat(run("import", "lines", "other")).isZero();
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains(days().size() + " events brought and verified");
+        assertThat(run("verify", "other")).isZero();
+        assertThat(run("export", "other")).isZero();
+        assertThat(lines()).isEqualTo(days());
+        assertThat(run("import", "lines", "other")).isEqualTo(CareFailure.NO_PLACE);
+    }
+
+    @Test
+    void events_that_do_not_follow_from_each_other_are_not_brought() throws Exception {
+        run("export", "log");
+        Files.write(place.resolve("lines"), lines());
+        assertThat(run("import", "lines", "other")).isEqualTo(CareFailure.BAD_FILE);
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .contains(DAY + " revision 1 does not follow from the events before it");
+        assertThat(place.resolve("other")).doesNotExist();
+    }
+
+    /** Lines of a day that can have happened: closing is all that happens on a day nobody opened. */
+    private static List<String> days() {
+        return java.util.stream.Stream.of("2027-03-09", "2027-03-10")
+                .map(date -> stirtide.events.json.CloudEvent.of(new StoredEvent(
+                                date,
+                                "quay-house/" + date,
+                                1,
+                                Instant.parse(date + "T18:00:00Z"),
+                                "mika",
+                                "close-" + date,
+                                new DayEvent.DayClosed()))
+                        .write())
+                .toList();
+    }
+
+    @Test
     void exported_lines_that_miss_one_are_refused_with_the_line() throws Exception {
         run("export", "log");
         List<String> some = new java.util.ArrayList<>(lines());

@@ -57,7 +57,7 @@ class KilledServiceIT {
         List<String> expected = playUndisturbed();
         List<String> found = playKilled();
         assertThat(kills).isEqualTo(KILLS);
-        assertThat(found).isEqualTo(expected);
+        assertThat(withoutSeals(found)).isEqualTo(withoutSeals(expected));
         for (CommandResult result : acknowledged)
             assertThat(found.stream().filter(event -> event.contains("\"" + result.commandId() + "\"")))
                     .as(result.commandId())
@@ -65,6 +65,13 @@ class KilledServiceIT {
         try (EventLog log = SqliteEventLog.open(disturbed)) {
             assertThat(log.verify()).isEmpty();
         }
+    }
+
+    /** Clients are sealed with random keys, so two logs of one day differ there and nowhere else. */
+    private static List<String> withoutSeals(List<String> events) {
+        return events.stream()
+                .map(event -> event.replaceAll("sealed:(c\\d+):[\\w-]+", "sealed:$1"))
+                .toList();
     }
 
     private List<String> playUndisturbed() throws Exception {
