@@ -44,6 +44,7 @@ public final class EventReader {
     private @Nullable String type;
     private @Nullable Instant time;
     private @Nullable String actor;
+    private @Nullable String actorRole;
     private @Nullable DayEvent event;
     private String commandId = "";
     private long revision;
@@ -118,6 +119,7 @@ public final class EventReader {
             case "type" -> type = text;
             case "time" -> time = InstantText.parse(text);
             case "actor" -> actor = text;
+            case "actorrole" -> actorRole = text;
             case "commandid" -> commandId = text;
             case "sequence" -> revision = Long.parseLong(text);
             default -> parser.skipChildren();
@@ -137,6 +139,7 @@ public final class EventReader {
             return Optional.empty();
         if (!source.startsWith(SALONS)) return Optional.empty();
         String day = Objects.requireNonNull(source).substring(SALONS.length()) + "/" + subject;
-        return Optional.of(new StoredEvent(id, day, revision, time, actor, commandId, event));
+        return Optional.of(
+                new StoredEvent(id, day, revision, time, actor, commandId, event, Optional.ofNullable(actorRole)));
     }
 }

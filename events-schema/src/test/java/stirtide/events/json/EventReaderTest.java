@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -40,7 +41,11 @@ class EventReaderTest {
     @ParameterizedTest
     @MethodSource("everyType")
     void every_sample_reads_the_same_both_ways(EventTypes.EventType type) throws IOException {
-        var event = sample(type);
+        same(sample(type));
+        same(sample(type).by(Optional.of("colorist")));
+    }
+
+    private static void same(StoredEvent event) {
         var text = CloudEvent.of(event).write();
         assertThat(EventReader.read(bytes(text)))
                 .isEqualTo(event)
