@@ -6,13 +6,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import stirtide.planner.stagger.Assistant;
-import stirtide.planner.stagger.PlainBowls;
 import stirtide.planner.stagger.Plan;
 import stirtide.planner.stagger.Problem;
-import stirtide.planner.stagger.Run;
 import stirtide.planner.stagger.StaggerEngine;
-import stirtide.planner.stagger.Window;
 import stirtide.planner.stagger.check.PlanCheck;
 
 /**
@@ -52,7 +48,7 @@ public final class Growth {
     private record Result(int runs, long millis, int loadPercent) {}
 
     private static Result measure(int services, int people, double seconds, boolean print) {
-        Problem problem = day(services, people, services);
+        Problem problem = InventedDays.spread(services, people, DAY_MINUTES, services);
         long begin = System.nanoTime();
         StaggerEngine engine = new StaggerEngine(problem, new SplittableRandom(1));
         long first = System.nanoTime() - begin;
@@ -94,37 +90,5 @@ public final class Growth {
                         <= plan.bound().mixCost()
                 && 1000 * (plan.score().ageMinutes() - plan.bound().ageMinutes())
                         <= plan.bound().ageMinutes();
-    }
-
-    /** A day of one or two runs for each service, spread over ten hours, each assistant with one break. */
-    private static Problem day(int services, int people, long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        List<Run> runs = new ArrayList<>();
-        for (int service = 0; service < services; service++) {
-            int start = 60 + random.nextInt(DAY_MINUTES - 120);
-            int count = random.nextInt(1, 3);
-            for (int k = 0; k < count; k++) {
-                int minutes = random.nextInt(15, 70);
-                runs.add(run(runs.size(), start, minutes, random));
-                start += minutes + random.nextInt(10, 30);
-            }
-        }
-        List<Assistant> assistants = new ArrayList<>();
-        for (int a = 0; a < people; a++) {
-            int pause = 180 + random.nextInt(240);
-            assistants.add(new Assistant(List.of(new Window(0, pause), new Window(pause + 15, 900))));
-        }
-        return new Problem(1, Problem.PLAIN_MAX_WAIT_MINUTES, runs, assistants, people);
-    }
-
-    private static Run run(int id, int start, int minutes, SplittableRandom random) {
-        List<Integer> used = new ArrayList<>(List.of(0));
-        int each = random.nextInt(10, 35);
-        for (int t = 0; t < minutes; t++) {
-            used.add(used.get(t) + each);
-        }
-        int life = random.nextInt(5, 11) * 5;
-        PlainBowls bowls = new PlainBowls(random.nextInt(6, 11) * 100, 40, used);
-        return new Run(id, start, start + minutes, random.nextInt(2, 6), life, bowls);
     }
 }

@@ -24,14 +24,18 @@ final class Reference {
     /** Bowls that a run may have beyond the fewest that feed it alone. */
     private static final int SPARE_BOWLS = 2;
 
+    /** The solver tells bounds of whole figures as floating-point numbers. */
+    private static final double ROUNDING = 1e-6;
+
     /**
      * What the solver found.
      *
      * @param figures wait, bowls, age; -1 where it found nothing
      * @param provenLevels how many levels, from the first, it proved best (with at most two bowls more than a run needs alone)
+     * @param bounds of each level, for plans as good on the levels before; -1 where it did not get to the level
      * @param millis time of solving, without loading the library or making the model
      */
-    record Outcome(long[] figures, int provenLevels, long millis) {}
+    record Outcome(long[] figures, int provenLevels, long[] bounds, long millis) {}
 
     private final Problem problem;
     private final CpModel model = new CpModel();
@@ -65,6 +69,7 @@ final class Reference {
     private Outcome solve(int workers, double seconds, int seed) {
         long begin = System.nanoTime();
         long[] figures = {-1, -1, -1};
+        long[] bounds = {-1, -1, -1};
         int proven = 0;
         for (int level = 0; level < 3; level++) {
             double left = seconds - (System.nanoTime() - begin) / 1e9;
@@ -78,6 +83,7 @@ final class Reference {
                     .setRandomSeed(seed);
             model.minimize(levels[level]);
             CpSolverStatus status = solver.solve(model);
+            bounds[level] = Math.max(0, (long) Math.ceil(solver.bestObjectiveBound() - ROUNDING));
             if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
                 break;
             }
@@ -92,7 +98,7 @@ final class Reference {
             model.clearHints();
             all.forEach(variable -> model.addHint(variable, solver.value(variable)));
         }
-        return new Outcome(figures, proven, (System.nanoTime() - begin) / 1_000_000);
+        return new Outcome(figures, proven, bounds, (System.nanoTime() - begin) / 1_000_000);
     }
 
     private void addRun(Run run) {

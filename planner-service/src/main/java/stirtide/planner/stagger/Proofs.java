@@ -53,6 +53,9 @@ final class Proofs {
 
     /** Starts over for a better plan; prices found so far are kept as a beginning. */
     void begin(Score better) {
+        if (ascent != null) {
+            keep(ascent);
+        }
         boolean sameWait = better.waitMinutes() == score.waitMinutes();
         boolean sameMix = sameWait && better.mixCost() == score.mixCost();
         score = better;
