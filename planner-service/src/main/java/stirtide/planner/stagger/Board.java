@@ -182,7 +182,7 @@ final class Board {
             Limits same = later.copy();
             later.low[next] = Math.max(later.low[next], path.start[k] + run.mix);
             earlier.high[first] = Math.min(earlier.high[first], path.start[j] - run.mix);
-            same.unbroken(first, next, 2 * run.life + run.minutes + grid.problem.maxWaitMinutes());
+            same.unbroken(first, next, 2 * run.life + run.finish - run.start + grid.problem.maxWaitMinutes());
             settle(run, later);
             settle(run, earlier);
             if (best == null) {
@@ -221,7 +221,7 @@ final class Board {
         long[] price = tariff.start[run.mix];
         boolean[] may = grid.mayStart[run.mix];
         int from = Math.max(0, run.start - run.life);
-        int to = Math.min(grid.horizon - run.mix, run.start + run.minutes + grid.problem.maxWaitMinutes());
+        int to = Math.min(grid.horizon - run.mix, run.finish + grid.problem.maxWaitMinutes());
         int full = 0;
         long crowd = 0;
         for (int t = from; t < from + run.mix - 1; t++) {

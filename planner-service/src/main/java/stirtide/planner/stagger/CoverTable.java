@@ -28,7 +28,7 @@ final class CoverTable {
         this.maxWait = maxWait;
         this.price = price;
         this.first = Math.max(0, run.start - run.life + 1);
-        this.last = Math.min(price.length - run.mix, run.start + run.minutes - 1 - run.lead + maxWait);
+        this.last = Math.min(price.length - run.mix, run.at[run.minutes - 1] - run.lead + maxWait);
         this.rest = new long[(Math.max(0, last - first + 1)) * (run.minutes + 1)];
         for (int t = last; t >= first; t--) {
             fill(t, spacing);
@@ -69,18 +69,17 @@ final class CoverTable {
      * @return -1 if the bowl would be of no use
      */
     int firstUse(int t, int covered) {
-        int there = t + run.lead - run.start;
-        if (covered < there - maxWait) {
+        if (run.at[covered] < t + run.lead - maxWait) {
             return -1;
         }
-        int u = Math.max(0, Math.min(covered, there));
+        int u = Math.min(covered, run.fedBy(t + run.lead));
         return reach(t, u) > covered ? u : nextUse(t, covered, u);
     }
 
     /** The next later minute of use from which the bowl reaches farther than from u and than what is fed, or -1. */
     int nextUse(int t, int covered, int u) {
         int before = Math.max(covered, reach(t, u));
-        if (before >= Math.min(run.minutes, t + run.life - run.start)) {
+        if (before >= run.fedBy(t + run.life)) {
             return -1;
         }
         for (int later = u + 1; later <= covered; later++) {
@@ -93,12 +92,12 @@ final class CoverTable {
 
     /** Farthest minute of the run that a bowl started at t and used from u feeds. */
     int reach(int t, int u) {
-        return Math.min(run.reach[u], t + run.life - run.start);
+        return Math.min(run.reach[u], run.fedBy(t + run.life));
     }
 
     /** What a bowl costs that is started at t and used from u. */
     long cost(int t, int u) {
-        int early = run.start + u - t;
+        int early = run.at[u] - t;
         return price[t]
                 + weights.mix() * run.bowlCost[u][0]
                 + weights.delay() * Math.max(0, run.lead - early)

@@ -48,7 +48,7 @@ final class Filter {
         for (int u = run.minutes - 1; u >= 0; u--) {
             int top = span(run, limits, u);
             long reached = search.reached(u);
-            for (int s = Math.max(0, run.start + u + 1 - run.life); s <= latest(run, u); s++) {
+            for (int s = Math.max(0, run.end[u + 1] - run.life); s <= latest(run, u); s++) {
                 long startCost =
                         limits.isStruck(u, s) ? PathSearch.NEVER : PathSearch.startCost(run, bound.tariff, u, s);
                 if (startCost >= PathSearch.NEVER) {
@@ -57,7 +57,7 @@ final class Filter {
                 long rest = rest(run, u, s, top);
                 if (reached + startCost + rest > most) {
                     made = made == null ? limits.copy() : made;
-                    made.strike(u, s, 2 * run.life + run.minutes + bound.grid.problem.maxWaitMinutes());
+                    made.strike(u, s, 2 * run.life + run.finish - run.start + bound.grid.problem.maxWaitMinutes());
                     struck++;
                 }
                 ahead[u] = Math.min(ahead[u], startCost + rest);
@@ -70,7 +70,7 @@ final class Filter {
     }
 
     private int latest(RunGrid run, int u) {
-        return Math.min(run.start + u - run.lead + bound.tariff.maxWait, bound.grid.horizon - 1);
+        return Math.min(run.at[u] - run.lead + bound.tariff.maxWait, bound.grid.horizon - 1);
     }
 
     /** Prepares, for bowls that begin at u, which starts may serve an end v and the cheapest rest up to it. */
@@ -81,7 +81,7 @@ final class Filter {
         for (int v = u + 1; v <= run.reach[u]; v++) {
             low = Math.max(low, limits.low[v - 1]);
             high = Math.min(high, limits.high[v - 1]);
-            floor[v] = Math.max(low, run.start + v - run.life);
+            floor[v] = Math.max(low, run.end[v] - run.life);
             ceiling[v] = high;
             int bowl = run.bowlCost[u][v - u - 1];
             if (bowl >= 0 && ahead[v] < PathSearch.NEVER) {
@@ -93,7 +93,7 @@ final class Filter {
     }
 
     private long rest(RunGrid run, int u, int s, int top) {
-        int v = Math.min(top, s + run.life - run.start);
+        int v = Math.min(top, run.fedBy(s + run.life));
         while (v > u && (floor[v] > s || ceiling[v] < s)) {
             v--;
         }

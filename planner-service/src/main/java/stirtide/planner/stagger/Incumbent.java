@@ -57,12 +57,11 @@ final class Incumbent {
         List<Mix> mixes = new ArrayList<>();
         for (int r = 0; paths != null && r < paths.length; r++) {
             RunGrid run = grid.runs[r];
-            int start = run.start + grid.origin;
             Path path = paths[r];
             for (int k = 0; k < path.start.length; k++) {
-                int from = start + path.from[k];
+                int from = run.at[path.from[k]] + grid.origin;
                 int mixStart = path.start[k] == Path.STYLIST ? from - run.mix : path.start[k] + grid.origin;
-                mixes.add(new Mix(r, from, start + path.to[k], mixStart, people[r][k]));
+                mixes.add(new Mix(r, from, run.end[path.to[k]] + grid.origin, mixStart, people[r][k]));
             }
         }
         return mixes;

@@ -26,8 +26,7 @@ final class Neighbors {
         int[] row = new int[grid.runs.length];
         int count = 0;
         for (RunGrid b : grid.runs) {
-            boolean meet =
-                    a.start - ahead < b.start + b.minutes + behind && b.start - ahead < a.start + a.minutes + behind;
+            boolean meet = a.start - ahead < b.finish + behind && b.start - ahead < a.finish + behind;
             if (a != b && meet) {
                 row[count++] = b.index;
             }

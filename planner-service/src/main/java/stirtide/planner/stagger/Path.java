@@ -23,7 +23,7 @@ final class Path {
                 lastResorts++;
                 age += run.mix;
             } else {
-                int lead = run.start + from[k] - start[k];
+                int lead = run.at[from[k]] - start[k];
                 wait += Math.max(0, run.lead - lead);
                 age += Math.max(run.lead, lead);
             }

@@ -60,14 +60,14 @@ final class PathSearch {
         long[] price = tariff.start[run.mix];
         long waitWeight = tariff.weights.delay();
         long ageWeight = tariff.weights.age();
-        int onTime = run.start + u - run.lead;
+        int onTime = run.at[u] - run.lead;
         int s = Math.min(onTime + tariff.maxWait, price.length - 1);
         int first = s;
-        int v = Math.min(run.reach[u], s + run.life - run.start);
+        int v = Math.min(run.reach[u], run.fedBy(s + run.life));
         long least = NEVER;
         int leastStart = 0;
         for (; v > u; v--) {
-            for (int low = run.start + v - run.life; s >= low; s--) {
+            for (int low = run.end[v] - run.life; s >= low; s--) {
                 long c = price[s];
                 if (c < NEVER) {
                     c += ageWeight * run.lead + (s > onTime ? waitWeight * (s - onTime) : ageWeight * (onTime - s));
@@ -96,15 +96,15 @@ final class PathSearch {
     }
 
     private void relaxLimited(RunGrid run, Tariff tariff, Limits limits, int u) {
-        int onTime = run.start + u - run.lead;
+        int onTime = run.at[u] - run.lead;
         int latest = Math.min(onTime + tariff.maxWait, tariff.grid.horizon - 1);
-        int top = Math.min(run.reach[u], latest + run.life - run.start);
+        int top = Math.min(run.reach[u], run.fedBy(latest + run.life));
         int low = Limits.ANY_LOW;
         int high = latest;
         for (int v = u + 1; v <= top; v++) {
             low = Math.max(low, limits.low[v - 1]);
             high = Math.min(high, limits.high[v - 1]);
-            floor[v] = Math.max(low, run.start + v - run.life);
+            floor[v] = Math.max(low, run.end[v] - run.life);
             ceiling[v] = high;
         }
         running = NEVER;
@@ -143,7 +143,7 @@ final class PathSearch {
         if (c >= NEVER) {
             return NEVER;
         }
-        int onTime = run.start + u - run.lead;
+        int onTime = run.at[u] - run.lead;
         Weights weights = tariff.weights;
         return c
                 + weights.age() * run.lead
@@ -151,7 +151,7 @@ final class PathSearch {
     }
 
     private void relaxLastResort(RunGrid run, Weights weights, int u) {
-        int top = Math.min(run.reach[u], u + run.life - run.mix);
+        int top = Math.min(run.reach[u], run.fedBy(run.at[u] + run.life - run.mix));
         for (int v = top; v > u; v--) {
             reach(run, weights, u, v, weights.lastResort() + weights.age() * run.mix, Path.STYLIST);
         }

@@ -138,7 +138,7 @@ final class PriceBound {
         }
         for (RunGrid run : grid.runs) {
             int from = Math.max(0, run.start - run.life);
-            int to = Math.min(grid.horizon, run.start + run.minutes + tariff.maxWait + run.mix);
+            int to = Math.min(grid.horizon, run.finish + tariff.maxWait + run.mix);
             if (changedBefore[to] > changedBefore[from]) {
                 stale[run.index] = true;
             }

@@ -227,7 +227,7 @@ final class ProofTree {
             Certificate.Step atMost = choice.atMostFirst() ? parent.first : step;
             Certificate.Step later = choice.atMostFirst() ? step : parent.first;
             Grid grid = bound.grid;
-            int minute = grid.runs[choice.run()].start + choice.minute() + grid.origin;
+            int minute = grid.runs[choice.run()].at[choice.minute()] + grid.origin;
             step = wrap(
                     parent, new Certificate.Split(choice.run(), minute, choice.start() + grid.origin, atMost, later));
         }

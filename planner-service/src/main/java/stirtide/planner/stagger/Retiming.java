@@ -83,11 +83,11 @@ final class Retiming {
             int[] b = change[run.index];
             for (int k = 0; k < s.length; k++) {
                 if (k > 0) {
-                    int most = Math.min(s[k - 1] + run.life - run.start, run.reach[b[k - 1]]);
+                    int most = Math.min(run.fedBy(s[k - 1] + run.life), run.reach[b[k - 1]]);
                     moved |= b[k] > most;
                     b[k] = Math.min(b[k], most);
                 }
-                int onTime = run.start + b[k] - run.lead;
+                int onTime = run.at[b[k]] - run.lead;
                 moved |= s[k] > onTime;
                 s[k] = Math.min(s[k], onTime);
             }
@@ -108,7 +108,7 @@ final class Retiming {
             int[] from = new int[s.length];
             to[s.length - 1] = run.minutes;
             for (int k = s.length - 1; k > 0; k--) {
-                int b = Math.max(s[k] + run.lead - run.start, 1);
+                int b = Math.max(run.fedBy(s[k] + run.lead), 1);
                 while (run.reach[b] < to[k]) {
                     b++;
                 }
@@ -129,8 +129,8 @@ final class Retiming {
             boolean fits = from[k] < to[k]
                     && to[k] <= run.reach[from[k]]
                     && run.bowlCost[from[k]][to[k] - from[k] - 1] >= 0
-                    && run.start + to[k] - s[k] <= run.life
-                    && s[k] + run.lead <= run.start + from[k];
+                    && run.end[to[k]] - s[k] <= run.life
+                    && s[k] + run.lead <= run.at[from[k]];
             if (!fits) {
                 return false;
             }

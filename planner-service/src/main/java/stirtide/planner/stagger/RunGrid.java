@@ -1,10 +1,21 @@
 package stirtide.planner.stagger;
 
+import java.util.Arrays;
+
 /** One run made ready for path searches: all minutes are counted from the origin of its {@link Grid}. */
 final class RunGrid {
     final int index;
     final int start;
+    /** When the last minute is over. */
+    final int finish;
+    /** Minutes of application, pauses left out. */
     final int minutes;
+    /** When each minute of application begins. */
+    final int[] at;
+    /** When the first so many minutes of application are over; {@link #start} for none. */
+    final int[] end;
+
+    private final int[] fedBy;
     final int mix;
     final int life;
     /** Mixing and hand-over: the least age at first use of a mix that the bar makes. */
@@ -17,7 +28,12 @@ final class RunGrid {
     RunGrid(int index, Run run, Problem problem, int origin) {
         this.index = index;
         this.start = run.startMinute() - origin;
+        this.finish = run.endMinute() - origin;
         this.minutes = run.minutes();
+        this.at = new int[minutes];
+        this.end = new int[minutes + 1];
+        this.fedBy = new int[finish - start + 1];
+        times(run, origin);
         this.mix = run.mixMinutes();
         this.life = run.workingLifeMinutes();
         this.lead = mix + problem.handOverMinutes();
@@ -28,9 +44,23 @@ final class RunGrid {
         }
     }
 
+    private void times(Run run, int origin) {
+        end[0] = start;
+        for (int u = 0; u < minutes; u++) {
+            at[u] = run.useOf(u) - origin;
+            end[u + 1] = at[u] + 1;
+            Arrays.fill(fedBy, at[u] + 1 - start, fedBy.length, u + 1);
+        }
+    }
+
+    /** How many minutes of application are over at a time; the next one begins then or later. */
+    int fedBy(int time) {
+        return time <= start ? 0 : time >= finish ? minutes : fedBy[time - start];
+    }
+
     /** A bowl that comes late reaches farther than its life from its first use. */
     private void fill(BowlRule rule, int u, int latest) {
-        int last = Math.min(minutes, u + life - lead + latest);
+        int last = fedBy(at[u] + life - lead + latest);
         int[] row = new int[last - u];
         reach[u] = u;
         for (int v = u + 1; v <= last; v++) {
@@ -39,6 +69,6 @@ final class RunGrid {
                 reach[u] = v;
             }
         }
-        bowlCost[u] = java.util.Arrays.copyOf(row, reach[u] - u);
+        bowlCost[u] = Arrays.copyOf(row, reach[u] - u);
     }
 }

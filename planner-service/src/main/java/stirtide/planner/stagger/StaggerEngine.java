@@ -43,7 +43,7 @@ public final class StaggerEngine {
         this.improver = new Improver(grid, Improver.strict(), incumbent, random);
         List<Comparator<RunGrid>> orders = List.of(
                 Comparator.comparingInt(run -> run.start),
-                Comparator.comparingInt(run -> run.start + run.minutes),
+                Comparator.comparingInt(run -> run.finish),
                 Comparator.comparingInt(run -> -run.minutes));
         for (Comparator<RunGrid> order : orders) {
             improver.build(order);

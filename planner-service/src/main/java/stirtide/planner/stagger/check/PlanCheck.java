@@ -44,7 +44,7 @@ public final class PlanCheck {
         long age = 0;
         for (Mix mix : mixes) {
             Run run = problem.runs().get(mix.runIndex());
-            cost += run.bowls().cost(mix.fromMinute() - run.startMinute(), mix.toMinute() - run.startMinute());
+            cost += run.bowls().cost(RunTimes.placeOf(run, mix.fromMinute()), RunTimes.fedBy(run, mix.toMinute()));
             if (mix.assistant() == Mix.STYLIST) {
                 lastResorts++;
                 age += mix.fromMinute() - mix.mixStartMinute();
@@ -63,26 +63,28 @@ public final class PlanCheck {
                 .filter(mix -> mix.runIndex() == r)
                 .sorted(Comparator.comparingInt(Mix::fromMinute))
                 .toList();
-        int reached = run.startMinute();
+        int fed = 0;
         for (Mix mix : own) {
-            expect(mix.fromMinute() == reached, run, "gap or overlap at minute " + reached);
-            reached = mix.toMinute();
+            boolean follows = fed < run.minutes() && mix.fromMinute() == run.useOf(fed);
+            expect(follows, run, "gap or overlap at minute " + mix.fromMinute());
+            fed = RunTimes.fedBy(run, mix.toMinute());
             bowl(run, mix);
         }
-        expect(reached == run.endMinute(), run, "fed only up to minute " + reached);
+        expect(fed == run.minutes(), run, "fed only up to minute " + (fed == 0 ? run.startMinute() : run.endOf(fed)));
     }
 
     private void bowl(Run run, Mix mix) {
         boolean inside = run.startMinute() <= mix.fromMinute()
                 && mix.fromMinute() < mix.toMinute()
-                && mix.toMinute() <= run.endMinute();
+                && mix.toMinute() == run.endOf(Math.max(1, RunTimes.fedBy(run, mix.toMinute())))
+                && RunTimes.placeOf(run, mix.fromMinute()) >= 0;
         expect(inside, run, "bowl outside the run at minute " + mix.fromMinute());
         if (!inside) {
             return;
         }
         int life = mix.toMinute() - mix.mixStartMinute();
         expect(life <= run.workingLifeMinutes(), run, "bowl used up to minute " + life + " of its life");
-        int cost = run.bowls().cost(mix.fromMinute() - run.startMinute(), mix.toMinute() - run.startMinute());
+        int cost = run.bowls().cost(RunTimes.placeOf(run, mix.fromMinute()), RunTimes.fedBy(run, mix.toMinute()));
         expect(cost != BowlRule.NO_BOWL, run, "no bowl can feed from minute " + mix.fromMinute());
         if (mix.assistant() == Mix.STYLIST) {
             expect(

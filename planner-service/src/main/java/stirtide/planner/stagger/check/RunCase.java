@@ -19,10 +19,12 @@ final class RunCase {
     private final int[] latest;
     private final BitSet[] struck;
     private final int[][] bowls;
+    private final RunTimes times;
 
     RunCase(Problem problem, Run run) {
         this.run = run;
         this.lead = run.mixMinutes() + problem.handOverMinutes();
+        this.times = new RunTimes(run);
         this.firstStart = run.startMinute() - run.workingLifeMinutes();
         this.earliest = new int[run.minutes()];
         this.latest = new int[run.minutes()];
@@ -47,18 +49,19 @@ final class RunCase {
         this.struck = new BitSet[other.struck.length];
         Arrays.setAll(struck, u -> (BitSet) other.struck[u].clone());
         this.bowls = other.bowls;
+        this.times = other.times;
     }
 
     RunCase atMost(int minute, int start) {
         RunCase made = new RunCase(this);
-        int t = minute - run.startMinute();
+        int t = RunTimes.placeOf(run, minute);
         made.latest[t] = Math.min(made.latest[t], start);
         return made;
     }
 
     RunCase later(int minute, int start) {
         RunCase made = new RunCase(this);
-        int t = minute - run.startMinute();
+        int t = RunTimes.placeOf(run, minute);
         made.earliest[t] = Math.max(made.earliest[t], start + 1);
         return made;
     }
@@ -74,7 +77,7 @@ final class RunCase {
         for (int u = n - 1; u >= 0; u--) {
             ahead[u] = NONE;
             fillLeast(u, ahead, leastUpTo, prices);
-            for (int s = run.startMinute() + u + 1 - run.workingLifeMinutes(); s <= lastStart(u, prices); s++) {
+            for (int s = times.end(u + 1) - run.workingLifeMinutes(); s <= lastStart(u, prices); s++) {
                 ahead[u] = Math.min(ahead[u], through(u, s, leastUpTo, prices));
             }
         }
@@ -82,12 +85,12 @@ final class RunCase {
     }
 
     private int lastStart(int u, Prices prices) {
-        return run.startMinute() + u - lead + prices.longestWait();
+        return times.use(u) - lead + prices.longestWait();
     }
 
     /** No bowl used from u feeds beyond this minute; one that comes late reaches farther than its life from u. */
     private int farthest(int u, Prices prices) {
-        return Math.min(run.minutes(), u + run.workingLifeMinutes() - lead + Math.max(lead, prices.longestWait()));
+        return times.fedBy(times.use(u) + run.workingLifeMinutes() - lead + Math.max(lead, prices.longestWait()));
     }
 
     private void fillLeast(int u, long[] ahead, long[] leastUpTo, Prices prices) {
@@ -104,7 +107,7 @@ final class RunCase {
             return NONE;
         }
         int v = u;
-        int end = Math.min(run.minutes(), s + run.workingLifeMinutes() - run.startMinute());
+        int end = times.fedBy(s + run.workingLifeMinutes());
         while (v < end && earliest[v] <= s && s <= latest[v]) {
             v++;
         }
@@ -112,7 +115,7 @@ final class RunCase {
     }
 
     private long own(int u, int s, Prices prices) {
-        int spare = run.startMinute() + u - s;
+        int spare = times.use(u) - s;
         return prices.of(run.mixMinutes(), s)
                 + prices.delayWeight() * Math.max(0, lead - spare)
                 + prices.ageWeight() * Math.max(lead, spare);
@@ -128,7 +131,7 @@ final class RunCase {
         long[] leastUpTo = new long[n + 1];
         for (int u = 0; u < n; u++) {
             fillLeast(u, ahead, leastUpTo, prices);
-            for (int s = run.startMinute() + u + 1 - run.workingLifeMinutes(); s <= lastStart(u, prices); s++) {
+            for (int s = times.end(u + 1) - run.workingLifeMinutes(); s <= lastStart(u, prices); s++) {
                 long cost = through(u, s, leastUpTo, prices);
                 if (reached[u] >= NONE || cost >= NONE || reached[u] + cost > most) {
                     made.struck[u].set(s - firstStart);
@@ -143,7 +146,7 @@ final class RunCase {
 
     private void reach(int u, int s, long[] reached, Prices prices) {
         long base = reached[u] + own(u, s, prices);
-        int end = Math.min(run.minutes(), s + run.workingLifeMinutes() - run.startMinute());
+        int end = times.fedBy(s + run.workingLifeMinutes());
         for (int v = u; v < end && earliest[v] <= s && s <= latest[v]; v++) {
             if (bowls[u][v + 1] >= 0) {
                 reached[v + 1] = Math.min(reached[v + 1], base + prices.mixWeight() * bowls[u][v + 1]);

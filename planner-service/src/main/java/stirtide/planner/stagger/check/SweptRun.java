@@ -9,6 +9,7 @@ final class SweptRun {
     private final Run run;
     private final Prices prices;
     private final int lead;
+    private final RunTimes times;
     private final int first;
     private final int last;
     private final int[] holds;
@@ -20,6 +21,7 @@ final class SweptRun {
         this.run = run;
         this.prices = prices;
         this.lead = run.mixMinutes() + problem.handOverMinutes();
+        this.times = new RunTimes(run);
         this.first = run.startMinute() - run.workingLifeMinutes();
         this.last = run.endMinute() - lead + prices.longestWait();
         this.holds = new int[run.minutes()];
@@ -28,7 +30,7 @@ final class SweptRun {
         int longest = run.workingLifeMinutes() + problem.maxWaitMinutes();
         for (int u = 0; u < run.minutes(); u++) {
             holds[u] = u;
-            for (int v = u + 1; v <= Math.min(run.minutes(), u + longest); v++) {
+            for (int v = u + 1; v <= times.fedBy(times.use(u) + longest); v++) {
                 int cost = run.bowls().cost(u, v);
                 even &= cost == bowl || cost < 0;
                 holds[u] = cost >= 0 ? v : holds[u];
@@ -73,22 +75,22 @@ final class SweptRun {
 
     /** A use before the bowl can be there, where a later one is possible, costs more and reaches no farther. */
     int firstUse(int t, int fed) {
-        return Math.max(0, Math.min(fed, t + lead - run.startMinute()));
+        return Math.min(fed, times.fedBy(t + lead));
     }
 
     int reach(int t, int use) {
-        return Math.min(holds[use], t + run.workingLifeMinutes() - run.startMinute());
+        return Math.min(holds[use], times.fedBy(t + run.workingLifeMinutes()));
     }
 
     int waits(int t, int use) {
-        return Math.max(0, t + lead - run.startMinute() - use);
+        return Math.max(0, t + lead - times.use(use));
     }
 
     long cost(int t, int use) {
         return prices.of(run.mixMinutes(), t)
                 + prices.delayWeight() * waits(t, use)
                 + prices.mixWeight() * bowl
-                + prices.ageWeight() * Math.max(lead, run.startMinute() + use - t);
+                + prices.ageWeight() * Math.max(lead, times.use(use) - t);
     }
 
     /** Least cost from minute t on of a run that is fed up to the given minute of it. */
