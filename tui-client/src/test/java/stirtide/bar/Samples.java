@@ -36,6 +36,7 @@ import stirtide.events.view.DayView.PartCard;
 import stirtide.events.view.DayView.PersonCard;
 import stirtide.events.view.DayView.PlannedBowlCard;
 import stirtide.events.view.DayView.QueuedBowl;
+import stirtide.events.view.DayView.SectionCard;
 import stirtide.events.view.DayView.ServiceCard;
 import stirtide.events.view.DayView.WeighedCard;
 
@@ -294,6 +295,7 @@ public final class Samples {
                 wait,
                 done,
                 List.of(zone("back foils", minutes), zone("crown foils", minutes + 25)),
+                done.isEmpty() ? List.of() : List.of(new SectionCard(1, done, at(10), at(20), number % 2 == 1)),
                 List.of(),
                 Optional.empty());
     }

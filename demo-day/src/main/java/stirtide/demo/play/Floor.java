@@ -11,6 +11,7 @@ import stirtide.events.day.OverMixCause;
 import stirtide.events.setup.Menu.MenuZone;
 import stirtide.events.view.DayView;
 import stirtide.events.view.DayView.LiveBowl;
+import stirtide.events.view.DayView.SectionCard;
 import stirtide.events.view.DayView.ServiceCard;
 
 /**
@@ -22,6 +23,10 @@ public final class Floor {
     private static final int CRUMB_MILLIGRAMS = 500;
     /** Leftovers are weighed to this. */
     private static final int LEFT_STEP_MILLIGRAMS = 100;
+    /** Minutes a rinse may be away from its plan. */
+    private static final int RINSE_EARLY = -3;
+
+    private static final int RINSE_LATE = 2;
 
     private final Knowledge knowledge;
     private final Script script;
@@ -86,6 +91,8 @@ public final class Floor {
     private Optional<Deed> atChair(DayView view, ServiceCard card) {
         Seat seat = seats.get(card.service());
         if (seat == null) return sitDown(view, card);
+        Optional<Deed> rinsed = rinse(view, card, seat);
+        if (rinsed.isPresent()) return rinsed;
         // What is applied is said first: a bowl that ends before its zone would be planned anew.
         return zoneDone(view, card, seat)
                 .or(() -> view.live().stream()
@@ -104,6 +111,23 @@ public final class Floor {
         if (booking == null || !due || !chairFree(view, card)) return Optional.empty();
         seats.put(card.service(), new Seat(card.service(), booking, knowledge, chance, view.time()));
         return Optional.of(new Deed(knowledge.stylist(booking), new DayCommand.StartService(card.service())));
+    }
+
+    /** Hair is rinsed when it looks right: a few minutes before or after the plan, never after the directions' latest. */
+    private Optional<Deed> rinse(DayView view, ServiceCard card, Seat seat) {
+        return card.sections().stream()
+                .filter(section -> !section.recorded())
+                .filter(section -> !view.time().isBefore(rinseMinute(card, section)))
+                .map(section -> new Deed(
+                        knowledge.stylist(seat.booking()),
+                        new DayCommand.RinseSection(card.service(), section.section())))
+                .findFirst();
+    }
+
+    private Instant rinseMinute(ServiceCard card, SectionCard section) {
+        int off = chance.between("rinse " + card.service() + "/" + section.section(), RINSE_EARLY, RINSE_LATE);
+        Instant wanted = section.rinseAt().plusSeconds(60L * off);
+        return wanted.isAfter(section.rinseBy()) ? section.rinseBy() : wanted;
     }
 
     private static boolean chairFree(DayView view, ServiceCard wanted) {

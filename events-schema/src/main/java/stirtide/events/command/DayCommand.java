@@ -24,6 +24,7 @@ import stirtide.events.setup.SwatchTest;
     @JsonSubTypes.Type(value = DayCommand.CancelService.class, name = "CancelService"),
     @JsonSubTypes.Type(value = DayCommand.StartService.class, name = "StartService"),
     @JsonSubTypes.Type(value = DayCommand.FinishZone.class, name = "FinishZone"),
+    @JsonSubTypes.Type(value = DayCommand.RinseSection.class, name = "RinseSection"),
     @JsonSubTypes.Type(value = DayCommand.BeginBowl.class, name = "BeginBowl"),
     @JsonSubTypes.Type(value = DayCommand.WeighBowl.class, name = "WeighBowl"),
     @JsonSubTypes.Type(value = DayCommand.HandOverBowl.class, name = "HandOverBowl"),
@@ -67,6 +68,9 @@ public sealed interface DayCommand {
 
     /** Says that a zone is applied. */
     record FinishZone(int service, String zone) implements DayCommand {}
+
+    /** Says that a section whose zones are all applied was rinsed. */
+    record RinseSection(int service, int section) implements DayCommand {}
 
     /** Begins to mix a bowl of the plan on show. */
     record BeginBowl(String bowl, String personId) implements DayCommand {}

@@ -27,6 +27,7 @@ import stirtide.events.setup.SwatchTest;
     @JsonSubTypes.Type(value = DayEvent.ServiceCancelled.class, name = "ServiceCancelled"),
     @JsonSubTypes.Type(value = DayEvent.ServiceStarted.class, name = "ServiceStarted"),
     @JsonSubTypes.Type(value = DayEvent.ZoneFinished.class, name = "ZoneFinished"),
+    @JsonSubTypes.Type(value = DayEvent.SectionRinsed.class, name = "SectionRinsed"),
     @JsonSubTypes.Type(value = DayEvent.BowlBegun.class, name = "BowlBegun"),
     @JsonSubTypes.Type(value = DayEvent.BowlWeighed.class, name = "BowlWeighed"),
     @JsonSubTypes.Type(value = DayEvent.BowlHandedOver.class, name = "BowlHandedOver"),
@@ -72,6 +73,9 @@ public sealed interface DayEvent {
 
     /** All of a zone is applied. */
     record ZoneFinished(int service, String zone) implements DayEvent {}
+
+    /** A section was rinsed: the processing of its zones has ended. */
+    record SectionRinsed(int service, int section) implements DayEvent {}
 
     /** Somebody began to mix a bowl: lightener and developer meet, the working life runs from here. */
     record BowlBegun(

@@ -43,6 +43,7 @@ public final class EventTypes {
             new EventType("ServiceCancelled", 1, DayEvent.ServiceCancelled.class),
             new EventType("ServiceStarted", 1, DayEvent.ServiceStarted.class),
             new EventType("ZoneFinished", 1, DayEvent.ZoneFinished.class),
+            new EventType("SectionRinsed", 1, DayEvent.SectionRinsed.class),
             new EventType("BowlBegun", 1, DayEvent.BowlBegun.class),
             new EventType("BowlWeighed", 1, DayEvent.BowlWeighed.class),
             new EventType("BowlHandedOver", 1, DayEvent.BowlHandedOver.class),

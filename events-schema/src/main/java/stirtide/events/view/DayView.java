@@ -91,7 +91,7 @@ public record DayView(
 
     /**
      * One service. {@code state} is BOOKED, STARTED, APPLIED, RINSED or CANCELLED; {@code tests} are those the directions
-     * demand; {@code memory} is there when the client was here before.
+     * demand; {@code sections} are those applied whole; {@code memory} is there when the client was here before.
      */
     public record ServiceCard(
             int service,
@@ -105,8 +105,15 @@ public record DayView(
             int waitMinutes,
             List<String> zonesDone,
             List<PlannedZone> zones,
+            List<SectionCard> sections,
             List<TestCard> tests,
             Optional<MemoryCard> memory) {}
+
+    /**
+     * A section whose zones are all applied. {@code rinseAt} is the recorded rinse, or the planned one where
+     * {@code recorded} is false; {@code rinseBy} is when the directions want it rinsed at the latest.
+     */
+    public record SectionCard(int section, List<String> zones, Instant rinseAt, Instant rinseBy, boolean recorded) {}
 
     /**
      * A test the directions demand before a service. {@code kind} is STRAND or PATCH; {@code state} is RECORDED, TOO_LATE

@@ -56,6 +56,7 @@ public final class Rights {
             Map.entry("CancelService", LEADERS_AND_SERVICE),
             Map.entry("StartService", PEOPLE),
             Map.entry("FinishZone", PEOPLE),
+            Map.entry("RinseSection", PEOPLE),
             Map.entry("BeginBowl", PEOPLE),
             Map.entry("WeighBowl", PEOPLE),
             Map.entry("HandOverBowl", PEOPLE),

@@ -19,6 +19,8 @@ public final class ActionWords {
         if (event instanceof DayEvent.ServiceCancelled e) return "cancelled service " + e.service();
         if (event instanceof DayEvent.ServiceStarted e) return "started service " + e.service();
         if (event instanceof DayEvent.ZoneFinished e) return "finished " + e.zone() + " of service " + e.service();
+        if (event instanceof DayEvent.SectionRinsed e)
+            return "rinsed section " + e.section() + " of service " + e.service();
         if (event instanceof DayEvent.BowlBegun e) return "began bowl " + e.bowl();
         if (event instanceof DayEvent.BowlWeighed e) return "weighed bowl " + e.bowl();
         if (event instanceof DayEvent.BowlHandedOver e) return "handed over bowl " + e.bowl();
@@ -90,6 +92,7 @@ public final class ActionWords {
         if (event instanceof DayEvent.ServiceCancelled e) return new DayCommand.CancelService(e.service(), e.reason());
         if (event instanceof DayEvent.ServiceStarted e) return new DayCommand.StartService(e.service());
         if (event instanceof DayEvent.ZoneFinished e) return new DayCommand.FinishZone(e.service(), e.zone());
+        if (event instanceof DayEvent.SectionRinsed e) return new DayCommand.RinseSection(e.service(), e.section());
         if (event instanceof DayEvent.BowlBegun e) return new DayCommand.BeginBowl(e.bowl(), e.personId());
         if (event instanceof DayEvent.BowlWeighed e)
             return new DayCommand.WeighBowl(e.bowl(), e.lightenerMilligrams(), e.developerParts());

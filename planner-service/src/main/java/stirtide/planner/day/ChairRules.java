@@ -47,6 +47,37 @@ final class ChairRules {
         return Decision.accept(new DayEvent.ZoneFinished(service.service(), next));
     }
 
+    /** A rinse is recorded when it has been: it never has to wait for this, and it is not taken for granted either. */
+    static Decision rinse(Day day, DayCommand.RinseSection command) {
+        var found = day.service(command.service());
+        if (found.isEmpty()) return BookingRules.noService(day, command.service());
+        var service = found.get();
+        if (!service.standing()) return BookingRules.cancelled(service);
+        var sections = Rinses.sections(day, service);
+        if (!sections.contains(command.section()))
+            return Decision.refuse(
+                    "SECTION_UNKNOWN",
+                    "Service " + service.service() + " has no section " + command.section() + ". Accepted: "
+                            + BookingRules.listed(
+                                    sections.stream().map(String::valueOf).toList())
+                            + ".");
+        var rinsed = service.rinsedAt().get(command.section());
+        if (rinsed != null)
+            return Decision.refuse(
+                    "SECTION_RINSED",
+                    "Section " + command.section() + " of service " + service.service() + " was rinsed at "
+                            + SalonTime.of(day.opened()).clock(rinsed)
+                            + " already. A section is rinsed once. Only who recorded it can take that back.");
+        var open = Rinses.unapplied(day, service, command.section());
+        if (!open.isEmpty())
+            return Decision.refuse(
+                    "SECTION_NOT_APPLIED",
+                    "Rinse when the hair asks for it. The record takes the rinse of a section once its zones are finished:"
+                            + " finish " + BookingRules.listed(open) + " of service " + service.service()
+                            + " first, or cancel the service.");
+        return Decision.accept(new DayEvent.SectionRinsed(service.service(), command.section()));
+    }
+
     /** Whether all zones of a service are applied. */
     static boolean applied(Day day, ServiceState service) {
         return service.zonesDone().size()

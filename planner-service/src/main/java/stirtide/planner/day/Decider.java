@@ -36,6 +36,7 @@ public final class Decider {
         if (command instanceof DayCommand.CancelService cancel) return BookingRules.cancel(day, cancel);
         if (command instanceof DayCommand.StartService start) return ChairRules.start(day, start);
         if (command instanceof DayCommand.FinishZone finish) return ChairRules.finishZone(day, finish);
+        if (command instanceof DayCommand.RinseSection rinse) return ChairRules.rinse(day, rinse);
         if (command instanceof DayCommand.BeginBowl begin) return BeginRules.begin(day, begin, facts);
         if (command instanceof DayCommand.WeighBowl weigh) return WeighRules.weigh(day, weigh);
         if (command instanceof DayCommand.HandOverBowl over) return BowlRules.handOver(day, over, facts);

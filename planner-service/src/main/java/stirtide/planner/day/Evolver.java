@@ -118,6 +118,8 @@ public final class Evolver {
             return day.with(service(day, stored, started.service()).started(stored.time()));
         if (event instanceof DayEvent.ZoneFinished done)
             return day.with(service(day, stored, done.service()).zoneDone(done.zone(), stored.time()));
+        if (event instanceof DayEvent.SectionRinsed rinse)
+            return day.with(service(day, stored, rinse.service()).rinsed(rinse.section(), stored.time()));
         if (event instanceof DayEvent.TestRecorded test) {
             var tested = service(day, stored, test.service());
             var tests = tested.booking().tests().orElse(ClientTests.NONE).with(test.kind(), test.doneAt());

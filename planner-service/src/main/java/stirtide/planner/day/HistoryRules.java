@@ -75,7 +75,8 @@ final class HistoryRules {
                 || zone.usedMilligrams() < 1
                 || zone.mixedMilligrams() < 1
                 || zone.applyMinutes() < 1
-                || zone.processMinutes() < 0;
+                || zone.processMinutes() < 0
+                || zone.rinsedAfterMinutes().orElse(0) < 0;
     }
 
     /** Swatches and strips know their own ranges and say them. */

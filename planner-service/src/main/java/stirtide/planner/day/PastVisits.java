@@ -77,8 +77,18 @@ public final class PastVisits {
                 used,
                 (int) Math.max(1, applied),
                 zone.processMinutes(),
+                rinsedAfterMinutes(service, zone, progress),
                 levels.beforeTenths(),
                 levels.afterTenths());
+    }
+
+    /** Minutes a zone really processed, where its rinse was recorded. */
+    private static Optional<Integer> rinsedAfterMinutes(ServiceState service, MenuZone zone, Progress progress) {
+        return Optional.ofNullable(service.rinsedAt().get(zone.section()))
+                .flatMap(rinsed -> progress.done().stream()
+                        .filter(done -> done.zone().zone().equals(zone.zone()))
+                        .map(done -> (int) Duration.between(done.end(), rinsed).toMinutes())
+                        .findFirst());
     }
 
     /** The bowls of a run that were at the chair, together; they were weighed separately but by one formula. */

@@ -2,20 +2,26 @@ package stirtide.planner.day;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import stirtide.events.setup.Directions;
+import stirtide.events.setup.Menu.MenuZone;
+import stirtide.events.view.DayView.SectionCard;
 import stirtide.planner.day.Progress.DoneZone;
 
 /**
- * When sections are rinsed. Nobody records a rinse; a section counts as rinsed when the wanted minutes of its last zone
- * are over, and at the latest when the directions' longest time of its first zone is.
+ * When sections are rinsed. Where nobody records the rinse a section counts as rinsed when the wanted minutes of its last
+ * zone are over, and at the latest when the directions' longest time of its first zone is.
  */
 public final class Rinses {
     private Rinses() {}
 
     /** When a section is or was to be rinsed, empty while a zone of it is still to be applied. */
     public static Optional<Instant> rinseAt(Day day, ServiceState service, Progress progress, int section) {
+        var recorded = service.rinsedAt().get(section);
+        if (recorded != null) return Optional.of(recorded);
         long zones = Bookings.entry(day, service).zones().stream()
                 .filter(zone -> zone.section() == section)
                 .count();
@@ -32,6 +38,46 @@ public final class Rinses {
             if (bound.isBefore(latest)) latest = bound;
         }
         return Optional.of(wanted.isBefore(latest) ? wanted : latest);
+    }
+
+    /** The sections of a service, in the order they are begun. */
+    static List<Integer> sections(Day day, ServiceState service) {
+        return Bookings.entry(day, service).zones().stream()
+                .map(MenuZone::section)
+                .distinct()
+                .toList();
+    }
+
+    /** Zones of a section that are still to be applied. */
+    static List<String> unapplied(Day day, ServiceState service, int section) {
+        return Bookings.entry(day, service).zones().stream()
+                .skip(service.zonesDone().size())
+                .filter(zone -> zone.section() == section)
+                .map(MenuZone::zone)
+                .toList();
+    }
+
+    /** The sections of a service that are applied whole, with their rinse as recorded or planned. */
+    public static List<SectionCard> applied(Day day, ServiceState service) {
+        if (service.zonesDone().isEmpty()) return List.of();
+        var progress = Progress.of(day, service, day.time());
+        var cards = new ArrayList<SectionCard>();
+        for (int section : sections(day, service)) {
+            var zones = progress.done().stream()
+                    .filter(done -> done.zone().section() == section)
+                    .toList();
+            if (!unapplied(day, service, section).isEmpty()) continue;
+            cards.add(new SectionCard(
+                    section,
+                    zones.stream().map(done -> done.zone().zone()).toList(),
+                    rinseAt(day, service, progress, section).orElseThrow(),
+                    zones.stream()
+                            .map(done -> rinseBy(day, done))
+                            .min(Comparator.naturalOrder())
+                            .orElseThrow(),
+                    service.rinsedAt().containsKey(section)));
+        }
+        return cards;
     }
 
     /** When the directions want a zone rinsed at the latest. */

@@ -18,6 +18,7 @@ import stirtide.events.day.Booking;
  * @param cancelledAt when the service was cancelled
  * @param zonesDone zones applied, in order
  * @param bowls bowls begun for it, in order of their letters
+ * @param rinsedAt sections whose rinse was recorded, and when
  * @param dueMarks what was noted about bowls still to be begun, by bowl id
  */
 public record ServiceState(
@@ -27,6 +28,7 @@ public record ServiceState(
         Optional<Instant> cancelledAt,
         List<ZoneDone> zonesDone,
         List<BowlState> bowls,
+        SortedMap<Integer, Instant> rinsedAt,
         SortedMap<String, DueMark> dueMarks) {
 
     /** A zone and when all of it was applied. */
@@ -45,6 +47,7 @@ public record ServiceState(
                 Optional.empty(),
                 List.of(),
                 List.of(),
+                Collections.emptySortedMap(),
                 Collections.emptySortedMap());
     }
 
@@ -64,21 +67,35 @@ public record ServiceState(
     }
 
     ServiceState moved(Booking newBooking) {
-        return new ServiceState(service, newBooking, startedAt, cancelledAt, zonesDone, bowls, dueMarks);
+        return new ServiceState(service, newBooking, startedAt, cancelledAt, zonesDone, bowls, rinsedAt, dueMarks);
     }
 
     ServiceState started(Instant at) {
-        return new ServiceState(service, booking, Optional.of(at), cancelledAt, zonesDone, bowls, dueMarks);
+        return new ServiceState(service, booking, Optional.of(at), cancelledAt, zonesDone, bowls, rinsedAt, dueMarks);
     }
 
     ServiceState cancelled(Instant at) {
-        return new ServiceState(service, booking, startedAt, Optional.of(at), zonesDone, bowls, dueMarks);
+        return new ServiceState(service, booking, startedAt, Optional.of(at), zonesDone, bowls, rinsedAt, dueMarks);
     }
 
     ServiceState zoneDone(String zone, Instant at) {
         var done = new ArrayList<>(zonesDone);
         done.add(new ZoneDone(zone, at));
-        return new ServiceState(service, booking, startedAt, cancelledAt, List.copyOf(done), bowls, dueMarks);
+        return new ServiceState(service, booking, startedAt, cancelledAt, List.copyOf(done), bowls, rinsedAt, dueMarks);
+    }
+
+    ServiceState rinsed(int section, Instant at) {
+        var rinsed = new TreeMap<>(rinsedAt);
+        rinsed.put(section, at);
+        return new ServiceState(
+                service,
+                booking,
+                startedAt,
+                cancelledAt,
+                zonesDone,
+                bowls,
+                Collections.unmodifiableSortedMap(rinsed),
+                dueMarks);
     }
 
     ServiceState begun(BowlState bowl) {
@@ -93,19 +110,28 @@ public record ServiceState(
                 cancelledAt,
                 zonesDone,
                 List.copyOf(more),
+                rinsedAt,
                 Collections.unmodifiableSortedMap(marks));
     }
 
     ServiceState with(BowlState bowl) {
         var changed = new ArrayList<>(bowls);
         changed.replaceAll(old -> old.bowl().equals(bowl.bowl()) ? bowl : old);
-        return new ServiceState(service, booking, startedAt, cancelledAt, zonesDone, List.copyOf(changed), dueMarks);
+        return new ServiceState(
+                service, booking, startedAt, cancelledAt, zonesDone, List.copyOf(changed), rinsedAt, dueMarks);
     }
 
     ServiceState marked(String bowl, DueMark mark) {
         var marks = new TreeMap<>(dueMarks);
         marks.put(bowl, mark);
         return new ServiceState(
-                service, booking, startedAt, cancelledAt, zonesDone, bowls, Collections.unmodifiableSortedMap(marks));
+                service,
+                booking,
+                startedAt,
+                cancelledAt,
+                zonesDone,
+                bowls,
+                rinsedAt,
+                Collections.unmodifiableSortedMap(marks));
     }
 }

@@ -68,6 +68,7 @@ final class HistoryFile {
         node.set("mixedGrams", SetupFiles.thousandths(zone.mixedMilligrams()));
         node.set("usedGrams", SetupFiles.thousandths(zone.usedMilligrams()));
         node.put("applyMinutes", zone.applyMinutes()).put("processMinutes", zone.processMinutes());
+        zone.rinsedAfterMinutes().ifPresent(minutes -> node.put("rinsedAfterMinutes", minutes));
         zone.levelBeforeTenths().ifPresent(level -> node.set("levelBefore", SetupFiles.decimal(level, 1)));
         zone.levelAfterTenths().ifPresent(level -> node.set("levelAfter", SetupFiles.decimal(level, 1)));
         return node;

@@ -86,6 +86,7 @@ final class HistoryReader {
                 used,
                 item.whole("applyMinutes"),
                 item.whole("processMinutes"),
+                item.wholeIfAny("rinsedAfterMinutes"),
                 item.tenthsIfAny("levelBefore"),
                 item.tenthsIfAny("levelAfter"));
     }

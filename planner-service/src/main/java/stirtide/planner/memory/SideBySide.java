@@ -41,10 +41,17 @@ public final class SideBySide {
                         new Line("mixed", zone -> Figures.grams(zone.mixedMilligrams())),
                         new Line("used", zone -> Figures.grams(zone.usedMilligrams())),
                         new Line("applied in", zone -> zone.applyMinutes() + " min"),
-                        new Line("processed", zone -> zone.processMinutes() + " min"),
+                        new Line("processed", SideBySide::processed),
                         new Line("level before", zone -> level(zone.levelBeforeTenths())),
                         new Line("level after", zone -> level(zone.levelAfterTenths())))
                 .forEach(line -> rows.add(line.row(name, first, second)));
+    }
+
+    /** Real minutes where the rinse was recorded, else the planned ones, called so: {@code "34 min"}, {@code "30 min planned"}. */
+    public static String processed(PastZone zone) {
+        return zone.rinsedAfterMinutes()
+                .map(minutes -> minutes + " min")
+                .orElse(zone.processMinutes() + " min planned");
     }
 
     /** A level in whole or tenths: {@code "8.5"}, {@code "-"} when nobody recorded it. */

@@ -42,6 +42,6 @@ final class MemoryCards {
         return zone.zone() + ": " + Products.lightener(day, zone.lightenerId()) + " "
                 + Figures.ratio(zone.ratioThousandths()) + " with " + Figures.strength(zone.strengthHundredths()) + ", "
                 + Figures.grams(zone.usedMilligrams()) + " used of " + Figures.grams(zone.mixedMilligrams()) + ", "
-                + zone.applyMinutes() + " min" + levels;
+                + "applied in " + zone.applyMinutes() + " min, processed " + SideBySide.processed(zone) + levels;
     }
 }

@@ -40,6 +40,7 @@ final class ServiceCards {
                 planned.map(PlannedService::waitMinutes).orElse(0),
                 service.zonesDone().stream().map(ZoneDone::zone).toList(),
                 planned.map(PlannedService::zones).orElse(List.of()),
+                Rinses.applied(day, service),
                 DemandedTests.of(day, service),
                 MemoryCards.of(day, service));
     }

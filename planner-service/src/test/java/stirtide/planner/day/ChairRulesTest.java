@@ -5,7 +5,10 @@ import static stirtide.planner.day.Given.booking;
 
 import org.junit.jupiter.api.Test;
 import stirtide.events.command.DayCommand.FinishZone;
+import stirtide.events.command.DayCommand.RinseSection;
 import stirtide.events.command.DayCommand.StartService;
+import stirtide.events.command.DayCommand.TakeBack;
+import stirtide.events.day.DayEvent.SectionRinsed;
 import stirtide.events.day.DayEvent.ServiceStarted;
 import stirtide.events.day.DayEvent.ZoneFinished;
 
@@ -40,6 +43,47 @@ class ChairRulesTest {
         scene.refused(new FinishZone(1, "crown"), "ZONE_NOT_NEXT");
         scene.does(new FinishZone(1, "sides"));
         scene.refused(new FinishZone(1, "sides"), "SERVICE_APPLIED");
+    }
+
+    @Test
+    void a_section_is_rinsed_once_when_its_zones_are_applied() {
+        scene.refused(new RinseSection(9, 1), "SERVICE_UNKNOWN");
+        assertThat(scene.refused(new RinseSection(1, 7), "SECTION_UNKNOWN").sentence())
+                .contains("Accepted: 1");
+        scene.does(new StartService(1));
+        assertThat(scene.refused(new RinseSection(1, 1), "SECTION_NOT_APPLIED").sentence())
+                .contains("Rinse when the hair asks for it", "finish crown, sides of service 1");
+        scene.does(new FinishZone(1, "crown")).does(new FinishZone(1, "sides"));
+        scene.at("08:35").does(new RinseSection(1, 1));
+        assertThat(scene.newest()).isEqualTo(new SectionRinsed(1, 1));
+        assertThat(scene.refused(new RinseSection(1, 1), "SECTION_RINSED").sentence())
+                .contains("08:35");
+    }
+
+    @Test
+    void a_recorded_rinse_ends_processing_early_or_late_and_can_be_taken_back() {
+        scene.does(new StartService(1)).does(new FinishZone(1, "crown")).does(new FinishZone(1, "sides"));
+        var planned =
+                Rinses.applied(scene.day, scene.day.service(1).orElseThrow()).get(0);
+        assertThat(planned.recorded()).isFalse();
+        assertThat(planned.zones()).containsExactly("crown", "sides");
+        assertThat(PlanQuestions.of(scene.day).orElseThrow().services()).hasSize(1);
+        scene.at("08:09").does(new RinseSection(1, 1));
+        assertThat(Rinses.lastRinse(scene.day, scene.day.service(1).orElseThrow()))
+                .contains(Given.at("08:09"));
+        assertThat(PlanQuestions.of(scene.day).orElseThrow().services()).isEmpty();
+        scene.does(new TakeBack(scene.day.revision()));
+        assertThat(Rinses.applied(scene.day, scene.day.service(1).orElseThrow()))
+                .containsExactly(planned);
+        scene.at("09:30").does(new RinseSection(1, 1));
+        assertThat(Rinses.applied(scene.day, scene.day.service(1).orElseThrow()))
+                .singleElement()
+                .satisfies(late -> {
+                    assertThat(late.recorded()).isTrue();
+                    assertThat(late.rinseAt()).isEqualTo(Given.at("09:30"));
+                    assertThat(late.rinseBy()).isEqualTo(planned.rinseBy());
+                });
+        assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
     }
 
     @Test

@@ -53,6 +53,7 @@ class HistoryRulesTest {
                         20,
                         20,
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.empty())));
     }
 

@@ -75,6 +75,7 @@ public final class RandomDay {
             return new DayCommand.AcknowledgeAlarm(
                     alarms.get(random.nextInt(alarms.size())).id());
         if (random.nextInt(40) == 0) return new DayCommand.CloseDay();
+        if (random.nextInt(3) == 0) return new DayCommand.RinseSection(service(), 1);
         return new DayCommand.ChangeShift(person(), List.of(Given.span("08:00", "20:00")));
     }
 

@@ -13,6 +13,7 @@ import stirtide.events.command.DayCommand.FinishZone;
 import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.events.command.DayCommand.RecordLevels;
 import stirtide.events.command.DayCommand.RepeatFormula;
+import stirtide.events.command.DayCommand.RinseSection;
 import stirtide.events.command.DayCommand.StartService;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.setup.DaySetup;
@@ -24,6 +25,7 @@ import stirtide.events.setup.Scale;
 import stirtide.events.setup.UseHistory;
 import stirtide.planner.memory.LastTime;
 import stirtide.planner.memory.Repeat;
+import stirtide.planner.memory.SideBySide;
 import stirtide.planner.memory.ZoneRepeat.Answer;
 import stirtide.planner.view.VisitsViews;
 
@@ -33,7 +35,18 @@ class RememberedDayTest {
 
     private static PastZone crown(String lightener, int strength, int ratio) {
         return new PastZone(
-                "crown", "foil", lightener, strength, ratio, 66_000, 61_000, 22, 20, Optional.of(60), Optional.of(85));
+                "crown",
+                "foil",
+                lightener,
+                strength,
+                ratio,
+                66_000,
+                61_000,
+                22,
+                20,
+                Optional.empty(),
+                Optional.of(60),
+                Optional.of(85));
     }
 
     private static DaySetup remembering(DaySetup setup, PastZone... zones) {
@@ -60,6 +73,8 @@ class RememberedDayTest {
                 .at("10:30")
                 .does(new FinishZone(1, "sides"))
                 .does(new BinBowl("1a", 12_000, OverMixCause.LEFT_OVER))
+                .at("11:12")
+                .does(new RinseSection(1, 1))
                 .does(new RecordLevels(1, "crown", Optional.empty(), Optional.of(90)));
         // 30 + 60 g mixed, 12 g left, 3 g residue: 75 g used, shared 40 to 20; service 2 has no zone done yet
         assertThat(PastVisits.of(scene.day))
@@ -78,6 +93,7 @@ class RememberedDayTest {
                                         50_000,
                                         20,
                                         20,
+                                        Optional.of(52),
                                         Optional.of(60),
                                         Optional.of(90)),
                                 new PastZone(
@@ -90,6 +106,7 @@ class RememberedDayTest {
                                         25_000,
                                         10,
                                         20,
+                                        Optional.of(42),
                                         Optional.empty(),
                                         Optional.empty()))));
         assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
@@ -206,6 +223,24 @@ class RememberedDayTest {
         var known = opened(remembering(Given.setup(), crown("cloudlift", 900, 2_000)));
         known.at("10:00").does(new StartService(1));
         known.refused(new RepeatFormula(1, true), "SERVICE_STARTED");
+    }
+
+    @Test
+    void minutes_nobody_recorded_are_called_planned() {
+        var planned = crown("cloudlift", 900, 2_000);
+        assertThat(SideBySide.processed(planned)).isEqualTo("20 min planned");
+        var scene = Scene.atChair()
+                .at("10:20")
+                .does(new FinishZone(1, "crown"))
+                .does(new FinishZone(1, "sides"))
+                .does(new BinBowl("1a", 12_000, OverMixCause.LEFT_OVER));
+        assertThat(PastVisits.of(scene.day).get(0).zones())
+                .extracting(SideBySide::processed)
+                .containsExactly("20 min planned", "20 min planned");
+        scene.at("10:47").does(new RinseSection(1, 1));
+        assertThat(PastVisits.of(scene.day).get(0).zones())
+                .extracting(SideBySide::processed)
+                .containsExactly("27 min", "27 min");
     }
 
     @Test

@@ -49,6 +49,7 @@ class HistoryFileTest {
                             55_500,
                             22,
                             30,
+                            Optional.empty(),
                             Optional.of(60),
                             Optional.of(85)));
         });

@@ -44,7 +44,18 @@ import stirtide.planner.day.Scene;
 class ViewsFitContractTest {
     private static PastVisit visit(int daysBefore, int ratio) {
         var crown = new PastZone(
-                "crown", "foil", "cloudlift", 600, ratio, 66_000, 61_000, 22, 20, Optional.of(60), Optional.empty());
+                "crown",
+                "foil",
+                "cloudlift",
+                600,
+                ratio,
+                66_000,
+                61_000,
+                22,
+                20,
+                Optional.of(31),
+                Optional.of(60),
+                Optional.empty());
         return new PastVisit(Given.DATE.minusDays(daysBefore), "Q.Z.", "foils", List.of(crown));
     }
 

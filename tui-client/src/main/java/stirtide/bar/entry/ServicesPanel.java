@@ -1,5 +1,6 @@
 package stirtide.bar.entry;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -56,7 +57,7 @@ public final class ServicesPanel implements Panel {
     @Override
     public void draw(Pane inside, Scene scene) {
         List<DayView.ServiceCard> services = services(scene);
-        int listRows = inside.height() - ZONE_ROWS - 4;
+        int listRows = inside.height() - ZONE_ROWS - 3;
         inside.put(2, 0, "nr chair client   service            booked planned  end    wait  state", Style.DIM);
         int at = index(services);
         int first = Math.max(0, Math.min(at - listRows / 2, services.size() - listRows));
@@ -65,16 +66,7 @@ public final class ServicesPanel implements Panel {
         int more = services.size() - first - listRows;
         if (more > 0) inside.put(2, 1 + listRows, more + " more below", Style.DIM);
         current(scene).ifPresent(service -> drawZones(inside, 2 + listRows, service, scene));
-        if (!reason.isEmpty()) inside.put(1, inside.height() - 2, "! " + reason, Style.STRONG);
-        inside.put(1, inside.height() - 1, keys(scene), Style.DIM);
-    }
-
-    private String keys(Scene scene) {
-        var words = KeyTable.of(place(), scene.mayWrite(), false).stream()
-                .filter(binding -> !binding.label().isEmpty())
-                .map(binding -> binding.shown() + " " + binding.label())
-                .toList();
-        return String.join("   ", words);
+        if (!reason.isEmpty()) inside.put(1, inside.height() - 1, "! " + reason, Style.STRONG);
     }
 
     private static void drawService(Pane inside, int row, DayView.ServiceCard card, Scene scene, boolean isPicked) {
@@ -101,6 +93,13 @@ public final class ServicesPanel implements Panel {
                     + "  rinse " + TimeText.minute(zone.rinseAt(), scene.zone())
                     + ", latest " + TimeText.minute(zone.rinseBy(), scene.zone());
             inside.put(19, row++, times, Style.DIM);
+        }
+        for (DayView.SectionCard section : card.sections()) {
+            if (row >= firstRow + ZONE_ROWS || !section.recorded()) continue;
+            inside.fit(2, row, 16, String.join(", ", section.zones()), Style.TEXT);
+            String rinsed = "rinsed " + TimeText.minute(section.rinseAt(), scene.zone()) + ", latest "
+                    + TimeText.minute(section.rinseBy(), scene.zone());
+            inside.put(19, row++, rinsed, Style.DIM);
         }
     }
 
@@ -147,6 +146,7 @@ public final class ServicesPanel implements Panel {
             return send(new DayCommand.StartService(card.service()), "service " + card.service() + " seated");
         }
         if (action == Action.ZONE_DONE) return zoneDone(card);
+        if (action == Action.RINSED) return rinsed(card);
         if (action == Action.OTHER_START) {
             if (card.state().equals(BOOKED)) return new PanelAnswer.Open(OtherStartPanel.of(card));
             return stay("only a service that has not started can be moved");
@@ -164,6 +164,16 @@ public final class ServicesPanel implements Panel {
         if (zone.isEmpty()) return stay("every zone of this service is applied");
         String words = "service " + card.service() + " " + zone.get() + " applied";
         return send(new DayCommand.FinishZone(card.service(), zone.get()), words);
+    }
+
+    private PanelAnswer rinsed(DayView.ServiceCard card) {
+        Optional<DayView.SectionCard> section = card.sections().stream()
+                .filter(one -> !one.recorded())
+                .min(Comparator.comparing(DayView.SectionCard::rinseAt));
+        if (section.isEmpty()) return stay("no section of this service waits for its rinse");
+        String words = "service " + card.service() + " "
+                + String.join(", ", section.get().zones()) + " rinsed";
+        return send(new DayCommand.RinseSection(card.service(), section.get().section()), words);
     }
 
     private PanelAnswer cancel(DayView.ServiceCard card, Scene scene) {

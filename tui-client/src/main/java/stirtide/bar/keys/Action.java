@@ -50,6 +50,8 @@ public enum Action {
     SEATED,
     /** Says that a zone is applied. */
     ZONE_DONE,
+    /** Says that a section was rinsed. */
+    RINSED,
     /** Gives a service another start. */
     OTHER_START,
     /** Records when a strand or patch test was done. */

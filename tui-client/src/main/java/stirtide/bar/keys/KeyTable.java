@@ -19,6 +19,8 @@ public final class KeyTable {
                     .writing(),
             character(SERVICES, Action.ZONE_DONE, 'z', "zone done", "the zone is applied")
                     .writing(),
+            character(SERVICES, Action.RINSED, 'w', "rinsed", "the next applied section is rinsed")
+                    .writing(),
             character(SERVICES, Action.OTHER_START, 't', "time", "the client is late or early: move the start")
                     .writing(),
             character(SERVICES, Action.CANCEL_SERVICE, 'x', "cancel", "the client does not come, or leaves")

@@ -152,7 +152,11 @@ final class ViewKeys {
                 .writing());
         if (place == BAR || place == FLOOR) {
             keys.add(character(
-                    place, Action.SERVICES, 's', "services", "services of the day: seat, zone done, late, cancel"));
+                    place,
+                    Action.SERVICES,
+                    's',
+                    "services",
+                    "services of the day: seat, zone done, rinsed, late, cancel"));
             keys.add(character(place, Action.WALK_IN, 'n', "walk-in", "book a client who walks in")
                     .writing());
         }

@@ -27,6 +27,7 @@ import stirtide.events.command.DayCommand.FinishBowl;
 import stirtide.events.command.DayCommand.FinishZone;
 import stirtide.events.command.DayCommand.HandOverBowl;
 import stirtide.events.command.DayCommand.MoveService;
+import stirtide.events.command.DayCommand.RinseSection;
 import stirtide.events.command.DayCommand.StartService;
 import stirtide.events.command.DayCommand.TakeBack;
 import stirtide.events.command.DayCommand.WeighBowl;
@@ -212,11 +213,12 @@ class DeskTest {
 
     @Test
     void a_client_is_seated_a_zone_is_done_a_start_is_moved_and_a_service_is_cancelled() {
-        bench.type("sz").press(Key.Kind.DOWN).type("s").type("t15").press(Key.Kind.ENTER);
+        bench.type("szw").press(Key.Kind.DOWN).type("s").type("t15").press(Key.Kind.ENTER);
         bench.press(Key.Kind.DOWN).type("xy");
         assertThat(bench.sent)
                 .containsExactly(
                         new FinishZone(4, "crown foils"),
+                        new RinseSection(4, 1),
                         new StartService(7),
                         new MoveService(7, Samples.at(24), Optional.empty(), "client late"),
                         new CancelService(8, "client did not come"));
