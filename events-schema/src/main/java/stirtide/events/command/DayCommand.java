@@ -30,6 +30,10 @@ import stirtide.events.setup.SwatchTest;
     @JsonSubTypes.Type(value = DayCommand.HandOverBowl.class, name = "HandOverBowl"),
     @JsonSubTypes.Type(value = DayCommand.FinishBowl.class, name = "FinishBowl"),
     @JsonSubTypes.Type(value = DayCommand.BinBowl.class, name = "BinBowl"),
+    @JsonSubTypes.Type(value = DayCommand.BeginBatch.class, name = "BeginBatch"),
+    @JsonSubTypes.Type(value = DayCommand.WeighBatch.class, name = "WeighBatch"),
+    @JsonSubTypes.Type(value = DayCommand.DivideBatch.class, name = "DivideBatch"),
+    @JsonSubTypes.Type(value = DayCommand.BinBatch.class, name = "BinBatch"),
     @JsonSubTypes.Type(value = DayCommand.ChangeShift.class, name = "ChangeShift"),
     @JsonSubTypes.Type(value = DayCommand.ChangeSetup.class, name = "ChangeSetup"),
     @JsonSubTypes.Type(value = DayCommand.PinAllowance.class, name = "PinAllowance"),
@@ -90,6 +94,26 @@ public sealed interface DayCommand {
 
     /** Throws away what is left in a bowl. */
     record BinBowl(String bowl, int leftMilligrams, OverMixCause cause) implements DayCommand {}
+
+    /** Begins one mix for two bowls of the plan on show, the bowl it is mixed in first. */
+    record BeginBatch(List<String> bowls, String personId) implements DayCommand {
+        public BeginBatch {
+            bowls = List.copyOf(bowls);
+        }
+    }
+
+    /** Records what was weighed for both bowls of a batch together; {@code batch} is the bowl it is mixed in. */
+    record WeighBatch(String batch, int lightenerMilligrams, List<DeveloperPart> developerParts) implements DayCommand {
+        public WeighBatch {
+            developerParts = List.copyOf(developerParts);
+        }
+    }
+
+    /** Records how much was poured into the second bowl of a batch. */
+    record DivideBatch(String batch, int pouredMilligrams) implements DayCommand {}
+
+    /** Throws away a mix for two bowls that is not divided yet. */
+    record BinBatch(String batch, OverMixCause cause) implements DayCommand {}
 
     /** Replaces somebody's hours on this day. */
     record ChangeShift(String personId, List<Span> onDuty) implements DayCommand {

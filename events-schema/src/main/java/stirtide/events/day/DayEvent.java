@@ -33,6 +33,10 @@ import stirtide.events.setup.SwatchTest;
     @JsonSubTypes.Type(value = DayEvent.BowlHandedOver.class, name = "BowlHandedOver"),
     @JsonSubTypes.Type(value = DayEvent.BowlFinished.class, name = "BowlFinished"),
     @JsonSubTypes.Type(value = DayEvent.BowlBinned.class, name = "BowlBinned"),
+    @JsonSubTypes.Type(value = DayEvent.BatchBegun.class, name = "BatchBegun"),
+    @JsonSubTypes.Type(value = DayEvent.BatchWeighed.class, name = "BatchWeighed"),
+    @JsonSubTypes.Type(value = DayEvent.BatchDivided.class, name = "BatchDivided"),
+    @JsonSubTypes.Type(value = DayEvent.BatchBinned.class, name = "BatchBinned"),
     @JsonSubTypes.Type(value = DayEvent.ShiftChanged.class, name = "ShiftChanged"),
     @JsonSubTypes.Type(value = DayEvent.SetupChanged.class, name = "SetupChanged"),
     @JsonSubTypes.Type(value = DayEvent.AllowancePinned.class, name = "AllowancePinned"),
@@ -115,6 +119,49 @@ public sealed interface DayEvent {
 
     /** What was left in the bowl was thrown away. */
     record BowlBinned(String bowl, int leftMilligrams, OverMixCause cause) implements DayEvent {}
+
+    /**
+     * Somebody began one mix for two bowls of different clients: the working life of both runs from here.
+     *
+     * @param shares the bowl it is mixed in, then the bowl that gets its share from it
+     * @param planned what is to be weighed, for both together
+     */
+    record BatchBegun(List<BatchShare> shares, String personId, String scaleId, BowlFormula planned, Instant lifeEnds)
+            implements DayEvent {
+        public BatchBegun {
+            shares = List.copyOf(shares);
+        }
+    }
+
+    /**
+     * What is really in one mix for two bowls, before it is divided. A later weighing replaces an earlier one.
+     *
+     * @param batch the bowl it is mixed in
+     * @param ratioThousandths developer per lightener, in thousandths, rounded to nearest
+     * @param insideDirections whether the directions permit the mix for both clients
+     */
+    record BatchWeighed(
+            String batch,
+            int lightenerMilligrams,
+            List<DeveloperPart> developerParts,
+            int ratioThousandths,
+            boolean insideDirections)
+            implements DayEvent {
+        public BatchWeighed {
+            developerParts = List.copyOf(developerParts);
+        }
+    }
+
+    /**
+     * A mix was divided: so much was poured into the second bowl, the rest stays in the bowl it was mixed in. A later
+     * dividing of the same batch replaces an earlier one.
+     *
+     * @param batch the bowl it was mixed in
+     */
+    record BatchDivided(String batch, int pouredMilligrams) implements DayEvent {}
+
+    /** A mix for two bowls was thrown away before it was divided, all of it. */
+    record BatchBinned(String batch, OverMixCause cause) implements DayEvent {}
 
     /** Somebody's hours on this day changed; the list replaces the one before. */
     record ShiftChanged(String personId, List<Span> onDuty) implements DayEvent {

@@ -1,5 +1,8 @@
 package stirtide.events.plan;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +19,7 @@ import java.util.Optional;
  * @param notes things that could not be planned as wished, each with its reason
  * @param totals the plan in figures
  * @param changes what differs from the plan on show before, in words
+ * @param batches pairs of these bowls that may be one mix, by start of mixing; no bowl is in two of them
  */
 public record Plan(
         long basedOnRevision,
@@ -26,13 +30,47 @@ public record Plan(
         List<WaitReason> waits,
         List<PlanNote> notes,
         PlanTotals totals,
-        List<String> changes) {
+        List<String> changes,
+
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @JsonSetter(nulls = Nulls.AS_EMPTY)
+        List<PlannedBatch> batches) {
+    /** Plans recorded before there were batches have none. */
     public Plan {
         bowls = List.copyOf(bowls);
         services = List.copyOf(services);
         waits = List.copyOf(waits);
         notes = List.copyOf(notes);
         changes = List.copyOf(changes);
+        batches = batches == null ? List.of() : List.copyOf(batches);
+    }
+
+    /** A plan in which every bowl is a mix of its own. */
+    public Plan(
+            long basedOnRevision,
+            Instant asOf,
+            int rounds,
+            List<PlannedBowl> bowls,
+            List<PlannedService> services,
+            List<WaitReason> waits,
+            List<PlanNote> notes,
+            PlanTotals totals,
+            List<String> changes) {
+        this(basedOnRevision, asOf, rounds, bowls, services, waits, notes, totals, changes, List.of());
+    }
+
+    /** The same plan with other pairs of its bowls as one mix. */
+    public Plan withBatches(List<PlannedBatch> others) {
+        return new Plan(basedOnRevision, asOf, rounds, bowls, services, waits, notes, totals, changes, others);
+    }
+
+    /** The batch a bowl is in, if it is in one. */
+    public Optional<PlannedBatch> batchOf(String bowl) {
+        return batches.stream().filter(batch -> batch.bowlIds().contains(bowl)).findFirst();
+    }
+
+    /** When the mix of a bowl of this plan is to be begun: that of its batch, if it is in one. */
+    public Instant beginOf(PlannedBowl bowl) {
+        return batchOf(bowl.bowl()).map(PlannedBatch::mixStart).orElse(bowl.mixStart());
     }
 
     /**
@@ -90,7 +128,7 @@ public record Plan(
             Optional<Integer> bowlBound,
             Optional<Integer> mixedBound,
             Optional<Integer> ageBound,
-            List<String> proof) {
+            @JsonSetter(nulls = Nulls.AS_EMPTY) List<String> proof) {
         /** Plans recorded before the last three were known have none of them. */
         public PlanTotals {
             mixedBound = mixedBound == null ? Optional.empty() : mixedBound;

@@ -55,6 +55,32 @@ class EventContractTest {
         assertThat(CloudEvent.read(written).toStored()).isEqualTo(stored);
     }
 
+    @Test
+    void a_plan_with_a_batch_is_valid_and_reads_back_as_it_was_written() {
+        var text = resource("/samples/PlanDrawn.v1.batch.json");
+        assertThat(schema("/schema/events/PlanDrawn.v1.json")
+                        .validate(tree(text).get("data")))
+                .isEmpty();
+        var stored = CloudEvent.read(text).toStored();
+        assertThat(tree(CloudEvent.of(stored).write())).isEqualTo(tree(text));
+        var plan = ((DayEvent.PlanDrawn) stored.event()).plan();
+        assertThat(plan.batchOf("2a")).contains(plan.batches().get(0));
+        assertThat(plan.beginOf(plan.bowls().get(1))).isEqualTo("2027-05-14T08:23:00Z");
+        assertThat(plan.batchOf("3a")).isEmpty();
+    }
+
+    @Test
+    void a_plan_of_before_there_were_batches_and_proofs_has_none() {
+        var sample = (ObjectNode) tree(resource("/samples/PlanDrawn.v1.json"));
+        var totals = (ObjectNode) sample.at("/data/plan/totals");
+        totals.remove(List.of("mixedBound", "ageBound", "proof"));
+        var stored = CloudEvent.read(sample.toString()).toStored();
+        var plan = ((DayEvent.PlanDrawn) stored.event()).plan();
+        assertThat(plan.batches()).isEmpty();
+        assertThat(plan.totals().proof()).isEmpty();
+        assertThat(plan.totals().mixedBound()).isEmpty();
+    }
+
     @ParameterizedTest
     @MethodSource("types")
     void the_schema_knows_exactly_the_components_of_the_record(EventType type) {

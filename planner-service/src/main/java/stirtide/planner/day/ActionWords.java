@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import stirtide.events.command.DayCommand;
+import stirtide.events.day.BatchShare;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.setup.SetupPiece;
@@ -26,6 +27,12 @@ public final class ActionWords {
         if (event instanceof DayEvent.BowlHandedOver e) return "handed over bowl " + e.bowl();
         if (event instanceof DayEvent.BowlFinished e) return "finished bowl " + e.bowl();
         if (event instanceof DayEvent.BowlBinned e) return "binned bowl " + e.bowl();
+        if (event instanceof DayEvent.BatchBegun e)
+            return "began bowls " + e.shares().get(0).bowl() + " and "
+                    + e.shares().get(1).bowl() + " as one mix";
+        if (event instanceof DayEvent.BatchWeighed e) return "weighed the mix in bowl " + e.batch();
+        if (event instanceof DayEvent.BatchDivided e) return "divided the mix in bowl " + e.batch();
+        if (event instanceof DayEvent.BatchBinned e) return "binned the mix in bowl " + e.batch();
         if (event instanceof DayEvent.ShiftChanged e) return "changed the shift of " + e.personId();
         if (event instanceof DayEvent.SetupChanged e) return of(e.piece());
         if (event instanceof DayEvent.AllowancePinned e) return "pinned the allowance of " + e.zone();
@@ -100,6 +107,14 @@ public final class ActionWords {
         if (event instanceof DayEvent.BowlFinished e) return new DayCommand.FinishBowl(e.bowl());
         if (event instanceof DayEvent.BowlBinned e)
             return new DayCommand.BinBowl(e.bowl(), e.leftMilligrams(), e.cause());
+        if (event instanceof DayEvent.BatchBegun e)
+            return new DayCommand.BeginBatch(
+                    e.shares().stream().map(BatchShare::bowl).toList(), e.personId());
+        if (event instanceof DayEvent.BatchWeighed e)
+            return new DayCommand.WeighBatch(e.batch(), e.lightenerMilligrams(), e.developerParts());
+        if (event instanceof DayEvent.BatchDivided e)
+            return new DayCommand.DivideBatch(e.batch(), e.pouredMilligrams());
+        if (event instanceof DayEvent.BatchBinned e) return new DayCommand.BinBatch(e.batch(), e.cause());
         if (event instanceof DayEvent.ShiftChanged e) return new DayCommand.ChangeShift(e.personId(), e.onDuty());
         if (event instanceof DayEvent.SetupChanged e) return new DayCommand.ChangeSetup(e.piece());
         if (event instanceof DayEvent.AllowancePinned e)

@@ -61,8 +61,10 @@ public final class Alarms {
                     chair,
                     ends.minus(Ticker.ENDING_BEFORE),
                     "The life of bowl " + id + " ends at " + time.clock(ends) + ": use it up or bin it by then."));
-        bowl.weighed()
-                .filter(weighed -> !weighed.insideDirections())
+        // One mix for two bowls is one mistake, told of the bowl it is mixed in.
+        day.mixOf(bowl)
+                .weighed()
+                .filter(weighed -> !weighed.insideDirections() && bowl.mixedHere())
                 .ifPresent(weighed -> alarms.add(card(
                         day,
                         "OUTSIDE_DIRECTIONS:" + id + ":" + weighed.at(),
@@ -73,7 +75,10 @@ public final class Alarms {
                         weighed.at(),
                         "Bowl " + id + " is outside the directions ("
                                 + WeighRules.complaint(
-                                                day, bowl, weighed.lightenerMilligrams(), weighed.developerParts())
+                                                day,
+                                                day.mixOf(bowl),
+                                                weighed.lightenerMilligrams(),
+                                                weighed.developerParts())
                                         .orElse("not permitted")
                                 + "): correct it and weigh it in anew, or bin it.")));
         if (!day.service(bowl.service()).orElseThrow().standing())

@@ -34,8 +34,10 @@ final class BeginRules {
                     "BOWL_OUT_OF_ORDER",
                     "Bowl " + service.get().nextBowl() + " of this service comes before " + command.bowl() + ". Begin "
                             + service.get().nextBowl() + " first.");
-        return mixerObjection(day, command, facts)
-                .or(() -> thingsObjection(day, planned.get(), facts))
+        return mixerObjection(day, command.personId(), facts)
+                .or(() -> scaleObjection(day, planned.get().scaleId()))
+                .or(() -> bowlsObjection(day, planned.get().bowlSizeId(), 1))
+                .or(() -> tooEarly(day, planned.get(), facts))
                 .<Decision>map(Decision.Refused::new)
                 .orElseGet(() -> accept(day, planned.get(), command.personId(), facts));
     }
@@ -52,14 +54,14 @@ final class BeginRules {
                 facts.now().plus(workingLife(day, planned))));
     }
 
-    private static Optional<Refusal> mixerObjection(Day day, DayCommand.BeginBowl command, Facts facts) {
+    static Optional<Refusal> mixerObjection(Day day, String personId, Facts facts) {
         var person = day.opened().salon().people().stream()
-                .filter(one -> one.personId().equals(command.personId()))
+                .filter(one -> one.personId().equals(personId))
                 .findFirst();
         if (person.isEmpty())
             return refusal(
                     "PERSON_UNKNOWN",
-                    "\"" + command.personId() + "\" does not work here on this day. Accepted: "
+                    "\"" + personId + "\" does not work here on this day. Accepted: "
                             + BookingRules.listed(day.opened().salon().people().stream()
                                     .map(Person::personId)
                                     .toList())
@@ -71,7 +73,7 @@ final class BeginRules {
                             + SalonTime.of(day.opened()).clock(facts.now())
                             + ". Name somebody on duty, or change the shift first.");
         return day.liveBowls()
-                .filter(bowl -> bowl.mixing() && bowl.personId().equals(command.personId()))
+                .filter(bowl -> bowl.mixing() && bowl.personId().equals(personId))
                 .findFirst()
                 .map(bowl -> new Refusal(
                         "PERSON_MIXING",
@@ -79,31 +81,33 @@ final class BeginRules {
                                 + ". Weigh it in or bin it first, or name somebody else."));
     }
 
-    private static Optional<Refusal> thingsObjection(Day day, PlannedBowl planned, Facts facts) {
-        var onScale = day.liveBowls()
-                .filter(bowl -> bowl.mixing() && bowl.scaleId().equals(planned.scaleId()))
-                .findFirst();
-        if (onScale.isPresent())
-            return refusal(
-                    "SCALE_BUSY",
-                    "Scale " + planned.scaleId() + " is taken by bowl "
-                            + onScale.get().bowl() + ". Weigh that one in or bin it first.");
-        long out = day.liveBowls()
-                .filter(bowl -> bowl.bowlSizeId().equals(planned.bowlSizeId()))
-                .count();
-        long owned = day.opened().salon().bowls().stream()
-                .filter(size -> size.bowlSizeId().equals(planned.bowlSizeId()))
-                .mapToLong(size -> size.count())
-                .sum();
-        if (out >= owned)
-            return refusal(
-                    "NO_BOWL_FREE",
-                    "All " + owned + " bowls of size " + planned.bowlSizeId()
-                            + " are in use. Finish or bin one of them first.");
-        return tooEarly(day, planned, facts);
+    static Optional<Refusal> scaleObjection(Day day, String scaleId) {
+        return day.liveBowls()
+                .filter(bowl -> bowl.mixing() && bowl.scaleId().equals(scaleId))
+                .findFirst()
+                .map(bowl -> new Refusal(
+                        "SCALE_BUSY",
+                        "Scale " + scaleId + " is taken by bowl " + bowl.bowl()
+                                + ". Weigh that one in or bin it first."));
     }
 
-    private static Optional<Refusal> tooEarly(Day day, PlannedBowl planned, Facts facts) {
+    /** Whether so many bowls of a size are free. */
+    static Optional<Refusal> bowlsObjection(Day day, String bowlSizeId, int wanted) {
+        long out = day.liveBowls()
+                .filter(bowl -> bowl.bowlSizeId().equals(bowlSizeId))
+                .count();
+        long owned = day.opened().salon().bowls().stream()
+                .filter(size -> size.bowlSizeId().equals(bowlSizeId))
+                .mapToLong(size -> size.count())
+                .sum();
+        if (out + wanted <= owned) return Optional.empty();
+        return refusal(
+                "NO_BOWL_FREE",
+                (wanted == 1 ? "All " + owned : "All but " + (owned - out) + " of " + owned) + " bowls of size "
+                        + bowlSizeId + " are in use. Finish or bin one of them first.");
+    }
+
+    static Optional<Refusal> tooEarly(Day day, PlannedBowl planned, Facts facts) {
         var life = workingLife(day, planned);
         if (facts.now().plus(life).isAfter(planned.neededFrom())) return Optional.empty();
         var time = SalonTime.of(day.opened());
@@ -114,7 +118,7 @@ final class BeginRules {
                         + time.clock(planned.mixStart()) + ".");
     }
 
-    private static Duration workingLife(Day day, PlannedBowl planned) {
+    static Duration workingLife(Day day, PlannedBowl planned) {
         return day.opened().directions().stream()
                 .filter(one -> one.lightenerId().equals(planned.formula().lightenerId()))
                 .map(Directions::workingLifeMinutes)

@@ -32,12 +32,21 @@ final class BowlRules {
                     "Service " + bowl.service() + " is cancelled. Bin bowl " + bowl.bowl()
                             + " with the cause CLIENT_GONE; never use it for another client.");
         return protection(day, bowl, facts.now())
+                .or(() -> undivided(bowl))
                 .<Decision>map(Decision.Refused::new)
                 .orElseGet(() -> Decision.accept(new DayEvent.BowlHandedOver(bowl.bowl())));
     }
 
+    private static Optional<Refusal> undivided(BowlState bowl) {
+        if (!bowl.undivided()) return Optional.empty();
+        return refusal(
+                "BATCH_NOT_DIVIDED",
+                "Bowls " + String.join(" and ", bowl.batch().orElseThrow().bowls())
+                        + " are one mix that is not divided yet. Divide it by weight first, or bin the whole mix.");
+    }
+
     /** Why a bowl must not go to a chair, if so. There is no way round these. */
-    private static Optional<Refusal> protection(Day day, BowlState bowl, Instant now) {
+    static Optional<Refusal> protection(Day day, BowlState bowl, Instant now) {
         if (!now.isBefore(bowl.lifeEnds()))
             return refusal(
                     "PAST_LIFE",
@@ -85,6 +94,8 @@ final class BowlRules {
         if (found.isEmpty()) return noBowl(day, command.bowl());
         var bowl = found.get();
         if (!bowl.live()) return closed(day, bowl);
+        var whole = undivided(bowl);
+        if (whole.isPresent()) return new Decision.Refused(whole.get());
         int mixed = bowl.mixedMilligrams();
         if (command.leftMilligrams() < 0 || command.leftMilligrams() > mixed)
             return Decision.refuse(
@@ -97,7 +108,7 @@ final class BowlRules {
         return Decision.accept(new DayEvent.BowlBinned(bowl.bowl(), left, command.cause()));
     }
 
-    private static Optional<Refusal> causeObjection(Day day, BowlState bowl, OverMixCause cause, Instant now) {
+    static Optional<Refusal> causeObjection(Day day, BowlState bowl, OverMixCause cause, Instant now) {
         if (cause == OverMixCause.PAST_LIFE && now.isBefore(bowl.lifeEnds()))
             return misfit(
                     bowl,
@@ -131,9 +142,13 @@ final class BowlRules {
     }
 
     static Decision closed(Day day, BowlState bowl) {
+        return new Decision.Refused(closedRefusal(day, bowl));
+    }
+
+    static Refusal closedRefusal(Day day, BowlState bowl) {
         var end = bowl.closed().orElseThrow();
         var how = end.cause().isPresent() ? "binned" : "finished";
-        return Decision.refuse(
+        return new Refusal(
                 "BOWL_CLOSED",
                 "Bowl " + bowl.bowl() + " was " + how + " at "
                         + SalonTime.of(day.opened()).clock(end.at()) + ". Name a bowl that is in use.");

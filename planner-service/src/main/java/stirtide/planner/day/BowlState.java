@@ -24,6 +24,7 @@ import stirtide.events.day.OverMixCause;
  * @param closed how the bowl ended
  * @param endingNoted whether the day knows that the life is ending
  * @param endedNoted whether the day knows that the life has ended
+ * @param batch the mix for two bowls it is a part of, if it is
  */
 public record BowlState(
         String bowl,
@@ -39,7 +40,8 @@ public record BowlState(
         Optional<Instant> handedOverAt,
         Optional<Closed> closed,
         boolean endingNoted,
-        boolean endedNoted) {
+        boolean endedNoted,
+        Optional<BatchState> batch) {
 
     /** What was really weighed, in milligrams, and whether the directions permit it. */
     public record Weighed(
@@ -51,6 +53,11 @@ public record BowlState(
         /** Weight of all liquids, in milligrams. */
         public int developerMilligrams() {
             return developerParts.stream().mapToInt(DeveloperPart::milligrams).sum();
+        }
+
+        /** Weight of the whole mix, in milligrams. */
+        public int totalMilligrams() {
+            return lightenerMilligrams + developerMilligrams();
         }
     }
 
@@ -69,9 +76,20 @@ public record BowlState(
         return closed.isEmpty();
     }
 
+    /** Part of a mix for two bowls that is still all in one of them. */
+    public boolean undivided() {
+        return batch.filter(mix -> !mix.divided()).isPresent();
+    }
+
+    /** Whether this bowl is the one its mix was made in: any bowl but the second of a batch. */
+    public boolean mixedHere() {
+        return batch.filter(mix -> mix.pouredInto().equals(bowl)).isEmpty();
+    }
+
     /** Where the bowl is, or was when it was closed. */
     public Stage stage() {
         if (handedOverAt.isPresent()) return Stage.AT_CHAIR;
+        if (undivided()) return Stage.MIXING;
         return weighed.isPresent() ? Stage.WEIGHED : Stage.MIXING;
     }
 
@@ -87,79 +105,91 @@ public record BowlState(
 
     /** What is or was in the bowl, in milligrams: as weighed, or as planned while nobody has weighed. */
     public int mixedMilligrams() {
-        return weighed.map(w -> w.lightenerMilligrams() + w.developerMilligrams())
-                .orElse(planned.totalMilligrams());
+        return weighed.map(Weighed::totalMilligrams).orElse(planned.totalMilligrams());
+    }
+
+    /** The mix of its batch as it lies in this one bowl before it is divided; the bowl itself where there is no batch. */
+    BowlState whole() {
+        return batch.map(mix -> {
+                    var copy = new Copy(this);
+                    copy.planned = mix.planned();
+                    copy.weighed = mix.whole();
+                    return copy.bowl();
+                })
+                .orElse(this);
     }
 
     BowlState weighed(Weighed truth) {
-        return new BowlState(
-                bowl,
-                service,
-                run,
-                personId,
-                scaleId,
-                bowlSizeId,
-                planned,
-                begunAt,
-                lifeEnds,
-                Optional.of(truth),
-                handedOverAt,
-                closed,
-                endingNoted,
-                endedNoted);
+        var copy = new Copy(this);
+        copy.weighed = Optional.of(truth);
+        return copy.bowl();
+    }
+
+    BowlState sharing(BatchState mix, Weighed share) {
+        var copy = new Copy(this);
+        copy.batch = Optional.of(mix);
+        copy.weighed = Optional.of(share);
+        return copy.bowl();
     }
 
     BowlState handedOver(Instant at) {
-        return new BowlState(
-                bowl,
-                service,
-                run,
-                personId,
-                scaleId,
-                bowlSizeId,
-                planned,
-                begunAt,
-                lifeEnds,
-                weighed,
-                Optional.of(at),
-                closed,
-                endingNoted,
-                endedNoted);
+        var copy = new Copy(this);
+        copy.handedOverAt = Optional.of(at);
+        return copy.bowl();
     }
 
     BowlState closed(Closed end) {
-        return new BowlState(
-                bowl,
-                service,
-                run,
-                personId,
-                scaleId,
-                bowlSizeId,
-                planned,
-                begunAt,
-                lifeEnds,
-                weighed,
-                handedOverAt,
-                Optional.of(end),
-                endingNoted,
-                endedNoted);
+        var copy = new Copy(this);
+        copy.closed = Optional.of(end);
+        return copy.bowl();
     }
 
     BowlState noted(boolean ending, boolean ended) {
-        return new BowlState(
-                bowl,
-                service,
-                run,
-                personId,
-                scaleId,
-                bowlSizeId,
-                planned,
-                begunAt,
-                lifeEnds,
-                weighed,
-                handedOverAt,
-                closed,
-                endingNoted || ending,
-                endedNoted || ended);
+        var copy = new Copy(this);
+        copy.endingNoted |= ending;
+        copy.endedNoted |= ended;
+        return copy.bowl();
+    }
+
+    /** A bowl while some of it is being replaced. */
+    private static final class Copy {
+        private final BowlState old;
+        private BowlFormula planned;
+        private Optional<Weighed> weighed;
+        private Optional<Instant> handedOverAt;
+        private Optional<Closed> closed;
+        private boolean endingNoted;
+        private boolean endedNoted;
+        private Optional<BatchState> batch;
+
+        private Copy(BowlState bowl) {
+            old = bowl;
+            planned = bowl.planned;
+            weighed = bowl.weighed;
+            handedOverAt = bowl.handedOverAt;
+            closed = bowl.closed;
+            endingNoted = bowl.endingNoted;
+            endedNoted = bowl.endedNoted;
+            batch = bowl.batch;
+        }
+
+        private BowlState bowl() {
+            return new BowlState(
+                    old.bowl,
+                    old.service,
+                    old.run,
+                    old.personId,
+                    old.scaleId,
+                    old.bowlSizeId,
+                    planned,
+                    old.begunAt,
+                    old.lifeEnds,
+                    weighed,
+                    handedOverAt,
+                    closed,
+                    endingNoted,
+                    endedNoted,
+                    batch);
+        }
     }
 }

@@ -81,6 +81,16 @@ public record Day(
                         .findFirst());
     }
 
+    /**
+     * The mix a bowl is part of, as it lies in one bowl: for a bowl of a batch that is not divided the whole mix in the
+     * bowl it is mixed in, for any other the bowl itself.
+     */
+    public BowlState mixOf(BowlState bowl) {
+        return bowl.undivided()
+                ? bowl(bowl.batch().orElseThrow().mixedIn()).orElse(bowl).whole()
+                : bowl;
+    }
+
     /** All bowls neither used up nor binned, by service and letter. */
     public Stream<BowlState> liveBowls() {
         return services.stream().flatMap(service -> service.bowls().stream()).filter(BowlState::live);

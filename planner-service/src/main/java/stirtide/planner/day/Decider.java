@@ -42,6 +42,10 @@ public final class Decider {
         if (command instanceof DayCommand.HandOverBowl over) return BowlRules.handOver(day, over, facts);
         if (command instanceof DayCommand.FinishBowl finish) return BowlRules.finish(day, finish);
         if (command instanceof DayCommand.BinBowl bin) return BowlRules.bin(day, bin, facts);
+        if (command instanceof DayCommand.BeginBatch begin) return BatchBeginRules.begin(day, begin, facts);
+        if (command instanceof DayCommand.WeighBatch weigh) return BatchRules.weigh(day, weigh);
+        if (command instanceof DayCommand.DivideBatch divide) return BatchRules.divide(day, divide, facts);
+        if (command instanceof DayCommand.BinBatch bin) return BatchRules.bin(day, bin, facts);
         if (command instanceof DayCommand.ChangeShift change) return DayRules.changeShift(day, change);
         if (command instanceof DayCommand.ChangeSetup change) return SetupChangeRules.change(day, change, facts);
         if (command instanceof DayCommand.PinAllowance pin) return BookRules.pin(day, pin, facts);

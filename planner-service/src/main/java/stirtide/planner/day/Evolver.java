@@ -94,7 +94,9 @@ public final class Evolver {
             return mark(day, due.bowl(), old -> new ServiceState.DueMark(Optional.of(due.dueAt()), old.lateAt()));
         if (event instanceof DayEvent.BowlLate late)
             return mark(day, late.bowl(), old -> new ServiceState.DueMark(old.dueAt(), Optional.of(late.dueAt())));
-        return LedgerEvents.apply(day, stored).orElseGet(() -> applyToService(day, stored));
+        return LedgerEvents.apply(day, stored)
+                .or(() -> BatchEvents.apply(day, stored))
+                .orElseGet(() -> applyToService(day, stored));
     }
 
     /** A change reaches services that have not begun; what is being applied stays as planned. */
@@ -213,7 +215,8 @@ public final class Evolver {
                 Optional.empty(),
                 Optional.empty(),
                 false,
-                false);
+                false,
+                Optional.empty());
     }
 
     private static stirtide.events.day.Booking booking(Day day, StoredEvent stored, DayEvent.ServiceMoved moved) {
@@ -224,7 +227,7 @@ public final class Evolver {
         return day.service(number).orElseThrow(() -> broken(stored, "there is no service " + number));
     }
 
-    private static IllegalStateException broken(StoredEvent stored, String why) {
+    static IllegalStateException broken(StoredEvent stored, String why) {
         return new IllegalStateException("the log of " + stored.day() + " cannot be replayed at revision "
                 + stored.revision() + " (" + stored.event().getClass().getSimpleName() + "): " + why);
     }

@@ -16,7 +16,8 @@ import stirtide.planner.formula.PourWords;
 
 /**
  * What to pour next into a bowl of the day. The bowl is held to what {@link WeighRules} holds it to: the window it was
- * begun with and the lowest ceiling among the techniques of its run. Enough is what was planned.
+ * begun with and the lowest ceiling among the techniques of its run. Enough is what was planned. One mix for two bowls is
+ * asked about as it lies in the bowl it is mixed in.
  */
 public final class Pours {
     private static final String TECHNIQUE = "this bowl";

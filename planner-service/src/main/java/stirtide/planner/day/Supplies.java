@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import stirtide.events.plan.PlannedBatch;
 import stirtide.events.setup.Directions;
 import stirtide.planner.plan.PlanQuestion.LiveSupply;
 
@@ -22,12 +23,15 @@ record Supplies(Day day, SalonTime time, int nowMinute) {
         return bowl.mixing() ? Math.max(planned, nowMinute + 1) : planned;
     }
 
+    /** Minutes of mixing, and of dividing where one mix fills two bowls. */
     private int mixMinutes(BowlState bowl) {
-        return day.opened().directions().stream()
-                .filter(one -> one.lightenerId().equals(bowl.planned().lightenerId()))
-                .mapToInt(Directions::mixMinutes)
-                .findFirst()
-                .orElse(0);
+        int dividing = bowl.batch().isPresent() ? PlannedBatch.DIVIDE_MINUTES : 0;
+        return dividing
+                + day.opened().directions().stream()
+                        .filter(one -> one.lightenerId().equals(bowl.planned().lightenerId()))
+                        .mapToInt(Directions::mixMinutes)
+                        .findFirst()
+                        .orElse(0);
     }
 
     private int atChairMinute(BowlState bowl) {

@@ -115,7 +115,9 @@ public final class TakeBackRules {
         var decision = Decider.decide(day, command.get(), new Facts(stored.time(), stored.actor()));
         if (!(decision instanceof Decision.Accepted accepted)) return false;
         // The life of a bowl was set by a clock finer than the log keeps; all the rest must be the same again.
-        return event instanceof DayEvent.BowlBegun || accepted.events().equals(List.of(event));
+        return event instanceof DayEvent.BowlBegun
+                || event instanceof DayEvent.BatchBegun
+                || accepted.events().equals(List.of(event));
     }
 
     private static Optional<Refusal> refusal(String code, String sentence) {

@@ -52,16 +52,16 @@ public final class Ticker {
         if (day.setup().isEmpty() || day.closed()) return ahead;
         var dayEnd = SalonTime.of(day.opened()).dayEnd();
         day.plan().ifPresent(plan -> {
-            for (var bowl : plan.bowls()) if (bowl.mixStart().isBefore(dayEnd)) addStart(ahead, day, bowl);
+            for (var bowl : plan.bowls())
+                if (plan.beginOf(bowl).isBefore(dayEnd)) addStart(ahead, day, bowl, plan.beginOf(bowl));
         });
         day.liveBowls().forEach(bowl -> addLife(ahead, bowl));
         return ahead;
     }
 
-    private static void addStart(List<Timed> ahead, Day day, PlannedBowl planned) {
+    private static void addStart(List<Timed> ahead, Day day, PlannedBowl planned, Instant start) {
         var service = day.service(planned.service()).filter(ServiceState::standing);
         if (service.isEmpty() || day.bowl(planned.bowl()).isPresent()) return;
-        var start = planned.mixStart();
         var mark = service.get().dueMark(planned.bowl());
         if (!mark.dueAt().equals(Optional.of(start)))
             ahead.add(new Timed(

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.DeveloperPart;
@@ -30,24 +31,36 @@ final class WeighRules {
             return Decision.refuse(
                     "BOWL_AT_CHAIR",
                     "Bowl " + bowl.bowl() + " is at its chair and cannot be weighed in any more. Finish it or bin it.");
-        var wrong = weightsObjection(day, bowl, command);
+        if (bowl.batch().isPresent()) return partOfBatch(bowl);
+        var wrong = weightsObjection(day, bowl, command.lightenerMilligrams(), command.developerParts());
         if (wrong.isPresent()) return new Decision.Refused(wrong.get());
-        long lightener = command.lightenerMilligrams();
-        long developer = sum(command.developerParts());
-        // Rounded to nearest, half up; used on screens only. The judgement below is exact.
-        int ratio = (int) Math.min(Integer.MAX_VALUE, (2000 * developer + lightener) / (2 * lightener));
         return Decision.accept(new DayEvent.BowlWeighed(
                 bowl.bowl(),
                 command.lightenerMilligrams(),
                 command.developerParts(),
-                ratio,
+                ratioThousandths(command.lightenerMilligrams(), command.developerParts()),
                 complaint(day, bowl, command.lightenerMilligrams(), command.developerParts())
                         .isEmpty()));
     }
 
-    private static Optional<Refusal> weightsObjection(Day day, BowlState bowl, DayCommand.WeighBowl command) {
-        var parts = command.developerParts();
-        if (command.lightenerMilligrams() <= 0)
+    private static Decision partOfBatch(BowlState bowl) {
+        var batch = bowl.batch().orElseThrow();
+        return Decision.refuse(
+                "BOWL_IN_BATCH",
+                "Bowls " + String.join(" and ", batch.bowls()) + " are one mix. "
+                        + (batch.divided()
+                                ? "Weigh what is poured into bowl " + batch.pouredInto() + " anew and divide again."
+                                : "Weigh in the whole mix in bowl " + batch.mixedIn() + ", then divide it."));
+    }
+
+    /** Developer per lightener, rounded to nearest, half up; used on screens only. The judgement is exact. */
+    static int ratioThousandths(long lightener, List<DeveloperPart> parts) {
+        return (int) Math.min(Integer.MAX_VALUE, (2000 * sum(parts) + lightener) / (2 * lightener));
+    }
+
+    static Optional<Refusal> weightsObjection(
+            Day day, BowlState bowl, int lightenerMilligrams, List<DeveloperPart> parts) {
+        if (lightenerMilligrams <= 0)
             return refusal("WEIGHT_NOT_POSITIVE", "The weight of lightener is more than 0 milligrams.");
         if (parts.isEmpty() || parts.size() > MOST_PARTS)
             return refusal("PARTS_COUNT", "A bowl has 1 to " + MOST_PARTS + " liquids.");
@@ -66,17 +79,22 @@ final class WeighRules {
             if (!seen.add(part.developerId()))
                 return refusal("DEVELOPER_TWICE", "Name each liquid once, with all of its weight.");
         }
-        return sizeObjection(day, bowl, command.lightenerMilligrams() + sum(parts), sum(parts));
+        return sizeObjection(day, bowl, lightenerMilligrams + sum(parts), sum(parts));
     }
 
     private static Optional<Refusal> sizeObjection(Day day, BowlState bowl, long total, long liquid) {
         if (liquid == 0) return refusal("WEIGHT_NOT_POSITIVE", "The liquids together weigh more than 0 milligrams.");
-        long most = (long) HIGHEST_FILL * size(day, bowl).usableMilligrams();
+        long most = mostMilligrams(day, bowl);
         if (total <= most) return Optional.empty();
         return refusal(
                 "WEIGHT_BEYOND_BOWL",
                 Grams.text(total) + " cannot be in a bowl of size " + bowl.bowlSizeId() + ". Accepted: "
                         + Grams.text(most) + " at most, all parts together.");
+    }
+
+    /** Most that can be in a bowl, whatever somebody types. */
+    static long mostMilligrams(Day day, BowlState bowl) {
+        return (long) HIGHEST_FILL * size(day, bowl).usableMilligrams();
     }
 
     /** Why the directions do not permit a mix, empty when they do. Exact: no rounding decides. */
@@ -106,8 +124,17 @@ final class WeighRules {
                 .orElse(0);
     }
 
-    /** The lowest ceiling among the techniques of the bowl's run. */
+    /** The lowest ceiling among the techniques of the bowl's run, and of the other bowl's where they are one mix. */
     static int strengthCeiling(Day day, BowlState bowl, Directions directions) {
+        return bowl.batch()
+                .map(batch -> batch.bowls().stream().flatMap(id -> day.bowl(id).stream()))
+                .orElse(Stream.of(bowl))
+                .mapToInt(one -> ownCeiling(day, one, directions))
+                .min()
+                .orElse(0);
+    }
+
+    private static int ownCeiling(Day day, BowlState bowl, Directions directions) {
         var service = day.service(bowl.service()).orElseThrow();
         var run = Run.of(Bookings.entry(day, service)).get(bowl.run() - 1);
         return run.zones().stream()

@@ -16,11 +16,12 @@ public final class PourAdvices {
     private PourAdvices() {}
 
     /**
-     * Reads what was poured: {@code lightener:30000,dev-9:60500} in the order of pouring, empty text for nothing.
+     * Reads what was poured into a bowl, or into the whole mix while it is not divided: {@code lightener:30000,dev-9:60500} in the order of pouring, empty text for nothing.
      *
      * @param poured part and milligrams with a colon between, pours with commas between
      */
-    public static PourAdvice of(Day day, BowlState bowl, String poured) {
+    public static PourAdvice of(Day day, BowlState live, String poured) {
+        BowlState bowl = day.mixOf(live);
         String lightenerId = bowl.planned().lightenerId();
         List<Pour> pours = new ArrayList<>();
         for (String pour : poured.isEmpty() ? new String[0] : poured.split(",")) {

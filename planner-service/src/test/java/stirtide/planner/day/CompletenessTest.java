@@ -8,8 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stirtide.events.command.DayCommand;
+import stirtide.events.day.BatchShare;
 import stirtide.events.day.ClientTests;
 import stirtide.events.day.DayEvent;
+import stirtide.events.day.DeveloperPart;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.setup.MixStrip;
@@ -35,6 +37,10 @@ class CompletenessTest {
                 new DayCommand.HandOverBowl("1a"),
                 new DayCommand.FinishBowl("1a"),
                 new DayCommand.BinBowl("1a", 0, OverMixCause.SPILLED),
+                new DayCommand.BeginBatch(List.of("1a", "2a"), "bo"),
+                new DayCommand.WeighBatch("1a", 1, List.of()),
+                new DayCommand.DivideBatch("1a", 1),
+                new DayCommand.BinBatch("1a", OverMixCause.SPILLED),
                 new DayCommand.ChangeShift("bo", List.of()),
                 new DayCommand.ChangeSetup(new SetupPiece.Basics("Tidehouse", 4, 2, 5)),
                 new DayCommand.PinAllowance("foils", "crown", 1),
@@ -67,6 +73,15 @@ class CompletenessTest {
                 new DayEvent.BowlHandedOver("1a"),
                 new DayEvent.BowlFinished("1a"),
                 new DayEvent.BowlBinned("1a", 0, OverMixCause.SPILLED),
+                new DayEvent.BatchBegun(
+                        List.of(new BatchShare("1a", 1, 1, "M", 66_000), new BatchShare("2a", 2, 1, "M", 54_000)),
+                        "bo",
+                        "bar-1",
+                        BatchScene.WHOLE,
+                        at),
+                new DayEvent.BatchWeighed("1a", 40_000, List.of(new DeveloperPart("dev-9", 80_000)), 2000, true),
+                new DayEvent.BatchDivided("1a", 54_000),
+                new DayEvent.BatchBinned("1a", OverMixCause.SPILLED),
                 new DayEvent.ShiftChanged("bo", List.of()),
                 new DayEvent.SetupChanged(new SetupPiece.Basics("Tidehouse", 4, 2, 5)),
                 new DayEvent.AllowancePinned("foils", "crown", 1),
@@ -109,9 +124,15 @@ class CompletenessTest {
     @ParameterizedTest
     @MethodSource("events")
     void every_event_changes_the_day_and_has_words(DayEvent event) {
-        var day = Scene.begun().day;
+        var day = dayBefore(event);
         var stored = new StoredEvent("e", Given.DAY, day.revision() + 1, Given.at("09:55"), "ilka", "c-9", event);
         assertThat(Evolver.evolve(day, stored).revision()).isEqualTo(day.revision() + 1);
         assertThat(ActionWords.of(event)).isNotBlank();
+    }
+
+    private static Day dayBefore(DayEvent event) {
+        if (event instanceof DayEvent.BatchBegun) return BatchScene.planned().day;
+        boolean ofBatch = event.getClass().getSimpleName().startsWith("Batch");
+        return ofBatch ? BatchScene.weighed().day : Scene.begun().day;
     }
 }

@@ -26,7 +26,8 @@ final class Promises {
     private static void nobodyMixesTwice(Day day, String where) {
         var people = new HashSet<String>();
         var scales = new HashSet<String>();
-        day.liveBowls().filter(BowlState::mixing).forEach(bowl -> {
+        // Two bowls of one mix are one mix: one person at one scale.
+        day.liveBowls().filter(bowl -> bowl.mixing() && bowl.mixedHere()).forEach(bowl -> {
             assertThat(people.add(bowl.personId())).as(where).isTrue();
             assertThat(scales.add(bowl.scaleId())).as(where).isTrue();
         });
@@ -37,7 +38,11 @@ final class Promises {
         assertThat(bowl.bowl()).as(where).isEqualTo(BowlIds.of(service.service(), place));
         if (bowl.handedOverAt().isPresent()) {
             assertThat(bowl.handedOverAt().get()).as(where).isBefore(bowl.lifeEnds());
-            var weighed = bowl.weighed().orElseThrow();
+            assertThat(bowl.undivided()).as(where).isFalse();
+            // the parts of a divided mix are whole milligrams; its ratio is that of the mix
+            var weighed = bowl.batch()
+                    .flatMap(BatchState::whole)
+                    .orElseGet(() -> bowl.weighed().orElseThrow());
             assertThat(weighed.insideDirections()).as(where).isTrue();
             long developer = 1000L * weighed.developerMilligrams();
             assertThat(developer)

@@ -59,14 +59,39 @@ public final class RandomDay {
             case 2 -> random.nextInt(4) == 0 ? new DayCommand.CancelService(service(), "left") : take();
             case 3, 4 -> new DayCommand.StartService(service());
             case 5, 6 -> new DayCommand.FinishZone(service(), nextZone());
-            case 7, 8, 9, 10 -> new DayCommand.BeginBowl(queued(), person());
-            case 11, 12, 13 -> weigh();
+            case 7, 8 -> new DayCommand.BeginBowl(queued(), person());
+            case 9, 10 -> beginPair();
+            case 11, 12, 13 -> random.nextBoolean() ? weighPair() : weigh();
             case 14, 15 -> new DayCommand.HandOverBowl(live());
             case 16 -> new DayCommand.FinishBowl(live());
             case 17 -> new DayCommand.BinBowl(live(), random.nextInt(95_000), OverMixCause.values()[random.nextInt(5)]);
             case 18 -> take();
             default -> other();
         };
+    }
+
+    private DayCommand beginPair() {
+        var pairs = scene.day.plan().orElseThrow().batches();
+        return pairs.isEmpty()
+                ? new DayCommand.BeginBowl(queued(), person())
+                : new DayCommand.BeginBatch(pairs.get(0).bowlIds(), person());
+    }
+
+    /** A mix for two bowls that is at the bar is weighed, then divided, now and then wrongly or not at all. */
+    private DayCommand weighPair() {
+        var mix = scene.day
+                .liveBowls()
+                .filter(bowl -> bowl.undivided() && bowl.mixedHere())
+                .findFirst();
+        if (mix.isEmpty()) return weigh();
+        var id = mix.get().bowl();
+        if (random.nextInt(8) == 0) return new DayCommand.BinBatch(id, OverMixCause.values()[random.nextInt(5)]);
+        boolean right =
+                mix.get().weighed().filter(BowlState.Weighed::insideDirections).isPresent();
+        if (right || random.nextInt(8) == 0) return new DayCommand.DivideBatch(id, 10_000 + random.nextInt(90_000));
+        int lightener = 30_000 + random.nextInt(30_000);
+        return new DayCommand.WeighBatch(
+                id, lightener, List.of(new DeveloperPart("dev-6", 2 * lightener - 2_000 + random.nextInt(5_000))));
     }
 
     private DayCommand other() {

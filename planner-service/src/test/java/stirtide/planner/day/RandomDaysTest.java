@@ -27,6 +27,7 @@ class RandomDaysTest {
         var random = new SplittableRandom(seed);
         int accepted = 0;
         int refused = 0;
+        long divided = 0;
         for (int i = 0; i < DAYS_PER_SEED; i++) {
             var played = new RandomDay(random.split());
             for (int step = 0; step < STEPS; step++) {
@@ -38,10 +39,14 @@ class RandomDaysTest {
             assertThat(Day.replay(played.scene.log)).isEqualTo(played.scene.day);
             accepted += played.accepted;
             refused += played.refused;
+            divided += played.scene.log.stream()
+                    .filter(stored -> stored.event() instanceof DayEvent.BatchDivided)
+                    .count();
         }
         // The play is worth something only if it both carries out and refuses a lot.
         assertThat(accepted).isGreaterThan(DAYS_PER_SEED * 4);
         assertThat(refused).isGreaterThan(DAYS_PER_SEED * 4);
+        assertThat(divided).isPositive();
     }
 
     private static void eachInstantOnce(List<StoredEvent> log) {

@@ -7,6 +7,8 @@ import java.util.Optional;
 import stirtide.events.day.BowlFormula;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlannedBatch;
+import stirtide.events.plan.PlannedBatch.Share;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.planner.plan.PlanQuestion;
 import stirtide.planner.plan.PlanQuestion.RunTask;
@@ -25,7 +27,47 @@ final class SimplePlans {
             int used = service.bowlsUsed();
             for (var run : service.runs()) if (run.live().isEmpty()) bowls.add(bowl(question, service, run, used++));
         }
-        return Given.plan(question.basedOnRevision(), question.asOf(), bowls.toArray(PlannedBowl[]::new));
+        return Given.plan(question.basedOnRevision(), question.asOf(), bowls.toArray(PlannedBowl[]::new))
+                .withBatches(pair(bowls));
+    }
+
+    /** The first two bowls of different services that go by one formula, as one mix. */
+    private static List<PlannedBatch> pair(List<PlannedBowl> bowls) {
+        for (var one : bowls)
+            for (var other : bowls)
+                if (one.service() < other.service() && sameFormula(one.formula(), other.formula()))
+                    return List.of(batch(one, other));
+        return List.of();
+    }
+
+    private static boolean sameFormula(BowlFormula one, BowlFormula other) {
+        return one.strengthHundredths() == other.strengthHundredths();
+    }
+
+    private static PlannedBatch batch(PlannedBowl one, PlannedBowl other) {
+        int lightener = one.formula().lightenerMilligrams() + other.formula().lightenerMilligrams();
+        var developer = one.formula().developerParts().get(0).developerId();
+        return new PlannedBatch(
+                List.of(
+                        new Share(one.bowl(), "M", one.formula().totalMilligrams()),
+                        new Share(other.bowl(), "M", other.formula().totalMilligrams())),
+                one.mixStart(),
+                one.mixEnd(),
+                one.lifeEnds(),
+                "bo",
+                one.scaleId(),
+                new BowlFormula(
+                        one.formula().lightenerId(),
+                        lightener,
+                        List.of(new DeveloperPart(developer, 2 * lightener)),
+                        one.formula().strengthHundredths(),
+                        2000,
+                        one.formula().lowestRatioThousandths(),
+                        2500,
+                        1990,
+                        2010),
+                3,
+                0);
     }
 
     private static PlannedBowl bowl(PlanQuestion question, ServiceTask service, RunTask run, int place) {
