@@ -18,8 +18,10 @@ import stirtide.planner.stagger.check.PlanCheck;
 public final class Growth {
     private static final int DAY_MINUTES = 600;
     private static final int[] SERVICES = {125, 250, 500, 1000, 2000};
-    /** Services for each assistant: 25 and 37 give about 46 and 67 per cent of the minutes on duty. */
-    private static final int[] SERVICES_PER_ASSISTANT = {25, 37};
+    private static final int WARM_UPS = 6;
+    private static final int SERVICES_PER_ASSISTANT = 25;
+    /** Share of the minutes on duty that the fewest bowls take. */
+    private static final int[] LOADS = {46, 67};
 
     private Growth() {}
 
@@ -30,25 +32,37 @@ public final class Growth {
             System.exit(2);
         }
         double seconds = Double.parseDouble(arguments[0]);
-        measure(125, 5, seconds, false);
+        for (int i = 0; i < WARM_UPS; i++) {
+            measure(500, 46, 1, false);
+        }
         List<GrowthPlot.Line> lines = new ArrayList<>();
-        for (int each : SERVICES_PER_ASSISTANT) {
+        for (int load : LOADS) {
             List<GrowthPlot.Point> points = new ArrayList<>();
-            int load = 0;
             for (int services : SERVICES) {
-                Result result = measure(services, Math.max(1, services / each), seconds, true);
-                points.add(new GrowthPlot.Point(result.runs, result.millis));
-                load = result.loadPercent;
+                points.add(measure(services, load, seconds, true));
             }
             lines.add(new GrowthPlot.Line(load + " % of the assistants' minutes", points));
         }
         Files.writeString(Path.of(arguments[1]), GrowthPlot.svg(lines));
+        System.out.println(mostMemory());
     }
 
-    private record Result(int runs, long millis, int loadPercent) {}
+    /** Most memory the whole process held so far, where the operating system tells it. */
+    private static String mostMemory() throws IOException {
+        Path status = Path.of("/proc/self/status");
+        return !Files.isReadable(status)
+                ? "the operating system does not tell the memory of the process"
+                : Files.readAllLines(status).stream()
+                        .filter(line -> line.startsWith("VmHWM:"))
+                        .map(line -> "most memory of the process: "
+                                + Long.parseLong(line.replaceAll("[^0-9]", "")) / 1024 + " MB")
+                        .findFirst()
+                        .orElse("");
+    }
 
-    private static Result measure(int services, int people, double seconds, boolean print) {
-        Problem problem = InventedDays.spread(services, people, DAY_MINUTES, services);
+    private static GrowthPlot.Point measure(int services, int loadPercent, double seconds, boolean print) {
+        int people = services / SERVICES_PER_ASSISTANT;
+        Problem problem = InventedDays.spread(services, people, DAY_MINUTES, loadPercent, services);
         long begin = System.nanoTime();
         StaggerEngine engine = new StaggerEngine(problem, new SplittableRandom(1));
         long first = System.nanoTime() - begin;
@@ -59,7 +73,10 @@ public final class Growth {
         long mixing = plan.mixes().stream()
                 .mapToLong(mix -> problem.runs().get(mix.runIndex()).mixMinutes())
                 .sum();
-        int load = (int) (100 * mixing / ((long) people * DAY_MINUTES));
+        long onDuty = problem.assistants().stream()
+                .flatMap(assistant -> assistant.onDuty().stream())
+                .mapToLong(window -> window.toMinute() - window.fromMinute())
+                .sum();
         if (print) {
             System.out.printf(
                     "%4d services, %4d runs, %3d assistants, %2d %% load: first plan %4d ms, %5d ms, %d/%d/%d, bound"
@@ -67,7 +84,7 @@ public final class Growth {
                     services,
                     problem.runs().size(),
                     people,
-                    load,
+                    100 * mixing / onDuty,
                     first / 1_000_000,
                     took / 1_000_000,
                     plan.score().waitMinutes(),
@@ -80,7 +97,7 @@ public final class Growth {
                     PlanCheck.faults(problem, plan).size(),
                     (runtime.totalMemory() - runtime.freeMemory()) >> 20);
         }
-        return new Result(problem.runs().size(), took / 1_000_000, load);
+        return new GrowthPlot.Point(problem.runs().size(), took / 1_000_000);
     }
 
     private static boolean within(Plan plan) {

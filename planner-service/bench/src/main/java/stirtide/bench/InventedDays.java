@@ -1,6 +1,7 @@
 package stirtide.bench;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import stirtide.planner.stagger.Assistant;
@@ -16,6 +17,10 @@ final class InventedDays {
     private static final int OPENS = 530;
     private static final int CLOSES = 1140;
     private static final int BREAK_MINUTES = 15;
+    private static final int FIRST_START = 30;
+    private static final int MOST_RUNS = 3;
+    private static final int TIMES_NAMED = 4;
+    private static final int HAND_OVER = 1;
 
     private InventedDays() {}
 
@@ -31,22 +36,73 @@ final class InventedDays {
             int pause = 660 + random.nextInt(90);
             assistants.add(new Assistant(List.of(new Window(OPENS, pause), new Window(pause + BREAK_MINUTES, CLOSES))));
         }
-        return new Problem(1, Problem.PLAIN_MAX_WAIT_MINUTES, runs, assistants, people);
+        return new Problem(HAND_OVER, Problem.PLAIN_MAX_WAIT_MINUTES, runs, assistants, people);
     }
 
-    /** Clients spread over ten hours from minute 0, each assistant with one break. */
-    static Problem spread(int services, int people, int dayMinutes, long seed) {
+    /**
+     * Services of one to three runs, spread over a day from minute 0 so that all of them end in it; each assistant has one break.
+     * Runs are added until their fewest bowls take the given share of the minutes on duty, or every service has three. Each
+     * client names a few times, and the desk books the one at which the bar has least to do so far.
+     */
+    static Problem spread(int services, int people, int dayMinutes, int loadPercent, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        List<Run> runs = new ArrayList<>();
-        for (int service = 0; service < services; service++) {
-            addService(runs, 60 + random.nextInt(dayMinutes - 120), random);
+        List<List<Run>> wanted = new ArrayList<>();
+        long mixing = (long) loadPercent * people * (dayMinutes - BREAK_MINUTES) / 100;
+        for (int i = 0; i < services || i < MOST_RUNS * services && mixing > 0; i++) {
+            if (i < services) {
+                wanted.add(new ArrayList<>());
+            }
+            Run run = run(i, 0, random.nextInt(15, 70), random);
+            wanted.get(i % services).add(run);
+            mixing -= (long) fewestBowls(run, HAND_OVER) * run.mixMinutes();
         }
+        List<Run> runs = new ArrayList<>();
+        long[] busy = new long[dayMinutes];
+        wanted.forEach(service -> book(service, busy, runs, random));
         List<Assistant> assistants = new ArrayList<>();
         for (int a = 0; a < people; a++) {
             int pause = 180 + random.nextInt(240);
-            assistants.add(new Assistant(List.of(new Window(0, pause), new Window(pause + BREAK_MINUTES, 900))));
+            assistants.add(new Assistant(List.of(new Window(0, pause), new Window(pause + BREAK_MINUTES, dayMinutes))));
         }
-        return new Problem(1, Problem.PLAIN_MAX_WAIT_MINUTES, runs, assistants, people);
+        return new Problem(HAND_OVER, Problem.PLAIN_MAX_WAIT_MINUTES, runs, assistants, people);
+    }
+
+    /** Books the runs of one service, one after the other; {@code busy} holds thousandths of a mix in each minute of the day. */
+    private static void book(List<Run> service, long[] busy, List<Run> runs, SplittableRandom random) {
+        int[] gaps = service.stream().mapToInt(run -> random.nextInt(10, 30)).toArray();
+        int total = service.stream().mapToInt(Run::minutes).sum()
+                + Arrays.stream(gaps).sum();
+        int chosen = 0;
+        long least = Long.MAX_VALUE;
+        for (int i = 0; i < TIMES_NAMED; i++) {
+            int start = random.nextInt(FIRST_START, busy.length - total);
+            long most = Arrays.stream(busy, start, start + total).max().orElse(0);
+            chosen = most < least ? start : chosen;
+            least = Math.min(most, least);
+        }
+        for (int k = 0; k < gaps.length; k++) {
+            Run run = service.get(k);
+            int end = chosen + run.minutes();
+            runs.add(new Run(runs.size(), chosen, end, run.mixMinutes(), run.workingLifeMinutes(), run.bowls()));
+            for (int t = chosen; t < end; t++) {
+                busy[t] += 1000L * fewestBowls(run, HAND_OVER) * run.mixMinutes() / run.minutes();
+            }
+            chosen = end + gaps[k];
+        }
+    }
+
+    /** Fewest bowls that feed a run whose bowls are there in time. */
+    static int fewestBowls(Run run, int handOverMinutes) {
+        int life = run.workingLifeMinutes() - run.mixMinutes() - handOverMinutes;
+        int bowls = 0;
+        for (int from = 0; from < run.minutes(); bowls++) {
+            int to = from + 1;
+            while (to < run.minutes() && to - from < life && run.bowls().cost(from, to + 1) >= 0) {
+                to++;
+            }
+            from = to;
+        }
+        return bowls;
     }
 
     /** One or two runs one after the other. */

@@ -102,7 +102,7 @@ final class Reference {
     }
 
     private void addRun(Run run) {
-        int most = fewest(run) + SPARE_BOWLS;
+        int most = InventedDays.fewestBowls(run, problem.handOverMinutes()) + SPARE_BOWLS;
         long[] reach = reach(run);
         boolean fillCounts = fillCounts(run, reach);
         IntVar[] change = new IntVar[most + 1];
@@ -207,19 +207,5 @@ final class Reference {
     private IntVar note(IntVar variable) {
         all.add(variable);
         return variable;
-    }
-
-    /** Fewest bowls that feed a run whose bowls are there in time. */
-    private int fewest(Run run) {
-        int life = run.workingLifeMinutes() - run.mixMinutes() - problem.handOverMinutes();
-        int bowls = 0;
-        for (int from = 0; from < run.minutes(); bowls++) {
-            int to = from + 1;
-            while (to < run.minutes() && to - from < life && run.bowls().cost(from, to + 1) >= 0) {
-                to++;
-            }
-            from = to;
-        }
-        return bowls;
     }
 }
