@@ -62,9 +62,11 @@ final class BarApp {
     BarApp(Options options, PrintStream errors) {
         this.options = options;
         this.errors = errors;
-        var operator = new Operator(options.personId(), !options.readOnly());
+        var operator = new Operator(
+                options.personId(), !options.readOnly() && !options.personId().isEmpty());
         desk = new Desk(operator, outgoing, new Machine(), System.nanoTime());
         desk.open(options.view(), options.kiosk());
+        desk.people(!options.readOnly(), options.idleMinutes());
         home = new Home(options.state(), options.day());
     }
 

@@ -42,4 +42,14 @@ final class LateOutgoing implements Outgoing {
     public void askPast() {
         if (link != null) link.askPast();
     }
+
+    @Override
+    public void signOn(String personId, String code) {
+        if (link != null) link.signOn(personId, code);
+    }
+
+    @Override
+    public void signOff(String why) {
+        if (link != null) link.signOff(why);
+    }
 }

@@ -39,6 +39,7 @@ import stirtide.bar.terminal.Theme;
  * @param scale scale to read, empty for none
  * @param reports folder the day is written to on demand
  * @param state folder for entries on their way and the last picture
+ * @param idleMinutes minutes without a key after which who signed on is signed off, 0 for never
  * @param credentials token and certificates for a service that asks who the terminal is
  */
 public record Options(
@@ -61,11 +62,13 @@ public record Options(
         Optional<ScaleSource.Wanted> scale,
         Path reports,
         Path state,
+        int idleMinutes,
         Credentials credentials) {
     /** Where a service listens that was started without a word about it. */
     public static final String USUAL_SERVER = "http://127.0.0.1:7464";
 
     private static final int MOST_CELLS = 500;
+    private static final String USUAL_IDLE_MINUTES = "10";
     private static final List<String> SWITCHES = List.of(
             "--begin", "--once", "--json", "--read-only", "--no-sync", "--bell", "--kiosk", "--plain", "--help");
     private static final Map<String, List<String>> CHOICES = Map.of(
@@ -87,6 +90,7 @@ public record Options(
             "--dialect",
             "--reports",
             "--state",
+            "--idle-minutes",
             "--token-file",
             "--trust");
 
@@ -117,6 +121,7 @@ public record Options(
                 scale,
                 reports,
                 state,
+                idleMinutes,
                 credentials);
     }
 
@@ -179,6 +184,8 @@ public record Options(
                 return Optional.of(name + " takes a number from 1 to " + MOST_CELLS);
             }
         }
+        if (!given.getOrDefault("--idle-minutes", USUAL_IDLE_MINUTES).matches("\\d{1,3}"))
+            return Optional.of("--idle-minutes takes a number from 0 (never) to 999");
         Optional<String> scale = ScaleOptions.problem(given);
         if (scale.isPresent()) return scale;
         Optional<String> files = credentials(given).problem();
@@ -209,7 +216,7 @@ public record Options(
                 given.containsKey("--json"),
                 Integer.parseInt(given.getOrDefault("--width", "80")),
                 Integer.parseInt(given.getOrDefault("--height", "24")),
-                !given.containsKey("--begin") && (given.containsKey("--read-only") || person.isEmpty()),
+                given.containsKey("--read-only"),
                 theme.equals("mono") ? ColorDepth.NONE : depth,
                 Theme.named(theme),
                 glyphs.equals("auto") ? console ? Glyphs.CP437 : Glyphs.FULL : Glyphs.named(glyphs),
@@ -221,6 +228,7 @@ public record Options(
                 ScaleOptions.wanted(given),
                 Path.of(given.getOrDefault("--reports", ".")),
                 given.containsKey("--state") ? Path.of(given.get("--state")) : Home.usual(environment, userHome),
+                Integer.parseInt(given.getOrDefault("--idle-minutes", USUAL_IDLE_MINUTES)),
                 credentials(given));
     }
 
@@ -231,7 +239,7 @@ public record Options(
 
                   --day SALON/DATE     the day to follow, such as harbor-loft/2027-05-14
                   --begin              asks for a salon that has nothing yet, opens its day, leads to its setup
-                  --person ID          who works here; without it the terminal only reads
+                  --person ID          who works here; without it the terminal reads, or people sign on with a code
                   --server URL         address of the service, %s if left out
                   --read-only          no keys that change the day
                   --once               print one picture and end; also what happens without a terminal
@@ -250,6 +258,7 @@ public record Options(
                   --reports DIR        where the day is written to, the current folder if left out
                   --state DIR          where entries wait while the link is down
                   --token-file FILE    token of this terminal, for a service that asks who it is
+                  --idle-minutes N     who signed on is signed off after so long without a key: 10, 0 for never
                   --trust FILE         certificates (PEM) by which an https service is known
                   --help               this text
 

@@ -26,6 +26,12 @@ import stirtide.events.view.DayView;
 
 /** A stand-in for the service: shows a fixed day, takes commands once each, can hang up and can refuse. */
 public final class FakeService implements AutoCloseable {
+    /** What the terminal sends while the service asks who it is. */
+    public static final String TERMINAL_TOKEN = "terminal";
+
+    /** The one code it takes, from everybody. */
+    public static final String CODE = "123456";
+
     private final HttpServer server;
     private final List<OutputStream> lines = new CopyOnWriteArrayList<>();
     private final List<CommandRequest> taken = Collections.synchronizedList(new ArrayList<>());
@@ -34,6 +40,9 @@ public final class FakeService implements AutoCloseable {
     private volatile DayView view;
     private volatile int ratePermille = 1000;
     private volatile boolean broken;
+    private volatile boolean asks;
+    private volatile int lockedSeconds;
+    private volatile String person = "";
 
     public FakeService(DayView view, boolean driven, int port) throws IOException {
         this.view = view;
@@ -46,6 +55,7 @@ public final class FakeService implements AutoCloseable {
         }));
         server.createContext("/days/", this::day);
         server.createContext("/clock", this::clock);
+        server.createContext("/sign-on", this::signOn);
         server.start();
     }
 
@@ -69,6 +79,26 @@ public final class FakeService implements AutoCloseable {
 
     public void recover() {
         broken = false;
+    }
+
+    /** From now on everybody must bring a token: the terminal's, or a person's made by signing on. */
+    public void asksWhoItIs() {
+        asks = true;
+    }
+
+    /** Who is signed on, empty text for nobody. */
+    public String signedOn() {
+        return person;
+    }
+
+    /** As a restart of the service does. */
+    public void forgetSignOns() {
+        person = "";
+    }
+
+    /** No code is looked at for so long. */
+    public void lockFor(int seconds) {
+        lockedSeconds = seconds;
     }
 
     /** Refuses every command of a type, named as in JSON, with a sentence. */
@@ -123,7 +153,54 @@ public final class FakeService implements AutoCloseable {
         line.flush();
     }
 
+    private static String token(HttpExchange exchange) {
+        String header = exchange.getRequestHeaders().getFirst("Authorization");
+        return header == null ? "" : header.replace("Bearer ", "");
+    }
+
+    private boolean isKnown(HttpExchange exchange) throws IOException {
+        String token = token(exchange);
+        boolean ofPerson = !person.isEmpty() && token.equals("person-" + person);
+        if (!asks || ofPerson || token.equals(TERMINAL_TOKEN)) return true;
+        exchange.getRequestBody().readAllBytes();
+        answer(exchange, 401, "{\"detail\":\"this sign-on has ended; sign on again\"}");
+        return false;
+    }
+
+    private void signOn(HttpExchange exchange) throws IOException {
+        if (broken) {
+            answer(exchange, 503, "{\"detail\":\"not now\"}");
+            return;
+        }
+        if (!isKnown(exchange)) return;
+        boolean terminal = token(exchange).equals(TERMINAL_TOKEN);
+        if (exchange.getRequestMethod().equals("POST")) tryCode(exchange);
+        else if (exchange.getRequestMethod().equals("DELETE")) {
+            person = "";
+            exchange.sendResponseHeaders(204, -1);
+            exchange.close();
+        } else answer(exchange, 200, "{\"needed\":" + (asks && terminal) + "}");
+    }
+
+    private void tryCode(HttpExchange exchange) throws IOException {
+        var typed = ContractJson.mapper().readTree(exchange.getRequestBody());
+        if (lockedSeconds > 0) {
+            exchange.getResponseHeaders().set("Retry-After", "" + lockedSeconds);
+            answer(exchange, 429, "{\"detail\":\"too many wrong codes\"}");
+        } else if (!typed.path("code").asText().equals(CODE)) {
+            answer(exchange, 401, "{\"detail\":\"person or code is wrong\"}");
+        } else {
+            person = typed.path("personId").asText();
+            answer(
+                    exchange,
+                    201,
+                    "{\"needed\":false,\"actor\":\"" + person + "\",\"role\":\"assistant\",\"token\":\"person-" + person
+                            + "\"}");
+        }
+    }
+
     private void command(HttpExchange exchange) throws IOException {
+        if (!isKnown(exchange)) return;
         String body = new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8);
         var request = ContractJson.read(body, CommandRequest.class);
         String type = request.command().getClass().getSimpleName();

@@ -32,8 +32,11 @@ class OptionsTest {
     }
 
     @Test
-    void without_a_person_the_terminal_only_reads() {
-        assertThat(understood(Map.of(), "--day", Samples.DAY).readOnly()).isTrue();
+    void who_signed_on_is_signed_off_after_ten_minutes_without_a_key_unless_told_otherwise() {
+        assertThat(understood(Map.of(), "--day", Samples.DAY).idleMinutes()).isEqualTo(10);
+        assertThat(understood(Map.of(), "--day", Samples.DAY, "--idle-minutes", "0")
+                        .idleMinutes())
+                .isZero();
     }
 
     @ParameterizedTest
@@ -43,6 +46,7 @@ class OptionsTest {
                 "--day nowhere",
                 "--day",
                 "--day a/2027-05-14 --color pink",
+                "--day a/2027-05-14 --idle-minutes soon",
                 "--day a/2027-05-14 --width 0",
                 "--day a/2027-05-14 --width x",
                 "--day a/2027-05-14 --server nowhere",

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import stirtide.bar.link.Outgoing;
 import stirtide.bar.scene.AlarmBoard;
+import stirtide.bar.scene.PanelAnswer;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 
@@ -77,6 +78,15 @@ final class AlarmWatch {
         boolean wanted = bell;
         bell = false;
         return wanted;
+    }
+
+    /** Does what a panel or key wants done with alarms and adds the line that says so; whether it was about alarms. */
+    boolean told(PanelAnswer answer, Instant now, Outgoing outgoing, Notes notes) {
+        if (answer instanceof PanelAnswer.Seen seen) notes.add(seen(seen.alarms(), now, outgoing), false);
+        else if (answer instanceof PanelAnswer.Shelve away)
+            notes.add(shelve(away.alarmIds(), away.minutes(), now), false);
+        else return false;
+        return true;
     }
 
     /** Puts alarms away for some minutes of the salon's clock; high ones stay. The answer says so. */

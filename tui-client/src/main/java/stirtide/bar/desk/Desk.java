@@ -1,8 +1,6 @@
 package stirtide.bar.desk;
 
-import java.time.Instant;
 import java.util.Optional;
-import stirtide.bar.clock.SalonTime;
 import stirtide.bar.keys.Action;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.KeyPace;
@@ -27,8 +25,8 @@ import stirtide.events.view.DayView;
  * {@link #scene} is what a picture is drawn from. For one thread only.
  */
 public final class Desk {
-    private final Operator operator;
     private final Outgoing outgoing;
+    private final SignOnWatch signOn;
     private final KeyPace pace = new KeyPace();
     private final BarActions actions = new BarActions();
     private final AlarmWatch alarms = new AlarmWatch();
@@ -38,8 +36,7 @@ public final class Desk {
     private final ScaleWatch scale = new ScaleWatch();
     private Pages pages = Pages.BAR;
     private Optional<DayView> view = Optional.empty();
-    private SalonTime clock;
-    private boolean clockCanBeDriven;
+    private final ClockWatch clock;
     private final LinkWatch link;
     private Picks picks = Picks.FIRST;
     private Optional<Panel> panel = Optional.empty();
@@ -51,11 +48,11 @@ public final class Desk {
 
     /** A desk that knows nothing yet; {@code startNanos} is the monotonic reading at the start. */
     public Desk(Operator operator, Outgoing outgoing, Aside aside, long startNanos) {
-        this.operator = operator;
         this.outgoing = outgoing;
+        signOn = new SignOnWatch(operator, outgoing, startNanos);
         this.aside = aside;
         setup = new SetupWatch(outgoing);
-        clock = new SalonTime(Instant.EPOCH, startNanos, 0);
+        clock = new ClockWatch(startNanos);
         link = new LinkWatch(startNanos);
     }
 
@@ -63,6 +60,11 @@ public final class Desk {
     public void open(Place page, boolean asKiosk) {
         pages = pages.to(page);
         kiosk = asKiosk;
+    }
+
+    /** Whether people may sign on here, and after how many minutes without a key they are signed off, 0 for never. */
+    public void people(boolean maySignOn, int idleMinutes) {
+        signOn.rules(maySignOn, idleMinutes);
     }
 
     /** Says whether the terminal is too small for the picture: then no key acts but those with control held. */
@@ -77,9 +79,9 @@ public final class Desk {
                 clock.at(nanos),
                 nanos,
                 clock.ratePermille(),
-                clockCanBeDriven,
+                clock.canBeDriven(),
                 link.line(nanos),
-                operator,
+                signOn.operator(),
                 picks,
                 panel,
                 notes.all(),
@@ -103,6 +105,7 @@ public final class Desk {
     /** Time has gone by. */
     public void tick(long nanos) {
         watch(nanos);
+        signOn.tick(scene(nanos)).ifPresent(words -> notes.add(words, false));
         panel.ifPresent(open -> answer(open.tick(scene(nanos)), nanos));
     }
 
@@ -126,7 +129,7 @@ public final class Desk {
         else if (news instanceof LinkNews.Remembered old) remember(old.view(), nanos);
         else if (news instanceof LinkNews.Heard) link.heard(nanos);
         else if (news instanceof LinkNews.Cut) link.cut();
-        else if (news instanceof LinkNews.Clock told) hearClock(told, nanos);
+        else if (news instanceof LinkNews.Clock told) clock.told(told, link.everHeard(), nanos);
         else if (news instanceof LinkNews.Waiting waiting) link.waiting(waiting.entries());
         else if (news instanceof LinkNews.Taken taken) taken(taken, nanos);
         else if (news instanceof LinkNews.Refused refused) refused(refused, nanos);
@@ -135,6 +138,7 @@ public final class Desk {
         else if (news instanceof LinkNews.Advised said)
             panel.ifPresent(open -> open.hear(said.advice(), said.poured()));
         else if (news instanceof LinkNews.Tried told) pages = pages.with(told.advice());
+        else if (news instanceof LinkNews.SignOn who) hearSignOn(who, nanos);
         else if (news instanceof LinkNews.Trouble trouble) notes.add(trouble.words(), true);
         else throw new IllegalStateException("no rule for " + news);
     }
@@ -142,22 +146,24 @@ public final class Desk {
     private void see(DayView newer, long nanos) {
         link.heard(nanos);
         view = Optional.of(newer);
-        clock = new SalonTime(newer.time(), nanos, newer.clockRatePermille());
+        clock.seen(newer, nanos);
         watch(nanos);
         if (pages.page() == Place.SETUP) setup.look(newer.revision());
         effect.seen(newer).ifPresent(words -> notes.add(words, true));
     }
 
-    // A picture from disk stands still: nobody knows how fast the clock has run since.
     private void remember(DayView old, long nanos) {
         if (view.isPresent()) return;
         view = Optional.of(old);
-        clock = new SalonTime(old.time(), nanos, 0);
+        clock.remembered(old, nanos);
     }
 
-    private void hearClock(LinkNews.Clock told, long nanos) {
-        clockCanBeDriven = told.canBeDriven();
-        if (link.everHeard()) clock = new SalonTime(told.now(), nanos, told.ratePermille());
+    private void hearSignOn(LinkNews.SignOn news, long nanos) {
+        if (news instanceof LinkNews.SignOn.Refused refused)
+            panel.ifPresent(open -> open.signOnRefused(refused.sentence(), refused.waitSeconds(), nanos));
+        // What is half typed belongs to who has left.
+        if (news instanceof LinkNews.SignOn.Ended) panel = Optional.empty();
+        signOn.hear(news, scene(nanos)).ifPresent(words -> notes.add(words, news instanceof LinkNews.SignOn.Ended));
     }
 
     private boolean answeredInPanel(DayCommand command, Optional<String> refusal, long nanos) {
@@ -183,6 +189,7 @@ public final class Desk {
         if (verdict == KeyPace.Verdict.PASTE) notes.paste(key.is(Key.Kind.PASTE_ENDS));
         if (verdict == KeyPace.Verdict.DROP || verdict == KeyPace.Verdict.PASTE) return;
         boolean machine = verdict == KeyPace.Verdict.MACHINE;
+        signOn.pressed(key.nanos());
         notes.pass();
         // Nobody begins a bowl that is not on the screen.
         if (tooSmall && !key.control()) return;
@@ -207,17 +214,22 @@ public final class Desk {
 
     private void pressInView(Key key) {
         Optional<Action> action = action(key);
-        if (action.isEmpty()) return;
-        switch (action.get()) {
+        if (action.isEmpty()) panel = signOn.wanted(key, scene(key.nanos()));
+        else doInView(action.get(), key);
+    }
+
+    private void doInView(Action action, Key key) {
+        switch (action) {
             case BACK -> back();
             case REDRAW -> redraw = true;
+            case SIGN_ON -> answer(signOn.act(scene(key.nanos())), key.nanos());
             case LEAVE -> leave(key, key.control());
-            default -> act(action.get(), key.nanos());
+            default -> act(action, key.nanos());
         }
     }
 
     private Optional<Action> action(Key key) {
-        return KeyTable.action(pages.page(), key, operator.mayWrite(), clockCanBeDriven);
+        return KeyTable.action(pages.page(), key, signOn.operator().mayWrite(), clock.canBeDriven());
     }
 
     private void act(Action action, long nanos) {
@@ -237,38 +249,29 @@ public final class Desk {
     // Control-C ends a demonstration at once, and a terminal that has never reached its service.
     private void leave(Key key, boolean control) {
         if (kiosk) notes.add("this terminal stays: no key leaves it", false);
-        else if (control && (clockCanBeDriven || !link.everHeard())) leaving = true;
+        else if (control && (clock.canBeDriven() || !link.everHeard())) leaving = true;
         else panel = Optional.of(BarActions.leaveQuestion(key.nanos(), link.waitingEntries()));
     }
 
     private void answer(PanelAnswer answer, long nanos) {
         if (answer instanceof PanelAnswer.Stay) return;
-        if (AsideWords.told(answer, aside, notes)) return;
-        if (answer instanceof PanelAnswer.Close) panel = Optional.empty();
-        else if (answer instanceof PanelAnswer.Open open) panel = Optional.of(open.next());
+        if (answer instanceof PanelAnswer.Close || answer instanceof PanelAnswer.Shelve) panel = Optional.empty();
+        if (AsideWords.told(answer, aside, notes) || alarms.told(answer, clock.at(nanos), outgoing, notes)) return;
+        if (LinkAnswers.asked(answer, outgoing, signOn, clock, nanos)) return;
+        if (answer instanceof PanelAnswer.Close) return;
+        if (answer instanceof PanelAnswer.Open open) panel = Optional.of(open.next());
         else if (answer instanceof PanelAnswer.Leave) leaving = true;
         else if (answer instanceof PanelAnswer.Pick pick) pick(pick.bowl());
-        else if (answer instanceof PanelAnswer.Rate rate) drive(rate.ratePermille(), nanos);
-        else if (answer instanceof PanelAnswer.AskNextPour ask) outgoing.askNextPour(ask.bowl(), ask.poured());
         else if (answer instanceof PanelAnswer.Send send) send(send);
         else if (answer instanceof PanelAnswer.Turn turn) turn(turn.pages());
-        else if (answer instanceof PanelAnswer.Seen seen)
-            notes.add(alarms.seen(seen.alarms(), clock.at(nanos), outgoing), false);
-        else if (answer instanceof PanelAnswer.Shelve shelve) shelve(shelve, nanos);
         else if (answer instanceof PanelAnswer.Together all) all.sends().forEach(this::send);
         else if (answer instanceof PanelAnswer.AskPlanner ask) ask(ask, nanos);
-        else if (answer instanceof PanelAnswer.AskPast) outgoing.askPast();
         else throw new IllegalStateException("no rule for " + answer);
     }
 
     private void pick(String bowl) {
         panel = Optional.empty();
         view.ifPresent(day -> picks = picks.on(bowl, day));
-    }
-
-    private void drive(int ratePermille, long nanos) {
-        clock = clock.atRate(ratePermille, nanos);
-        outgoing.setClockRate(ratePermille);
     }
 
     private void turn(Pages next) {
@@ -281,11 +284,6 @@ public final class Desk {
         pages = pages.with(advice);
         panel = Optional.of(ask.next());
         outgoing.ask(advice);
-    }
-
-    private void shelve(PanelAnswer.Shelve shelve, long nanos) {
-        panel = Optional.empty();
-        notes.add(alarms.shelve(shelve.alarmIds(), shelve.minutes(), clock.at(nanos)), false);
     }
 
     private void send(PanelAnswer.Send send) {

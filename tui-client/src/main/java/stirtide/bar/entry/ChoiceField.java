@@ -42,7 +42,22 @@ final class ChoiceField implements Field {
         if (choices.isEmpty()) return Optional.empty();
         if (key.is(Key.Kind.LEFT)) picked = Math.floorMod(picked - 1, choices.size());
         if (key.is(Key.Kind.RIGHT)) picked = Math.floorMod(picked + 1, choices.size());
-        return key.isText() ? Optional.of("is a choice: arrows left and right") : Optional.empty();
+        if (!key.isText() || toLetter(key.character())) return Optional.empty();
+        return Optional.of("is a choice: arrows left and right, or its first letter");
+    }
+
+    // The next choice that begins with the letter, so that a long list needs one key.
+    private boolean toLetter(char letter) {
+        for (int step = 1; step <= choices.size(); step++) {
+            int place = (picked + step) % choices.size();
+            boolean begins = !choices.get(place).isEmpty()
+                    && Character.toLowerCase(choices.get(place).charAt(0)) == Character.toLowerCase(letter);
+            if (begins) {
+                picked = place;
+                return true;
+            }
+        }
+        return false;
     }
 
     @Override

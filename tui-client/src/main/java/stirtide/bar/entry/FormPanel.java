@@ -137,7 +137,7 @@ public final class FormPanel extends FieldsPanel {
 
     private String keys() {
         String choose = allFields().get(focus()) instanceof ChoiceField ? "left, right choose   " : "";
-        return choose + (onLastField() ? "Enter keeps" : "Enter next, up from the first: the last") + "   Esc leaves";
+        return choose + (onLastField() ? "Enter keeps" : "Enter next, up: the last") + "   Esc leaves";
     }
 
     @Override

@@ -38,6 +38,8 @@ public enum Action {
     BACK,
     /** Draws everything anew. */
     REDRAW,
+    /** Signs on or off. */
+    SIGN_ON,
     /** Leaves the program. */
     LEAVE,
     /** Stops the clock or lets it run again. */

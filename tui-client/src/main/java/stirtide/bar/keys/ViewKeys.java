@@ -180,6 +180,7 @@ final class ViewKeys {
         String back = place == FLOOR ? "put a lifted service back; clear a message" : "clear a message";
         keys.add(special(place, Action.BACK, Key.Kind.ESCAPE, "Esc", "", back));
         keys.add(control(place, Action.REDRAW, 'l', "draw everything anew"));
+        keys.add(character(place, Action.SIGN_ON, '0', "", "who works here: sign on with a code, sign off"));
         keys.add(character(place, Action.LEAVE, 'q', "leave", "leave: asks first"));
         keys.add(control(place, Action.LEAVE, 'c', "leave: asks first, but not when the clock can be driven"));
         return keys;

@@ -25,6 +25,20 @@ public record Home(Path folder, String day) {
         return Outbox.open(folder, plain(day) + "-" + plain(personId));
     }
 
+    /** Entries of this day that wait on disk, whoever made them. */
+    int waitingEntries() throws IOException {
+        if (!Files.isDirectory(folder)) return 0;
+        int entries = 0;
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "outbox-" + plain(day) + "-*.jsonl")) {
+            for (Path file : files)
+                entries += (int) Files.readString(file)
+                        .chars()
+                        .filter(letter -> letter == '\n')
+                        .count();
+        }
+        return entries;
+    }
+
     /** The last picture kept, empty when there is none or it cannot be read. */
     public Optional<DayView> remembered() {
         return read(picture());

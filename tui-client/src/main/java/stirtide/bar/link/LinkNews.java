@@ -53,4 +53,29 @@ public sealed interface LinkNews {
 
     /** Something about the link a person should know. */
     record Trouble(String words) implements LinkNews {}
+
+    /** What the service says about who works at this terminal. */
+    sealed interface SignOn extends LinkNews {
+        /** This is a terminal at which nobody has signed on; nothing can be changed before. */
+        record Needed() implements SignOn {}
+
+        /** A person has signed on; {@code role} is the service's word for what that person may do. */
+        record Begun(String personId, String role) implements SignOn {}
+
+        /**
+         * Nobody was signed on.
+         *
+         * @param sentence the service's own
+         * @param waitSeconds seconds before the service looks at another code, 0 when it looks at once
+         */
+        record Refused(String sentence, int waitSeconds) implements SignOn {}
+
+        /**
+         * The sign-on has ended.
+         *
+         * @param why what to tell
+         * @param waitingEntries entries of that person that stay on disk until the person signs on again
+         */
+        record Ended(String why, int waitingEntries) implements SignOn {}
+    }
 }

@@ -21,6 +21,7 @@ final class LiveLine implements Runnable {
     private static final int MOST_WAITING_LINES = 1000;
 
     private final ServiceApi api;
+    private final SignOnLine signOns;
     private final Consumer<LinkNews> news;
     private final Backoff backoff;
     private final long silenceMillis;
@@ -28,8 +29,9 @@ final class LiveLine implements Runnable {
     private boolean clockCanBeDriven;
 
     /** {@code silenceMillis}: a line on which nothing was heard for so long is given up. */
-    LiveLine(ServiceApi api, Consumer<LinkNews> news, Backoff backoff, long silenceMillis) {
+    LiveLine(ServiceApi api, SignOnLine signOns, Consumer<LinkNews> news, Backoff backoff, long silenceMillis) {
         this.api = api;
+        this.signOns = signOns;
         this.news = news;
         this.backoff = backoff;
         this.silenceMillis = silenceMillis;
@@ -52,6 +54,7 @@ final class LiveLine implements Runnable {
     private String follow() throws InterruptedException {
         try {
             tellClock();
+            signOns.look();
             var lines = new Lines();
             CompletableFuture<HttpResponse<Void>> ended =
                     api.client().sendAsync(api.liveRequest(lastEventId), BodyHandlers.fromLineSubscriber(lines));

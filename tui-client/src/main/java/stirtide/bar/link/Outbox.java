@@ -22,6 +22,7 @@ import stirtide.events.json.ContractJson;
  */
 final class Outbox implements AutoCloseable {
     private static final int MOST_TERMINALS = 9;
+    private static final long NANOS_PER_MILLI = 1_000_000;
 
     private final Path file;
     private final FileChannel lockChannel;
@@ -101,6 +102,16 @@ final class Outbox implements AutoCloseable {
     synchronized void removeHead() throws IOException {
         entries.removeFirst();
         rewrite();
+        notifyAll();
+    }
+
+    /** Waits until nothing is left, {@code millis} at most; how many entries are left then. */
+    synchronized int awaitEmpty(long millis) throws InterruptedException {
+        long end = System.nanoTime() + millis * NANOS_PER_MILLI;
+        // Ends: when nothing is left or the time is over.
+        for (long left = millis; !entries.isEmpty() && left > 0; left = (end - System.nanoTime()) / NANOS_PER_MILLI)
+            wait(left);
+        return entries.size();
     }
 
     synchronized int size() {

@@ -27,4 +27,10 @@ public interface Outgoing {
 
     /** Asks for the earlier days the service knows; they come as {@link LinkNews.Past}. */
     void askPast();
+
+    /** Signs a person on with a code; the answer comes as {@link LinkNews.SignOn}. */
+    default void signOn(String personId, String code) {}
+
+    /** Signs off whoever is signed on; {@code why} comes back in {@link LinkNews.SignOn.Ended}. */
+    default void signOff(String why) {}
 }

@@ -1,6 +1,7 @@
 package stirtide.bar.link;
 
 import java.io.IOException;
+import java.nio.channels.ClosedByInterruptException;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -31,6 +32,9 @@ final class Sender implements Runnable {
                 if (head.isPresent()) deliver(head.get());
             }
         } catch (InterruptedException leaving) {
+            Thread.currentThread().interrupt();
+        } catch (ClosedByInterruptException leaving) {
+            // The answered entry is still on disk; sent again it is taken once.
             Thread.currentThread().interrupt();
         } catch (IOException diskTrouble) {
             news.accept(new LinkNews.Trouble("entries cannot be kept on disk: " + diskTrouble.getMessage()));

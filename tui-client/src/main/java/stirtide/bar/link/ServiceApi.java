@@ -22,9 +22,10 @@ import stirtide.events.view.SetupView;
 
 /** The requests a terminal makes. Every method blocks its thread until the answer or a failure. */
 public final class ServiceApi {
-    private static final Duration PATIENCE = Duration.ofSeconds(10);
+    static final Duration PATIENCE = Duration.ofSeconds(10);
     private static final Duration ADVICE_PATIENCE = Duration.ofSeconds(60);
     private static final int OK = 200;
+    private static final int UNKNOWN_SENDER = 401;
     private static final int REQUEST_TIMEOUT = 408;
     private static final int TOO_MANY = 429;
     private static final int CLIENT_ERRORS = 400;
@@ -33,7 +34,7 @@ public final class ServiceApi {
     private final URI server;
     private final String dayPath;
     private final Credentials credentials;
-    private @Nullable String token;
+    private final Badge badge;
     private @Nullable HttpClient client;
 
     /**
@@ -50,6 +51,7 @@ public final class ServiceApi {
     public ServiceApi(URI server, String day, Credentials credentials) {
         this.server = server;
         this.credentials = credentials;
+        badge = new Badge(credentials);
         dayPath = "/days/" + day;
     }
 
@@ -73,7 +75,8 @@ public final class ServiceApi {
     }
 
     HttpRequest liveRequest(String lastEventId) throws IOException {
-        HttpRequest.Builder request = request(at(dayPath + "/live")).header("Accept", "text/event-stream");
+        // Under the terminal's own token: the line outlasts the people who sign on and off.
+        HttpRequest.Builder request = badge.asTerminal(at(dayPath + "/live")).header("Accept", "text/event-stream");
         return lastEventId.isEmpty()
                 ? request.build()
                 : request.header("Last-Event-ID", lastEventId).build();
@@ -159,7 +162,11 @@ public final class ServiceApi {
             HttpResponse<String> response = send(request);
             int status = response.statusCode();
             if (status < CLIENT_ERRORS) return new Answer.Taken();
-            boolean later = status >= SERVER_ERRORS || status == REQUEST_TIMEOUT || status == TOO_MANY;
+            // Who sends it is not known any more: that says nothing about the entry.
+            boolean later = status >= SERVER_ERRORS
+                    || status == REQUEST_TIMEOUT
+                    || status == TOO_MANY
+                    || status == UNKNOWN_SENDER;
             return later ? new Answer.Later(sentence(response)) : new Answer.Refused(sentence(response));
         } catch (IOException unreachable) {
             return new Answer.Later(reason(unreachable));
@@ -183,12 +190,16 @@ public final class ServiceApi {
         return clock(send(request(at("/clock")).timeout(PATIENCE).build()));
     }
 
+    /** Drives the clock; a refusal is a failure with the service's sentence. */
     Optional<LinkNews.Clock> setClockRate(int ratePermille) throws IOException, InterruptedException {
         String body = ContractJson.mapper()
                 .createObjectNode()
                 .put("ratePermille", ratePermille)
                 .toString();
-        return clock(send(json("/clock").PUT(BodyPublishers.ofString(body)).build()));
+        HttpResponse<String> response =
+                send(json("/clock").PUT(BodyPublishers.ofString(body)).build());
+        if (response.statusCode() >= CLIENT_ERRORS) throw new IOException(sentence(response));
+        return clock(response);
     }
 
     private static Optional<LinkNews.Clock> clock(HttpResponse<String> response) {
@@ -200,19 +211,12 @@ public final class ServiceApi {
                 clock.path("driven").asBoolean()));
     }
 
-    /** Sends another token from now on, such as that of a person who signed on. */
-    public synchronized void useToken(String other) {
-        token = other;
+    Badge badge() {
+        return badge;
     }
 
-    private synchronized HttpRequest.Builder request(URI uri) throws IOException {
-        String known = token;
-        if (known == null) {
-            known = credentials.token();
-            token = known;
-        }
-        HttpRequest.Builder request = HttpRequest.newBuilder(uri);
-        return known.isEmpty() ? request : request.header("Authorization", "Bearer " + known);
+    private HttpRequest.Builder request(URI uri) throws IOException {
+        return badge.request(uri);
     }
 
     private HttpRequest.Builder json(String path) throws IOException {
@@ -223,11 +227,13 @@ public final class ServiceApi {
         return BodyPublishers.ofString(ContractJson.write(value));
     }
 
-    private HttpResponse<String> send(HttpRequest request) throws IOException, InterruptedException {
-        return client().send(request, BodyHandlers.ofString());
+    HttpResponse<String> send(HttpRequest request) throws IOException, InterruptedException {
+        HttpResponse<String> response = client().send(request, BodyHandlers.ofString());
+        if (response.statusCode() == UNKNOWN_SENDER) badge.unknown(request, sentence(response));
+        return response;
     }
 
-    private URI at(String path) {
+    URI at(String path) {
         return server.resolve(path);
     }
 
@@ -237,7 +243,7 @@ public final class ServiceApi {
         return detail.isBlank() ? "the service answered " + response.statusCode() : detail;
     }
 
-    private static JsonNode tree(String body) {
+    static JsonNode tree(String body) {
         try {
             JsonNode tree = ContractJson.mapper().readTree(body);
             return tree == null ? ContractJson.mapper().missingNode() : tree;

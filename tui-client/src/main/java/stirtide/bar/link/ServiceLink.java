@@ -1,10 +1,8 @@
 package stirtide.bar.link;
 
 import java.io.IOException;
-import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.UUID;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -12,7 +10,6 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import stirtide.bar.scene.Advice;
-import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
 
 /** The way to the service: a thread that follows the day, a thread that sends entries, a thread that asks. */
@@ -23,11 +20,10 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     private static final long SECOND_MILLIS = 1000;
 
     private final ServiceApi api;
-    private final Outbox outbox;
-    private final String personId;
+    private final SignOnLine signOns;
     private final Home home;
     private final Consumer<LinkNews> news;
-    private final List<Thread> threads;
+    private final Thread live;
     private final ExecutorService askThread = Executors.newSingleThreadExecutor(task -> daemon("ask", task));
     // One question in flight, none kept back: the terminal asks again when the weights have changed.
     private final ExecutorService adviceThread = new ThreadPoolExecutor(
@@ -39,18 +35,17 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
             task -> daemon("advice", task),
             new ThreadPoolExecutor.DiscardOldestPolicy());
 
-    private ServiceLink(
-            ServiceApi api, Home home, Outbox outbox, String personId, Consumer<LinkNews> news, long secondMillis) {
+    private ServiceLink(ServiceApi api, Home home, SignOnLine signOns, Consumer<LinkNews> news, long secondMillis) {
         this.api = api;
         this.home = home;
-        this.outbox = outbox;
-        this.personId = personId;
+        this.signOns = signOns;
         this.news = news;
         long silence = SILENCE_MILLIS * secondMillis / SECOND_MILLIS;
-        var random = new SplittableRandom();
-        threads = List.of(
-                daemon("live", new LiveLine(api, news, new Backoff(random, secondMillis), silence)),
-                daemon("sender", new Sender(api, outbox, news, new Backoff(random, secondMillis))));
+        live = daemon("live", new LiveLine(api, signOns, news, backoff(secondMillis), silence));
+    }
+
+    private static Backoff backoff(long secondMillis) {
+        return new Backoff(new SplittableRandom(), secondMillis);
     }
 
     /**
@@ -67,9 +62,9 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     /** The same with another length of a second, for tests of waiting. */
     static ServiceLink start(ServiceApi api, Home home, String personId, Consumer<LinkNews> news, long secondMillis)
             throws IOException {
-        var link = new ServiceLink(api, home, home.outbox(personId), personId, news, secondMillis);
-        if (link.outbox.size() > 0) news.accept(new LinkNews.Waiting(link.outbox.size()));
-        link.threads.forEach(Thread::start);
+        var signOns = new SignOnLine(api, home, personId, news, () -> backoff(secondMillis));
+        var link = new ServiceLink(api, home, signOns, news, secondMillis);
+        link.live.start();
         return link;
     }
 
@@ -81,12 +76,17 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
 
     @Override
     public void send(DayCommand command, String words) {
-        var request = new CommandRequest(UUID.randomUUID().toString(), personId, command);
-        try {
-            outbox.add(new Outbox.Entry(request, words));
-        } catch (IOException diskTrouble) {
-            news.accept(new LinkNews.Refused(command, words, "it cannot be kept on disk: " + diskTrouble.getMessage()));
-        }
+        signOns.send(command, words);
+    }
+
+    @Override
+    public void signOn(String personId, String code) {
+        signOns.signOn(personId, code);
+    }
+
+    @Override
+    public void signOff(String why) {
+        signOns.signOff(why);
     }
 
     @Override
@@ -156,10 +156,10 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     }
 
     @Override
-    public void close() throws IOException {
-        threads.forEach(Thread::interrupt);
+    public void close() {
+        live.interrupt();
         askThread.shutdownNow();
         adviceThread.shutdownNow();
-        outbox.close();
+        signOns.close();
     }
 }

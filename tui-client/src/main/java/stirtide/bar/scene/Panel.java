@@ -52,6 +52,16 @@ public interface Panel {
         return lost ? Optional.of(new PanelAnswer.Close()) : Optional.empty();
     }
 
+    /**
+     * Called when the service did not sign somebody on.
+     *
+     * @param waitSeconds seconds before it looks at another code
+     * @return what the panel wants, empty when it does not sign anybody on
+     */
+    default Optional<PanelAnswer> signOnRefused(String sentence, int waitSeconds, long nanos) {
+        return Optional.empty();
+    }
+
     /** Bowl whose mixing this panel stands on, empty text for none: it closes when that mixing is refused. */
     default String standsOnBowl() {
         return "";

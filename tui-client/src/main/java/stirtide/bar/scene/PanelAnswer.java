@@ -75,6 +75,12 @@ public sealed interface PanelAnswer {
     /** Earlier days are to be asked for. */
     record AskPast() implements PanelAnswer {}
 
+    /** A person is to sign on with a code. */
+    record SignOn(String personId, String code) implements PanelAnswer {}
+
+    /** Who is signed on is to be signed off. */
+    record SignOff() implements PanelAnswer {}
+
     /** The program is to end. */
     record Leave() implements PanelAnswer {}
 }

@@ -6,6 +6,7 @@ import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.keys.Place;
 import stirtide.bar.scene.LinkLine;
+import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.words.TimeText;
 import stirtide.events.view.DayView;
@@ -57,6 +58,7 @@ final class HeaderView {
 
     private static String person(Scene scene) {
         String name = scene.name(scene.operator().personId());
+        if (scene.operator().signOn() == Operator.SignOn.NEEDED) return "0 sign on";
         if (!scene.operator().mayWrite()) return name.isEmpty() ? "read only" : Pane.cut(name, 10) + " (read)";
         return Pane.cut(name, 12);
     }

@@ -27,6 +27,8 @@ final class Bench implements Outgoing, Aside {
     final List<Integer> rates = new ArrayList<>();
     final List<String> copied = new ArrayList<>();
     final List<Advice.Ask> tried = new ArrayList<>();
+    final List<String> signOns = new ArrayList<>();
+    final List<String> signOffs = new ArrayList<>();
     int pastAsked;
     int setupAsked;
     final Desk desk;
@@ -80,6 +82,16 @@ final class Bench implements Outgoing, Aside {
     @Override
     public void askSetup() {
         setupAsked++;
+    }
+
+    @Override
+    public void signOn(String personId, String code) {
+        signOns.add(personId + " " + code);
+    }
+
+    @Override
+    public void signOff(String why) {
+        signOffs.add(why);
     }
 
     @Override

@@ -1,0 +1,132 @@
+package stirtide.bar.link;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stirtide.bar.FakeService;
+import stirtide.bar.Samples;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.command.DayCommand.HandOverBowl;
+
+/** Signing on against a stand-in service that asks for tokens; a second of waiting lasts twenty milliseconds. */
+class SignOnLineIT {
+    private static final long SECOND_MILLIS = 20;
+
+    @TempDir
+    Path folder;
+
+    private final List<LinkNews> news = new CopyOnWriteArrayList<>();
+    private FakeService service;
+
+    @BeforeEach
+    void start() throws IOException {
+        service = new FakeService(Samples.busy(), false, 0);
+        service.asksWhoItIs();
+        Files.writeString(folder.resolve("token"), FakeService.TERMINAL_TOKEN + "\n");
+    }
+
+    @AfterEach
+    void stop() {
+        service.close();
+    }
+
+    private ServiceLink link() throws IOException {
+        var credentials = new Credentials(Optional.of(folder.resolve("token")), Optional.empty());
+        var api = new ServiceApi(service.address(), Samples.DAY, credentials);
+        return ServiceLink.start(api, new Home(folder.resolve("state"), Samples.DAY), "", news::add, SECOND_MILLIS);
+    }
+
+    private <T extends LinkNews> List<T> told(Class<T> kind) {
+        return news.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    private void signOn(ServiceLink link, String personId) {
+        int before = told(LinkNews.SignOn.Begun.class).size();
+        link.signOn(personId, FakeService.CODE);
+        await().until(() -> told(LinkNews.SignOn.Begun.class).size() > before);
+    }
+
+    @Test
+    void a_terminal_is_told_that_a_person_is_needed_and_sends_under_the_persons_name_afterwards() throws Exception {
+        try (ServiceLink link = link()) {
+            await().until(() -> news.contains(new LinkNews.SignOn.Needed()));
+            signOn(link, "tamsin");
+            assertThat(told(LinkNews.SignOn.Begun.class))
+                    .containsExactly(new LinkNews.SignOn.Begun("tamsin", "assistant"));
+            link.send(new HandOverBowl("1a"), "entry");
+            await().until(() -> service.taken().size() == 1);
+            assertThat(service.taken()).extracting(CommandRequest::actor).containsExactly("tamsin");
+        }
+    }
+
+    @Test
+    void a_wrong_code_and_a_wait_are_told() throws Exception {
+        try (ServiceLink link = link()) {
+            link.signOn("tamsin", "000000");
+            await().until(() -> news.contains(new LinkNews.SignOn.Refused("person or code is wrong", 0)));
+            service.lockFor(120);
+            link.signOn("tamsin", "000000");
+            await().until(() -> news.contains(new LinkNews.SignOn.Refused("too many wrong codes", 120)));
+        }
+    }
+
+    @Test
+    void signing_off_ends_it_and_an_entry_after_it_is_refused() throws Exception {
+        try (ServiceLink link = link()) {
+            signOn(link, "tamsin");
+            link.signOff("by key");
+            await().until(() -> news.contains(new LinkNews.SignOn.Ended("by key", 0)));
+            assertThat(service.signedOn()).isEmpty();
+            link.send(new HandOverBowl("1a"), "late");
+            assertThat(news).contains(new LinkNews.Refused(new HandOverBowl("1a"), "late", "nobody is signed on here"));
+        }
+    }
+
+    @Test
+    void entries_of_a_sign_on_the_service_forgot_wait_for_that_person_and_are_sent_once() throws Exception {
+        try (ServiceLink link = link()) {
+            signOn(link, "tamsin");
+            service.forgetSignOns();
+            link.send(new HandOverBowl("1a"), "kept");
+            await().until(() -> !told(LinkNews.SignOn.Ended.class).isEmpty());
+            assertThat(told(LinkNews.SignOn.Ended.class))
+                    .containsExactly(new LinkNews.SignOn.Ended("this sign-on has ended; sign on again", 1));
+            assertThat(service.taken()).isEmpty();
+            signOn(link, "bohdan");
+            link.send(new HandOverBowl("2a"), "another's");
+            await().until(() -> service.taken().size() == 1);
+            assertThat(service.taken()).extracting(CommandRequest::actor).containsExactly("bohdan");
+            signOn(link, "tamsin");
+            await().until(() -> service.taken().size() == 2);
+            assertThat(service.taken().get(1).actor()).isEqualTo("tamsin");
+        }
+    }
+
+    @Test
+    void entries_that_wait_at_the_start_are_counted_whoever_made_them() throws Exception {
+        try (ServiceLink link = link()) {
+            signOn(link, "tamsin");
+            service.breakDown();
+            link.send(new HandOverBowl("1a"), "kept");
+            await().until(() -> news.contains(new LinkNews.Waiting(1)));
+        }
+        service.recover();
+        news.clear();
+        try (ServiceLink again = link()) {
+            await().until(() -> news.contains(new LinkNews.Waiting(1)));
+            assertThat(service.taken()).isEmpty();
+            signOn(again, "tamsin");
+            await().until(() -> service.taken().size() == 1);
+        }
+    }
+}
