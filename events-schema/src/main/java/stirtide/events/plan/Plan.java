@@ -63,6 +63,11 @@ public record Plan(
         return new Plan(basedOnRevision, asOf, rounds, bowls, services, waits, notes, totals, changes, others);
     }
 
+    /** The same plan with other changes told. */
+    public Plan withChanges(List<String> others) {
+        return new Plan(basedOnRevision, asOf, rounds, bowls, services, waits, notes, totals, others, batches);
+    }
+
     /** The batch a bowl is in, if it is in one. */
     public Optional<PlannedBatch> batchOf(String bowl) {
         return batches.stream().filter(batch -> batch.bowlIds().contains(bowl)).findFirst();

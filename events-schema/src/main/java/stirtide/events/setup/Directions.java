@@ -40,6 +40,24 @@ public record Directions(
         cautions = List.copyOf(cautions);
     }
 
+    /** The same directions permitting other techniques. */
+    public Directions with(List<TechniqueRule> others) {
+        return new Directions(
+                lightenerId,
+                name,
+                form,
+                workingLifeMinutes,
+                mixMinutes,
+                waterPermitted,
+                others,
+                packMilligrams,
+                packPrice,
+                countedMilligrams,
+                strandTestHours,
+                patchTestHours,
+                cautions);
+    }
+
     /**
      * What is permitted for one technique.
      *

@@ -34,6 +34,7 @@ public final class PlanChecker {
         ResourceCheck.check(question, plan, findings);
         TotalsCheck.check(question, plan, findings);
         StockCheck.check(question, plan, findings);
+        BatchCheck.check(question, plan, findings);
         return findings.sentences();
     }
 

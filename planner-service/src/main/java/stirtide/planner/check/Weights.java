@@ -41,6 +41,14 @@ final class Weights {
         return true;
     }
 
+    /** Whether a scale can show one weight, put on it alone. */
+    static boolean shows(Scale scale, int milligrams) {
+        if (milligrams < Math.max(1, scale.minimumMilligrams())) return false;
+        for (Range range : scale.ranges())
+            if (milligrams <= range.maximumMilligrams()) return milligrams % range.divisionMilligrams() == 0;
+        return false;
+    }
+
     private Range range(long milligrams) {
         for (Range range : scale.ranges()) if (milligrams <= range.maximumMilligrams()) return range;
         return scale.ranges().get(scale.ranges().size() - 1);

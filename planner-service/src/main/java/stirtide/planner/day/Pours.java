@@ -74,20 +74,7 @@ public final class Pours {
 
     private static Directions only(Directions all, int lowestRatio, int highestRatio, int ceiling) {
         var rule = new Directions.TechniqueRule(TECHNIQUE, false, lowestRatio, highestRatio, ceiling, 0);
-        return new Directions(
-                all.lightenerId(),
-                all.name(),
-                all.form(),
-                all.workingLifeMinutes(),
-                all.mixMinutes(),
-                all.waterPermitted(),
-                List.of(rule),
-                all.packMilligrams(),
-                all.packPrice(),
-                all.countedMilligrams(),
-                all.strandTestHours(),
-                all.patchTestHours(),
-                all.cautions());
+        return all.with(List.of(rule));
     }
 
     private static Map<String, String> names(Day day) {

@@ -29,6 +29,7 @@ import stirtide.events.setup.Scale;
  * @param bowlsOut bowls in use now, each with the minute from which it can be used again at the latest estimate
  * @param services services not yet fully applied or still processing, by number
  * @param onShow plan on show, if any
+ * @param oneMixTwoBowls whether the salon lets two bowls of different clients be one mix
  */
 public record PlanQuestion(
         long basedOnRevision,
@@ -46,7 +47,8 @@ public record PlanQuestion(
         List<Directions> directions,
         List<BowlOut> bowlsOut,
         List<ServiceTask> services,
-        Optional<Plan> onShow) {
+        Optional<Plan> onShow,
+        boolean oneMixTwoBowls) {
     public PlanQuestion {
         assistants = List.copyOf(assistants);
         scales = List.copyOf(scales);
@@ -55,6 +57,44 @@ public record PlanQuestion(
         directions = List.copyOf(directions);
         bowlsOut = List.copyOf(bowlsOut);
         services = List.copyOf(services);
+    }
+
+    /** A question of a salon in which every bowl is a mix of its own. */
+    public PlanQuestion(
+            long basedOnRevision,
+            Instant asOf,
+            Instant dayStart,
+            ZoneId zone,
+            int nowMinute,
+            int handOverMinutes,
+            int washMinutes,
+            int frozenMinutes,
+            List<Assistant> assistants,
+            List<Scale> scales,
+            List<BowlSize> bowlSizes,
+            List<Developer> developers,
+            List<Directions> directions,
+            List<BowlOut> bowlsOut,
+            List<ServiceTask> services,
+            Optional<Plan> onShow) {
+        this(
+                basedOnRevision,
+                asOf,
+                dayStart,
+                zone,
+                nowMinute,
+                handOverMinutes,
+                washMinutes,
+                frozenMinutes,
+                assistants,
+                scales,
+                bowlSizes,
+                developers,
+                directions,
+                bowlsOut,
+                services,
+                onShow,
+                false);
     }
 
     /** The instant at which a minute of the day starts. */
@@ -94,7 +134,8 @@ public record PlanQuestion(
                 directions,
                 bowlsOut,
                 tasks,
-                shown);
+                shown,
+                oneMixTwoBowls);
     }
 
     /** A half-open span of minutes of the day, {@code from < to}. */

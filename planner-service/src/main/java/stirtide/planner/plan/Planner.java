@@ -18,6 +18,6 @@ public final class Planner {
         List<Track> tracks = Tracks.of(question);
         Shown shown = new Shown(question);
         Draft draft = new Search(question, tracks, shown).run(rounds);
-        return new PlanWriter(question, shown, draft).write(rounds);
+        return Batches.join(question, new PlanWriter(question, shown, draft).write(rounds));
     }
 }

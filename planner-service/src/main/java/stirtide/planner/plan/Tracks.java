@@ -149,7 +149,7 @@ final class Tracks {
                     .distinct()
                     .flatMap(technique -> rule(run.lightenerId(), technique).stream())
                     .toList();
-            Directions strictest = rules.size() < 2 ? directions : directionsWith(directions, strictest(rules));
+            Directions strictest = rules.size() < 2 ? directions : directions.with(List.of(strictest(rules)));
             String technique = rules.size() < 2
                     ? slots.get(0).zone().technique()
                     : strictest.techniques().get(0).technique();
@@ -175,23 +175,6 @@ final class Tracks {
                             Math.min(a.highestStrengthHundredths(), b.highestStrengthHundredths()),
                             Math.min(a.longestProcessingMinutes(), b.longestProcessingMinutes())))
                     .orElseThrow();
-        }
-
-        private static Directions directionsWith(Directions from, TechniqueRule rule) {
-            return new Directions(
-                    from.lightenerId(),
-                    from.name(),
-                    from.form(),
-                    from.workingLifeMinutes(),
-                    from.mixMinutes(),
-                    from.waterPermitted(),
-                    List.of(rule),
-                    from.packMilligrams(),
-                    from.packPrice(),
-                    from.countedMilligrams(),
-                    from.strandTestHours(),
-                    from.patchTestHours(),
-                    from.cautions());
         }
 
         private static Directions unknown(String lightenerId) {

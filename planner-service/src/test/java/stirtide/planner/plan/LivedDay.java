@@ -73,7 +73,8 @@ final class LivedDay {
                 question.directions(),
                 out,
                 services,
-                Optional.of(plan));
+                Optional.of(plan),
+                question.oneMixTwoBowls());
     }
 
     private void begin(PlannedBowl bowl) {
