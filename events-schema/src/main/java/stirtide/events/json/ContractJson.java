@@ -16,6 +16,8 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.type.LogicalType;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 
 /** The one way records of the contract become JSON and come back. */
 public final class ContractJson {
@@ -82,6 +84,22 @@ public final class ContractJson {
             return MAPPER.readValue(json, type);
         } catch (JsonProcessingException unreadable) {
             throw new IllegalArgumentException(unreadable.getOriginalMessage(), unreadable);
+        }
+    }
+
+    /**
+     * Reads a record of the contract from the first bytes of an array, in UTF-8.
+     *
+     * @param length how many bytes, from 0 up to all of them
+     * @throws IllegalArgumentException with the place and reason when they are not such a record
+     */
+    public static <T> T read(byte[] json, int length, Class<T> type) {
+        try {
+            return MAPPER.readValue(json, 0, length, type);
+        } catch (JsonProcessingException unreadable) {
+            throw new IllegalArgumentException(unreadable.getOriginalMessage(), unreadable);
+        } catch (IOException cannotBe) {
+            throw new UncheckedIOException(cannotBe);
         }
     }
 }

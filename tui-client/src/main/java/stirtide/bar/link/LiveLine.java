@@ -3,6 +3,8 @@ package stirtide.bar.link;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.ByteBuffer;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
@@ -18,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 /** Follows the live views of a day until the line breaks or falls silent, then tries again, for ever. */
 final class LiveLine implements Runnable {
     private static final int OK = 200;
-    private static final int MOST_WAITING_LINES = 1000;
+    private static final int MOST_WAITING_PIECES = 8;
 
     private final ServiceApi api;
     private final SignOnLine signOns;
@@ -55,13 +57,13 @@ final class LiveLine implements Runnable {
         try {
             tellClock();
             signOns.look();
-            var lines = new Lines();
+            var pieces = new Pieces();
             CompletableFuture<HttpResponse<Void>> ended =
-                    api.client().sendAsync(api.liveRequest(lastEventId), BodyHandlers.fromLineSubscriber(lines));
+                    api.client().sendAsync(api.liveRequest(lastEventId), BodyHandlers.fromSubscriber(pieces));
             try {
-                return read(lines, ended);
+                return read(pieces, ended);
             } finally {
-                lines.cancel();
+                pieces.cancel();
                 ended.cancel(true);
             }
         } catch (IOException broken) {
@@ -69,19 +71,23 @@ final class LiveLine implements Runnable {
         }
     }
 
-    private String read(Lines lines, CompletableFuture<HttpResponse<Void>> ended)
+    private String read(Pieces pieces, CompletableFuture<HttpResponse<Void>> ended)
             throws IOException, InterruptedException {
-        var events = new EventLines();
-        while (true) {
-            Optional<String> line = lines.next(silenceMillis);
-            if (line.isEmpty()) return "nothing heard for " + silenceMillis / 1000 + " s";
-            if (line.get().equals(Lines.END)) return why(ended);
+        var newest = new Newest();
+        var events = new EventBytes(newest);
+        // Ends: when the line breaks or falls silent.
+        for (Optional<List<ByteBuffer>> piece = pieces.next(silenceMillis);
+                piece.isPresent();
+                piece = pieces.next(silenceMillis)) {
+            if (piece.get().equals(Pieces.END)) return why(ended);
             backoff.succeeded();
-            Optional<String> event = events.take(line.get());
+            piece.get().forEach(events::take);
             if (!events.lastId().isEmpty()) lastEventId = events.lastId();
-            if (event.isPresent()) news.accept(new LinkNews.Seen(ServiceApi.view(event.get())));
-            else if (line.get().startsWith(":")) stillThere();
+            // While more has come already, a newer view may be in it, and only the newest is worth reading.
+            if (!pieces.hasMore()) newest.tell(news);
+            if (newest.takeComment()) stillThere();
         }
+        return "nothing heard for " + silenceMillis / 1000 + " s";
     }
 
     // Somebody else may have changed the speed of a driven clock, and a view comes only with an event.
@@ -108,23 +114,53 @@ final class LiveLine implements Runnable {
         }
     }
 
-    /** Lines as they come, one at a time so that a slow terminal slows the line down. */
-    private static final class Lines implements Flow.Subscriber<String> {
-        // No line of the stream holds a line feed.
-        static final String END = "\n";
+    /** The newest whole view that has come, and whether the service said that it is still there. */
+    private static final class Newest implements EventBytes.Reader {
+        private byte[] view = {};
+        private int length;
+        private boolean comment;
 
-        private final BlockingQueue<String> waiting = new LinkedBlockingQueue<>(MOST_WAITING_LINES);
+        @Override
+        public void event(byte[] bytes, int count) {
+            if (view.length < count) view = new byte[count + count / 2];
+            System.arraycopy(bytes, 0, view, 0, count);
+            length = count;
+        }
+
+        @Override
+        public void comment() {
+            comment = true;
+        }
+
+        void tell(Consumer<LinkNews> news) throws IOException {
+            if (length == 0) return;
+            news.accept(new LinkNews.Seen(ServiceApi.view(view, length)));
+            length = 0;
+        }
+
+        boolean takeComment() {
+            boolean was = comment;
+            comment = false;
+            return was;
+        }
+    }
+
+    /** Bytes as they come, a piece at a time so that a slow terminal slows the line down. */
+    private static final class Pieces implements Flow.Subscriber<List<ByteBuffer>> {
+        static final List<ByteBuffer> END = List.of();
+
+        private final BlockingQueue<List<ByteBuffer>> waiting = new LinkedBlockingQueue<>();
         private volatile Flow.@Nullable Subscription subscription;
 
         @Override
         public void onSubscribe(Flow.Subscription given) {
             subscription = given;
-            given.request(1);
+            given.request(MOST_WAITING_PIECES);
         }
 
         @Override
-        public void onNext(String line) {
-            waiting.add(line);
+        public void onNext(List<ByteBuffer> piece) {
+            if (!piece.isEmpty()) waiting.add(piece);
         }
 
         @Override
@@ -137,11 +173,18 @@ final class LiveLine implements Runnable {
             waiting.add(END);
         }
 
-        Optional<String> next(long millis) throws InterruptedException {
-            String line = waiting.poll(millis, TimeUnit.MILLISECONDS);
+        boolean hasMore() {
+            return waiting.stream()
+                    .findFirst()
+                    .filter(piece -> !piece.isEmpty())
+                    .isPresent();
+        }
+
+        Optional<List<ByteBuffer>> next(long millis) throws InterruptedException {
+            List<ByteBuffer> piece = waiting.poll(millis, TimeUnit.MILLISECONDS);
             Flow.Subscription given = subscription;
-            if (line != null && given != null) given.request(1);
-            return Optional.ofNullable(line);
+            if (piece != null && given != null) given.request(1);
+            return Optional.ofNullable(piece);
         }
 
         void cancel() {

@@ -155,6 +155,15 @@ public final class ServiceApi {
         }
     }
 
+    /** The same from the first bytes of an array. */
+    static DayView view(byte[] json, int length) throws IOException {
+        try {
+            return ContractJson.read(json, length, DayView.class);
+        } catch (IllegalArgumentException otherContract) {
+            throw new IOException("the service speaks another version: " + otherContract.getMessage(), otherContract);
+        }
+    }
+
     Answer command(CommandRequest command) throws InterruptedException {
         try {
             HttpRequest request =

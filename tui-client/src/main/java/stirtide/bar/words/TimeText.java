@@ -39,10 +39,14 @@ public final class TimeText {
     /** {@code 01:12} in minutes and seconds, {@code 1:05 h} from an hour on; seconds 0 or more. */
     public static String span(long seconds) {
         if (seconds >= HOUR_SECONDS) {
-            return String.format(
-                    Locale.ROOT, "%d:%02d h", seconds / HOUR_SECONDS, seconds % HOUR_SECONDS / MINUTE_SECONDS);
+            return seconds / HOUR_SECONDS + ":" + two(seconds % HOUR_SECONDS / MINUTE_SECONDS) + " h";
         }
-        return String.format(Locale.ROOT, "%02d:%02d", seconds / MINUTE_SECONDS, seconds % MINUTE_SECONDS);
+        return two(seconds / MINUTE_SECONDS) + ":" + two(seconds % MINUTE_SECONDS);
+    }
+
+    // Several times a frame: a formatter is dear.
+    private static String two(long number) {
+        return number < 10 ? "0" + number : Long.toString(number);
     }
 
     /** How long ago the last message came: {@code 7 s}, {@code 01:12}. */

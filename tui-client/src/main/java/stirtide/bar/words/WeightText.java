@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 public final class WeightText {
     private static final int GRAM = 1000;
     private static final int HUNDREDTHS_PER_VOLUME = 30;
+    private static final int THOUSAND_DIGITS = 3;
 
     private WeightText() {}
 
@@ -62,6 +63,12 @@ public final class WeightText {
     }
 
     private static String grouped(String digits) {
-        return digits.replaceAll("(?<=\\d)(?=(\\d{3})+$)", " ");
+        if (digits.length() <= THOUSAND_DIGITS) return digits;
+        var text = new StringBuilder(digits);
+        // Never before the first digit, whatever stands in front of it.
+        int first = digits.startsWith("-") ? 1 : 0;
+        for (int place = digits.length() - THOUSAND_DIGITS; place > first; place -= THOUSAND_DIGITS)
+            text.insert(place, ' ');
+        return text.toString();
     }
 }
