@@ -81,6 +81,13 @@ final class Bar {
         return bowls[size].firstAt(level, from, until);
     }
 
+    /** How many bowls of a size out of those of one service are not empty and washed again at a minute. */
+    int stillOut(List<Portion> own, int size, int minute) {
+        int out = 0;
+        for (Portion each : own) if (each.size() == size && each.end() + question.washMinutes() > minute) out++;
+        return out;
+    }
+
     void take(Portion portion) {
         mark(portion, 1);
     }

@@ -17,6 +17,11 @@ final class Dice {
         return new Dice(seed);
     }
 
+    /** Seed for another generator that is to be part of the answer. */
+    long seed() {
+        return state;
+    }
+
     /** A number from 0 to {@code bound - 1}. The mixing step is the published SplitMix64 finalizer. */
     int roll(int bound) {
         state += 0x9E3779B97F4A7C15L;

@@ -44,6 +44,11 @@ final class Draft {
         put(track, inserter.insert(tracks.get(track), bar, keepBefore, early));
     }
 
+    /** A service fed by these bowls. */
+    Course course(Track track, List<Portion> portions) {
+        return inserter.course(track, portions, track.noHolds());
+    }
+
     void put(int track, Course course) {
         course.portions().forEach(bar::take);
         courses[track] = course;

@@ -62,7 +62,7 @@ final class Inserter {
         return Optional.empty();
     }
 
-    private Course course(Track track, List<Portion> portions, int[] holds) {
+    Course course(Track track, List<Portion> portions, int[] holds) {
         return Course.of(track, portions, holds, Score.moves(shown.moves(track.task(), portions)), question);
     }
 

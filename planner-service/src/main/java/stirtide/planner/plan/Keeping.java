@@ -1,6 +1,5 @@
 package stirtide.planner.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stirtide.events.plan.PlannedBowl;
@@ -12,51 +11,28 @@ final class Keeping {
     private final Bar bar;
     private final PlanQuestion question;
     private final Shown shown;
-    private final List<Portion> portions = new ArrayList<>();
-    private final int[] delays;
-    private int at;
-    private int late;
 
     private Keeping(Track track, Bar bar, Shown shown) {
         this.track = track;
         this.bar = bar;
         this.question = bar.question();
         this.shown = shown;
-        this.delays = new int[track.minutes()];
     }
 
     /** The service as shown, or empty when a bowl of it cannot be mixed, carried and used exactly so any more. */
     static Optional<Course> of(Track track, Bar bar, Shown shown) {
         Keeping keeping = new Keeping(track, bar, shown);
-        if (!keeping.feed()) return Optional.empty();
-        Course course = Course.of(track, keeping.portions, track.noHolds(), Score.moves(0), bar.question());
-        return course.score().overMinutes() == 0 ? Optional.of(course) : Optional.empty();
+        return Walk.through(track, keeping::bowl)
+                .map(portions -> Course.of(track, portions, track.noHolds(), Score.moves(0), bar.question()))
+                .filter(course -> course.score().overMinutes() == 0);
     }
 
-    private boolean feed() {
-        int[] noHolds = track.noHolds();
-        while (at < track.minutes()) {
-            Feed feed = track.feed(at);
-            if (at == feed.from() && !feed.live().isEmpty()) {
-                LiveFeeding.End end = LiveFeeding.feed(track, feed, late, noHolds, delays);
-                at = end.minute();
-                late = end.delay();
-                if (at >= feed.to()) continue;
-            }
-            if (feed.refusal().isPresent()) at = feed.to();
-            else if (track.need(at, at + 1) == 0) at++;
-            else {
-                Optional<Portion> portion =
-                        shown.bowl(Shown.idOf(track.task(), portions.size())).flatMap(bowl -> portion(feed, bowl));
-                if (portion.isEmpty()) return false;
-                portions.add(portion.get());
-                at = portion.get().to();
-            }
-        }
-        return true;
+    private Optional<Portion> bowl(Feed feed, int at, int late, List<Portion> before) {
+        return shown.bowl(Shown.idOf(track.task(), before.size()))
+                .flatMap(bowl -> portion(feed, bowl, at, late, before));
     }
 
-    private Optional<Portion> portion(Feed feed, PlannedBowl bowl) {
+    private Optional<Portion> portion(Feed feed, PlannedBowl bowl, int at, int late, List<Portion> before) {
         Optional<Shown.Mix> known = shown.mixOf(bowl);
         int size = shown.sizeOf(bowl);
         if (known.isEmpty() || size < 0 || bowl.run() != feed.run()) return Optional.empty();
@@ -71,24 +47,20 @@ final class Keeping {
                 && end == track.endOf(to) + shift
                 && end <= mix.start() + feed.recipe().lifeMinutes()
                 && track.need(at, to) == bowl.neededMilligrams();
-        if (!same || !free(mix, mixMinutes, size, end)) return Optional.empty();
+        if (!same || !free(mix, mixMinutes, size, end, before)) return Optional.empty();
         if (!(feed.recipe().find(track.need(at, to), size, mix.scale()) instanceof Weigh weigh))
             return Optional.empty();
-        late = shift;
         return Optional.of(new Portion(feed, at, to, mix.start(), use, end, mix.person(), mix.scale(), size, weigh));
     }
 
-    private boolean free(Shown.Mix mix, int mixMinutes, int size, int end) {
-        int before = portions.isEmpty()
+    private boolean free(Shown.Mix mix, int mixMinutes, int size, int end, List<Portion> before) {
+        int earliest = before.isEmpty()
                 ? question.nowMinute()
-                : portions.get(portions.size() - 1).mixEnd();
-        int own = 0;
-        for (Portion each : portions)
-            if (each.size() == size && each.end() + question.washMinutes() > mix.start()) own++;
+                : before.get(before.size() - 1).mixEnd();
         int clean = end + question.washMinutes();
-        return mix.start() >= Math.max(before, question.nowMinute())
+        return mix.start() >= Math.max(earliest, question.nowMinute())
                 && bar.personFree(mix.person(), mix.start(), mix.start() + mixMinutes)
                 && bar.scaleFree(mix.scale(), mix.start(), mix.start() + mixMinutes)
-                && bar.bowlUntil(size, own, mix.start(), clean) >= clean;
+                && bar.bowlUntil(size, bar.stillOut(before, size, mix.start()), mix.start(), clean) >= clean;
     }
 }

@@ -192,7 +192,8 @@ final class LastResort {
     private Optional<Portion> longest(Feed feed, int person, int mix, int use, int scale, int size) {
         int shift = use - track.starts()[at];
         int lifeEnd = mix + feed.recipe().lifeMinutes();
-        int until = bar.bowlUntil(size, own(size, mix), mix, lifeEnd + question.washMinutes()) - question.washMinutes();
+        int until = bar.bowlUntil(size, bar.stillOut(portions, size, mix), mix, lifeEnd + question.washMinutes())
+                - question.washMinutes();
         var bowl = question.bowlSizes().get(size);
         int to = at;
         while (to < feed.to()
@@ -209,11 +210,5 @@ final class LastResort {
             return Optional.of(
                     new Portion(feed, at, least, mix, use, track.endOf(least) + shift, person, scale, size, weigh));
         return Optional.empty();
-    }
-
-    private int own(int size, int minute) {
-        int own = 0;
-        for (Portion each : portions) if (each.size() == size && each.end() + question.washMinutes() > minute) own++;
-        return own;
     }
 }

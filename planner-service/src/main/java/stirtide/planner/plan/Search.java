@@ -13,6 +13,8 @@ final class Search {
     private static final int MOST_REMOVED = 5;
     private static final int NEAR_MINUTES = 30;
     private static final int MOST_EARLY_MINUTES = 6;
+    /** A round of the engine takes about as long as a few rounds here. */
+    private static final int ROUNDS_PER_ENGINE_ROUND = 4;
 
     private final PlanQuestion question;
     private final List<Track> tracks;
@@ -44,8 +46,25 @@ final class Search {
                 keepBefore = question.nowMinute();
             }
         }
-        for (int round = 0; round < rounds && !perfect(best); round++) improve(best, keepBefore);
+        if (perfect(best)) return best;
+        int share = rounds / 3;
+        Draft seeded = seeded(keepBefore, 1 + rounds / ROUNDS_PER_ENGINE_ROUND);
+        improve(best, keepBefore, share);
+        improve(seeded, keepBefore, share);
+        if (seeded.score().compareTo(best.score()) < 0) best = seeded;
+        improve(best, keepBefore, rounds);
         return best;
+    }
+
+    /** The stagger engine's plan; services with mixes that should not move are placed before it. */
+    private Draft seeded(int keepBefore, int rounds) {
+        Draft draft = new Draft(question, tracks, inserter);
+        List<Integer> free = new ArrayList<>();
+        for (int track : byStart(keepBefore))
+            if (shown.mixes(tracks.get(track).task(), keepBefore).isEmpty()) free.add(track);
+            else draft.insert(track, keepBefore, 0);
+        new Seeding(question, tracks, draft).place(free, rounds, keepBefore, dice.seed());
+        return draft;
     }
 
     /** A complete plan at once: what is shown and still fits, and the rest around it. */
@@ -141,6 +160,10 @@ final class Search {
         Draft draft = new Draft(question, tracks, inserter);
         for (int track : order) draft.insert(track, keepBefore, early);
         return draft;
+    }
+
+    private void improve(Draft draft, int keepBefore, int rounds) {
+        for (int round = 0; round < rounds && !perfect(draft); round++) improve(draft, keepBefore);
     }
 
     private void improve(Draft draft, int keepBefore) {

@@ -27,6 +27,7 @@ final class LivedDay {
     private PlanQuestion question;
     private final Map<String, Kept> begun = new HashMap<>();
     private final List<Integer> started = new ArrayList<>();
+    private Odds odds = Odds.NOTHING;
 
     private record Kept(PlannedBowl bowl, int left, boolean binned) {}
 
@@ -39,17 +40,46 @@ final class LivedDay {
         return question;
     }
 
+    /** Goes on with another question, in which something has happened besides. */
+    void now(PlanQuestion changed) {
+        question = changed;
+    }
+
+    /**
+     * How often things go wrong: one time in so many, 0 for never.
+     *
+     * @param forgotten no mix was begun
+     * @param cancelled a service is gone
+     * @param leaving all assistants leave
+     * @param wrong a bowl holds three quarters of its grams
+     * @param binned a bowl is gone
+     * @param late a client is not there at the booked start
+     */
+    record Odds(int forgotten, int cancelled, int leaving, int wrong, int binned, int late) {
+        static final Odds NOTHING = new Odds(0, 0, 0, 0, 0, 0);
+    }
+
+    private boolean happens(int oneIn) {
+        return oneIn > 0 && random.nextInt(oneIn) == 0;
+    }
+
     /** Lets minutes pass by this plan, then lets something happen. */
     void pass(Plan plan, int minutes) {
+        pass(plan, minutes, new Odds(3, 3, 6, 8, 20, 6));
+    }
+
+    /** Lets minutes pass by this plan, with things going wrong at these odds. */
+    void pass(Plan plan, int minutes, Odds today) {
+        odds = today;
         int now = question.nowMinute() + minutes;
-        boolean late = random.nextInt(3) == 0;
-        if (!late) for (PlannedBowl bowl : plan.bowls()) if (minute(bowl.mixStart()) < now) begin(bowl);
+        if (!happens(odds.forgotten))
+            for (PlannedBowl bowl : plan.bowls()) if (minute(bowl.mixStart()) < now) begin(bowl);
         List<ServiceTask> services = new ArrayList<>();
         for (int i = 0; i < question.services().size(); i++)
             services(question.services().get(i), plan, now).ifPresent(services::add);
-        if (!services.isEmpty() && random.nextInt(3) == 0) services.remove(random.nextInt(services.size()));
+        if (!services.isEmpty() && happens(odds.cancelled)) services.remove(random.nextInt(services.size()));
         List<Assistant> assistants = new ArrayList<>();
-        boolean leaves = random.nextInt(6) == 0;
+        boolean leaves = happens(odds.leaving);
         for (Assistant assistant : question.assistants()) assistants.add(assistant(assistant, now, leaves));
         List<BowlOut> out = new ArrayList<>();
         for (Kept kept : begun.values()) {
@@ -79,8 +109,8 @@ final class LivedDay {
 
     private void begin(PlannedBowl bowl) {
         int grams = bowl.formula().totalMilligrams() - bowl.residueMilligrams();
-        boolean wrong = random.nextInt(8) == 0;
-        begun.put(bowl.bowl(), new Kept(bowl, wrong ? grams * 3 / 4 : grams, random.nextInt(20) == 0));
+        boolean wrong = happens(odds.wrong);
+        begun.put(bowl.bowl(), new Kept(bowl, wrong ? grams * 3 / 4 : grams, happens(odds.binned)));
     }
 
     private Assistant assistant(Assistant assistant, int now, boolean leaves) {
@@ -104,7 +134,7 @@ final class LivedDay {
                 .filter(each -> each.service() == task.service())
                 .findFirst()
                 .orElseThrow();
-        boolean late = !started.contains(task.service()) && random.nextInt(6) == 0;
+        boolean late = !started.contains(task.service()) && happens(odds.late);
         boolean starts = started.contains(task.service()) || !late && minute(planned.start()) < now;
         if (starts && !started.contains(task.service())) started.add(task.service());
         Map<String, PlannedZone> zones = new HashMap<>();

@@ -38,6 +38,16 @@ final class RandomDay {
         return new RandomDay(seed, services).question();
     }
 
+    /** A day of two people: of ten hours, or so short that mixing keeps them busy to a share of the time. */
+    static PlanQuestion loaded(long seed, int services, int loadPercent) {
+        PlanQuestion natural = new RandomDay(seed, services).twoPeople(600);
+        if (loadPercent == 0) return natural;
+        int mixing = Planner.draw(natural, 0).bowls().stream()
+                .mapToInt(bowl -> SmallDay.minute(bowl.mixEnd()) - SmallDay.minute(bowl.mixStart()))
+                .sum();
+        return new RandomDay(seed, services).twoPeople(mixing * 100 / (2 * loadPercent));
+    }
+
     private int between(int least, int most) {
         return least + random.nextInt(most - least + 1);
     }
@@ -46,15 +56,30 @@ final class RandomDay {
         List<Assistant> assistants = new ArrayList<>();
         int count = Math.max(1, Math.min(NAMES.size(), services / 18 + between(0, 1)));
         for (int i = 0; i < count; i++) assistants.add(assistant(NAMES.get(i)));
+        return question(assistants, between(0, 3) == 0 ? 150 : 480, 2, Math.max(1, count - between(0, 1)));
+    }
+
+    /** Two people with a break each, two scales and bowls enough, services that start within so many minutes. */
+    private PlanQuestion twoPeople(int spanMinutes) {
+        List<Assistant> assistants = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            int pause = 600 + 90 * i + between(0, 60);
+            List<Minutes> duty = List.of(new Minutes(480, pause), new Minutes(pause + 30, 720 + spanMinutes));
+            assistants.add(new Assistant(NAMES.get(i), SmallDay.called(NAMES.get(i)), duty, 0, Optional.empty()));
+        }
+        return question(assistants, Math.max(5, spanMinutes), 12, 2);
+    }
+
+    private PlanQuestion question(List<Assistant> assistants, int span, int leastBowls, int scaleCount) {
         List<Directions> directions = List.of(directions("dune"), directions("reef"), directions("mica"));
         List<ServiceTask> tasks = new ArrayList<>();
-        int span = between(0, 3) == 0 ? 150 : 480;
         for (int number = 1; number <= services; number++) tasks.add(service(number, span, directions));
         List<Scale> scales = new ArrayList<>();
-        for (int i = 0; i < Math.max(1, count - between(0, 1)); i++) scales.add(scale("bench" + (i + 1)));
+        for (int i = 0; i < scaleCount; i++) scales.add(scale("bench" + (i + 1)));
         List<BowlSize> bowls = List.of(
-                new BowlSize("small", 60_000, between(1, 3) * 1000, between(2, 4 + services / 4)),
-                new BowlSize("large", 130_000, between(2, 5) * 1000, between(2, 4 + services / 4)));
+                new BowlSize("small", 60_000, between(1, 3) * 1000, between(leastBowls, leastBowls + 2 + services / 4)),
+                new BowlSize(
+                        "large", 130_000, between(2, 5) * 1000, between(leastBowls, leastBowls + 2 + services / 4)));
         List<BowlOut> out = random.nextInt(4) == 0 ? List.of(new BowlOut("small", 560)) : List.of();
         return new PlanQuestion(
                 7,
