@@ -83,7 +83,7 @@ public final class ContractJson {
         try {
             return MAPPER.readValue(json, type);
         } catch (JsonProcessingException unreadable) {
-            throw new IllegalArgumentException(unreadable.getOriginalMessage(), unreadable);
+            throw new IllegalArgumentException(UnfitJson.sentence(unreadable), unreadable);
         }
     }
 

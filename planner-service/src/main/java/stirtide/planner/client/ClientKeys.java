@@ -88,6 +88,16 @@ public final class ClientKeys {
         return Integer.parseInt(clientId.substring(1));
     }
 
+    /** There are as many clients as there may be. */
+    public static final class Full extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        Full() {
+            super("No more than " + MOST + " clients are kept. Accepted: a booking of a known client, or one without a"
+                    + " reference; erasing clients makes room.");
+        }
+    }
+
     /** A request with every reference sealed, and whether the keys must be written before it is carried out. */
     public record Sealed(CommandRequest request, boolean toWrite) {}
 
@@ -123,7 +133,7 @@ public final class ClientKeys {
         String lookup = Sealing.hmac(lookupKey, reference);
         ClientKey client = byLookup.get(lookup);
         if (client == null) {
-            if (byId.size() >= MOST) throw new IllegalStateException("no more than " + MOST + " clients");
+            if (byId.size() >= MOST) throw new Full();
             newest++;
             client = new ClientKey(String.format(Locale.ROOT, "c%06d", newest), Sealing.freshKey(), lookup);
             keep(client);

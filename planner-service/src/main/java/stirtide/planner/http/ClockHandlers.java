@@ -3,10 +3,18 @@ package stirtide.planner.http;
 import io.vertx.ext.web.RoutingContext;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import stirtide.planner.http.DayDesk.ClockReading;
 
 /** Operations on the salon's clock. */
 final class ClockHandlers {
+    /** Shorter than what an idle connection is granted, so that the answer still arrives. */
+    private static final int LONGEST_SECONDS = 20;
+
+    private static final Declined ON_ITS_WAY =
+            Declined.notNow("the clock is on its way; send the same again to wait for its end");
+
     private final DayDesk desk;
 
     ClockHandlers(DayDesk desk) {
@@ -27,8 +35,9 @@ final class ClockHandlers {
 
     void advanceClock(RoutingContext ctx) {
         desk.advance(Answers.body(ctx, Advance.class).to())
+                .timeout(LONGEST_SECONDS, TimeUnit.SECONDS)
                 .onSuccess(reading -> answer(ctx, reading))
-                .onFailure(ctx::fail);
+                .onFailure(failed -> ctx.fail(failed instanceof TimeoutException ? ON_ITS_WAY : failed));
     }
 
     private static void answer(RoutingContext ctx, Optional<ClockReading> reading) {

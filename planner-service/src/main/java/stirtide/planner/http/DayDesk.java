@@ -61,7 +61,11 @@ public interface DayDesk {
      */
     Optional<String> clientRecord(String reference, Optional<String> salon);
 
-    /** Destroys what says who a client is; whether anybody of that reference was known. */
+    /**
+     * Destroys what says who a client is; whether anybody of that reference was known.
+     *
+     * <p>Fails with {@link Declined} when it cannot be stored.
+     */
     Future<Boolean> eraseClient(String reference);
 
     /** Newest revision of every day that was opened, sorted by day. */
@@ -73,7 +77,11 @@ public interface DayDesk {
     /** Calls the listener after every change of the day or of the clock, until the answer is run. */
     Runnable listen(String day, Runnable listener);
 
-    /** What would happen if, drawn beside the day's work; empty when the day was never opened. */
+    /**
+     * What would happen if, drawn beside the day's work; empty when the day was never opened.
+     *
+     * <p>Fails with {@link Declined} when too many such questions wait already.
+     */
     Future<Optional<WhatIfAnswer>> whatIf(String day, WhatIfQuestion question);
 
     /** The salon's clock now. */
@@ -82,7 +90,11 @@ public interface DayDesk {
     /** Sets the rate of a driven clock, in thousandths of real time; empty on a wall clock. */
     Optional<ClockReading> setRate(int ratePermille);
 
-    /** Moves a driven clock through everything that falls due; empty on a wall clock. */
+    /**
+     * Moves a driven clock through everything that falls due; empty on a wall clock.
+     *
+     * <p>Fails with {@link Declined} when it is too far ahead or too many wait for the clock already.
+     */
     Future<Optional<ClockReading>> advance(Instant to);
 
     /** A day ready to be sent: revision and {@code DayView} or {@code SetupView} as JSON. */

@@ -88,15 +88,10 @@ final class DayHandlers {
         if (answer instanceof CommandAnswer.Reused)
             return Problem.of(422, "COMMAND_ID_REUSED", "this command id belongs to another request; choose a new id");
         if (answer instanceof CommandAnswer.Unknown) return unknownDay();
-        if (answer instanceof CommandAnswer.ReadOnly)
-            return Problem.of(
-                    503,
-                    "LOG_READ_ONLY",
-                    "nothing can be stored until the operator has looked at the log; what is shown is what can be read");
+        if (answer instanceof CommandAnswer.ReadOnly) return Declined.readOnly().problem();
         CommandAnswer.NotNow later = (CommandAnswer.NotNow) answer;
-        return later.full()
-                ? Problem.of(507, "LOG_FULL", later.sentence())
-                : Problem.of(503, "NOT_NOW", later.sentence());
+        Declined why = later.full() ? Declined.full(later.sentence()) : Declined.notNow(later.sentence());
+        return why.problem();
     }
 
     static Problem unknownDay() {

@@ -52,7 +52,7 @@ public final class HttpEdge {
                 .description("Open lines to listeners")
                 .register(registry);
         HttpServer management = vertx.createHttpServer(options(LOOPBACK, address.managementPort(), door.limits()))
-                .requestHandler(OwnNames.only(ManagementRoutes.router(vertx, registry, ready)));
+                .requestHandler(WrittenAddresses.only(OwnNames.only(ManagementRoutes.router(vertx, registry, ready))));
         return ApiRouter.build(vertx, door, desk, feeds).compose(router -> {
             HttpServerOptions options = options(address.host(), address.port(), door.limits());
             door.encryption().ifPresent(files -> encrypt(options, files));
@@ -60,7 +60,8 @@ public final class HttpEdge {
             HttpServer api = vertx.createHttpServer(options)
                     .connectionHandler(connections::opened)
                     .invalidRequestHandler(InvalidRequests::answer)
-                    .requestHandler(connections.limited(isLoopback(address) ? OwnNames.only(router) : router));
+                    .requestHandler(connections.limited(
+                            WrittenAddresses.only(isLoopback(address) ? OwnNames.only(router) : router)));
             return Future.all(api.listen(), management.listen()).map(both -> new HttpEdge(api, management, feeds));
         });
     }

@@ -43,6 +43,7 @@ final class Problems {
     }
 
     private static Problem translate(RoutingContext ctx) {
+        if (ctx.failure() instanceof Declined declined) return declined.problem();
         return switch (ctx.statusCode()) {
             case 400 -> notUnderstood(ctx.failure());
             case 404 ->
@@ -58,8 +59,15 @@ final class Problems {
             case 413 ->
                 Problem.of(413, "BODY_TOO_LARGE", "the body is too large: 256 KiB at most, 2 MiB for opening a day");
             case 415 -> notJson();
-            default -> unexpected(ctx);
+            default -> isValidators(ctx.failure()) ? notUnderstood(ctx.failure()) : unexpected(ctx);
         };
+    }
+
+    /** Some of what its check finds the router calls an error of the service, such as a value it cannot decode. */
+    private static boolean isValidators(@Nullable Throwable failure) {
+        for (Throwable cause = failure; cause != null; cause = cause.getCause())
+            if (cause instanceof ValidatorException) return true;
+        return false;
     }
 
     private static Problem notJson() {

@@ -14,6 +14,7 @@ import stirtide.events.day.DayEvent;
 import stirtide.events.json.ContractJson;
 import stirtide.planner.client.ClientKeys;
 import stirtide.planner.day.Clients;
+import stirtide.planner.http.Declined;
 import stirtide.planner.log.LogFailure;
 
 /** Seals who clients are before a day hears of them, tells what is kept of one, and forgets. */
@@ -65,12 +66,14 @@ final class ClientDesk {
 
     /** What is kept of a client on all days. */
     Optional<String> record(String reference, Optional<String> salon) {
-        return keys.find(reference).map(id -> {
+        return keys.find(reference).flatMap(id -> {
             List<Clients.DayRecord> kept = new ArrayList<>();
             for (DayKeeper keeper : days.get())
                 if (salon.isEmpty() || keeper.name().startsWith(salon.get() + "/"))
                     Clients.record(keeper.name(), keeper.day(), id).ifPresent(kept::add);
-            return keys.shown(ContractJson.write(new Kept(reference, kept)));
+            // Whoever sees one salon does not even learn that another one knows the client.
+            if (kept.isEmpty() && salon.isPresent()) return Optional.empty();
+            return Optional.of(keys.shown(ContractJson.write(new Kept(reference, kept))));
         });
     }
 
@@ -82,7 +85,18 @@ final class ClientDesk {
         Optional<String> id = keys.find(reference);
         if (id.isEmpty()) return Future.succeededFuture(false);
         keys.forget(id.get());
-        return write().compose(gone -> note(id.get(), now)).map(true);
+        return write().compose(gone -> note(id.get(), now))
+                .map(true)
+                .recover(failed -> Future.failedFuture(declined(failed)));
+    }
+
+    private static Throwable declined(Throwable failed) {
+        if (!(failed instanceof LogFailure log)) return failed;
+        return switch (log.kind()) {
+            case READ_ONLY, DAMAGED -> Declined.readOnly();
+            case FULL -> Declined.full(String.valueOf(log.getMessage()));
+            default -> Declined.notNow("nothing could be stored; try again");
+        };
     }
 
     private Future<Void> note(String clientId, Instant now) {

@@ -16,6 +16,7 @@ import stirtide.events.command.CommandRequest;
 import stirtide.events.command.CommandResult;
 import stirtide.events.command.DayCommand;
 import stirtide.events.json.ContractJson;
+import stirtide.planner.client.ClientKeys;
 import stirtide.planner.day.Day;
 import stirtide.planner.day.Decider;
 import stirtide.planner.day.Decision;
@@ -65,7 +66,7 @@ final class CommandRunner {
         long began = System.nanoTime();
         byte[] digest = digest(request);
         return keeper.step(() -> runStep(keeper, request, digest, ifMatch, role))
-                .recover(CommandRunner::answerLogFailure)
+                .recover(CommandRunner::answerFailure)
                 .onSuccess(answer ->
                         meters.command(outcome(answer)).record(System.nanoTime() - began, TimeUnit.NANOSECONDS));
     }
@@ -118,7 +119,9 @@ final class CommandRunner {
     }
 
     /** What the log says of its folder and its days is for the operator, not for whoever sent the command. */
-    static Future<CommandAnswer> answerLogFailure(Throwable failed) {
+    static Future<CommandAnswer> answerFailure(Throwable failed) {
+        if (failed instanceof ClientKeys.Full full)
+            return Future.succeededFuture(new CommandAnswer.Refused("CLIENTS_FULL", String.valueOf(full.getMessage())));
         if (!(failed instanceof LogFailure log)) return Future.failedFuture(failed);
         LOG.warn("command not stored: {}", log.getMessage());
         return Future.succeededFuture(

@@ -32,6 +32,7 @@ import stirtide.planner.day.Ticker;
 import stirtide.planner.files.SetupCheck;
 import stirtide.planner.files.SetupFiles;
 import stirtide.planner.http.DayDesk;
+import stirtide.planner.http.Declined;
 import stirtide.planner.view.DayViews;
 import stirtide.planner.view.GramsViews;
 import stirtide.planner.view.PourAdvices;
@@ -44,6 +45,9 @@ import stirtide.planner.whatif.WhatIfQuestion;
 final class DayRoom implements DayDesk {
     /** After a longer rest only the last hours are gone through plan by plan: nobody acted on the others. */
     private static final Duration CATCH_UP_WITH_PLANS = Duration.ofHours(2);
+
+    /** Every few minutes something falls due on a day that was left open: a longer way would take hours. */
+    private static final Duration FARTHEST = Duration.ofDays(7);
 
     /** Some months of a busy bar; more would make the opening of a day large and teach little. */
     private static final int MOST_USES = 1000;
@@ -147,6 +151,7 @@ final class DayRoom implements DayDesk {
 
     @Override
     public Future<Boolean> eraseClient(String reference) {
+        if (log.readOnly().isPresent()) return Future.failedFuture(Declined.readOnly());
         return clients.erase(reference, clock.now());
     }
 
@@ -171,9 +176,9 @@ final class DayRoom implements DayDesk {
         Optional<KeptDay> known = Optional.ofNullable(days.get(day));
         if (known.isEmpty() && !opens) return Future.succeededFuture(new CommandAnswer.Unknown());
         KeptDay kept = known.orElseGet(() -> keep(day));
-        return clients.sealed(request)
+        return Future.<CommandRequest>future(sealing -> clients.sealed(request).onComplete(sealing))
                 .compose(safe -> commands.run(kept.keeper(), safe, ifMatch, role))
-                .recover(CommandRunner::answerLogFailure)
+                .recover(CommandRunner::answerFailure)
                 .onComplete(done -> {
                     if (kept.keeper().day().revision() == 0) days.remove(day, kept);
                 });
@@ -312,6 +317,9 @@ final class DayRoom implements DayDesk {
     @Override
     public Future<Optional<ClockReading>> advance(Instant to) {
         if (!(clock instanceof DrivenClock driven)) return Future.succeededFuture(Optional.empty());
+        if (to.isAfter(clock.now().plus(FARTHEST)))
+            return Future.failedFuture(Declined.conflict("CLOCK_TOO_FAR", "the clock is moved seven days at most"));
+        if (advances.full()) return Future.failedFuture(Declined.notNow("too many wait for the clock; try again"));
         return advances.add(() -> runTo(to, Instant.MIN)).map(done -> {
             driven.moveTo(to);
             clockChanged();

@@ -9,12 +9,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.events.day.DayEvent.PlanDrawn;
 import stirtide.events.plan.Plan;
 import stirtide.planner.day.Day;
 import stirtide.planner.day.PlanQuestions;
+import stirtide.planner.http.Declined;
 import stirtide.planner.log.LogFailure;
 import stirtide.planner.plan.PlanQuestion;
 import stirtide.planner.plan.Planner;
@@ -46,11 +48,15 @@ final class PlanRunner {
     }
 
     /** The planner on its own thread, with the rounds of improvement it is granted. */
-    record Drawing(WorkerExecutor thread, WorkerExecutor beside, int rounds, Meters meters) {
+    record Drawing(WorkerExecutor thread, WorkerExecutor beside, AtomicInteger asked, int rounds, Meters meters) {
+        /** A question may take seconds, and they are answered one after the other. */
+        private static final int MOST_ASKED = 16;
+
         static Drawing of(Vertx vertx, int rounds, Meters meters) {
             return new Drawing(
                     vertx.createSharedWorkerExecutor("planner", 1, 30, TimeUnit.SECONDS),
                     vertx.createSharedWorkerExecutor("what-if", 1, 60, TimeUnit.SECONDS),
+                    new AtomicInteger(),
                     rounds,
                     meters);
         }
@@ -61,7 +67,11 @@ final class PlanRunner {
 
         /** Answers what-if questions on a thread of their own, so that no plan waits for them. */
         Future<WhatIfAnswer> ask(Day day, WhatIfQuestion question, Instant now) {
-            return beside.executeBlocking(() -> WhatIf.answer(day, question, now));
+            if (asked.get() >= MOST_ASKED)
+                return Future.failedFuture(Declined.notNow("too many questions what would happen if; try again"));
+            asked.incrementAndGet();
+            return beside.executeBlocking(() -> WhatIf.answer(day, question, now))
+                    .onComplete(answered -> asked.decrementAndGet());
         }
     }
 

@@ -171,6 +171,45 @@ class RefusalsTest {
         problem(post("/clock/advance", "{\"to\":\"2027-03-09T09:00:00Z\"}"), 409, "CLOCK_NOT_DRIVEN");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"%zz", "%", "a%2", "%25zz"})
+    void an_address_with_a_per_cent_sign_that_escapes_nothing_is_not_understood(String part) throws Exception {
+        assertThat(raw("GET /days/" + part + "/2027-03-09 HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"))
+                .startsWith("HTTP/1.1 400 ")
+                .contains("NOT_UNDERSTOOD");
+        assertThat(raw(
+                        "GET /days/quay-house/2027-03-09/events HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nLast-Event-ID: "
+                                + part + "\r\n\r\n"))
+                .startsWith("HTTP/1.1 400 ");
+        assertThat(raw("GET /days/quay-house/2027-03-09/walk-in?menuId=" + part
+                        + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"))
+                .startsWith("HTTP/1.1 400 ");
+    }
+
+    private static String raw(String request) throws Exception {
+        try (var socket = new java.net.Socket("127.0.0.1", edge.port())) {
+            socket.getOutputStream().write(request.getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+            return new String(socket.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"service\":1,\"start\":\"2027-03-09T99:99:99Z\",\"reason\":\"late\" | is not an instant; write it like 2027-03-09T10:00:00Z, at command.start",
+                "\"service\":1,\"start\":\"2027-02-29T10:00:00Z\",\"reason\":\"late\" | is not an instant"
+            })
+    void a_value_that_fits_the_schema_and_means_nothing_is_named_without_a_word_of_the_inside(
+            String fields, String said) throws Exception {
+        String body = "{\"commandId\":\"command-1\",\"actor\":\"mika\",\"command\":{\"type\":\"MoveService\"," + fields
+                + "}}";
+        String detail = problem(post(COMMANDS, body), 400, "NOT_UNDERSTOOD")
+                .get("detail")
+                .asText();
+        assertThat(detail).contains(said).doesNotContain("java.", "deserialize", "`");
+    }
+
     @Test
     void headers_over_the_limit_are_refused() throws Exception {
         problem(send("GET", "/days", "", "x-long", "y".repeat(9000)), 431, "HEADERS_TOO_LARGE");

@@ -21,14 +21,15 @@ import stirtide.events.setup.Scale;
 import stirtide.events.setup.Span;
 
 /** An invented salon with one assistant and four services on one morning. */
-final class SmallSalon {
+public final class SmallSalon {
     static final String DAY = "quay-house/2027-03-09";
     static final Instant MORNING = Instant.parse("2027-03-09T08:00:00Z");
     private static final LocalDate DATE = LocalDate.parse("2027-03-09");
 
     private SmallSalon() {}
 
-    static CommandRequest opening() {
+    /** The request that opens its day. */
+    public static CommandRequest opening() {
         return request("open-day-1", new DayCommand.OpenDay(setup(), bookings()));
     }
 

@@ -1,0 +1,42 @@
+package stirtide.planner.http;
+
+/** Something the desk declines on purpose, as the failure of what was asked for. The message goes to the sender. */
+public final class Declined extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final int status;
+    private final String code;
+
+    private Declined(int status, String code, String sentence) {
+        super(sentence, null, false, false);
+        this.status = status;
+        this.code = code;
+    }
+
+    /** For a reason that passes by itself. */
+    public static Declined notNow(String sentence) {
+        return new Declined(503, "NOT_NOW", sentence);
+    }
+
+    /** Nothing is stored until an operator has looked. */
+    public static Declined readOnly() {
+        return new Declined(
+                503,
+                "LOG_READ_ONLY",
+                "nothing can be stored until the operator has looked at the log; what is shown is what can be read");
+    }
+
+    /** There is no space on the disk. */
+    public static Declined full(String sentence) {
+        return new Declined(507, "LOG_FULL", sentence);
+    }
+
+    /** It cannot be done as things are. */
+    public static Declined conflict(String code, String sentence) {
+        return new Declined(409, code, sentence);
+    }
+
+    Problem problem() {
+        return Problem.of(status, code, String.valueOf(getMessage()));
+    }
+}
