@@ -41,6 +41,8 @@ public final class BeginCommand {
         if (own.size() != 1) throw new Exit(Exit.USAGE, USAGE);
         Path folder = folder(own.get(0));
         if (System.console() == null) throw new Exit(Exit.UNAVAILABLE, "demo-day/begin needs a terminal");
+        Steps steps = new Steps(System.err, 1);
+        steps.next("starting the service on " + folder.resolve("log"));
         PlannerService service = start(folder);
         // Leaving by a signal ends the process from within the terminal: only a hook sees both ways out.
         Runtime.getRuntime().addShutdownHook(new Thread(service::close, "close-service"));
@@ -51,6 +53,7 @@ public final class BeginCommand {
         if (days.isEmpty()) words.add("--begin");
         else words.addAll(newest(address, days.get(days.size() - 1)));
         if (options >= 0) words.addAll(arguments.subList(options + 1, arguments.size()));
+        steps.done();
         return stirtide.bar.Main.run(words);
     }
 

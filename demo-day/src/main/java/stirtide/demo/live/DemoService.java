@@ -41,11 +41,17 @@ public final class DemoService implements AutoCloseable {
      * @throws Exit when the service cannot start or the day cannot be opened
      */
     public static DemoService start(FolderAnswer.Read salon, Script script) {
+        return start(salon, script, () -> {});
+    }
+
+    /** The same; {@code beforePlanning} is called when the service runs and the day is about to be opened and planned. */
+    static DemoService start(FolderAnswer.Read salon, Script script, Runnable beforePlanning) {
         TemporaryFolder folder = TemporaryFolder.make();
         try {
             Settings settings = Settings.inProcess(folder.path().resolve("log"))
                     .withDrivenClock(new Knowledge(salon.setup()).at(script.opensAt()), 0);
             DemoService demo = new DemoService(folder, PlannerService.start(settings), salon);
+            beforePlanning.run();
             demo.open();
             return demo;
         } catch (StartFailure failure) {

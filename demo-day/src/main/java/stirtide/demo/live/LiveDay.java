@@ -1,6 +1,6 @@
 package stirtide.demo.live;
 
-import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stirtide.demo.folder.PlannedFolder;
@@ -12,32 +12,47 @@ import stirtide.planner.files.FolderAnswer;
 
 /** {@code run}: service and terminal on the demo day, with the people of the day moving by themselves. */
 public final class LiveDay {
+    /** Steps of a start that are told. */
+    static final int STEPS = 4;
+
     private LiveDay() {}
 
     /**
      * Opens the terminal and returns when it is left.
      *
-     * @param folder folder of the demo salon, script included
-     * @param handsFree whether the assistants work by themselves too
+     * @param wanted what was asked for on the command line
      * @param ratePermille how fast the salon's clock runs at first, in thousandths of real time
-     * @param terminalOptions further options of the terminal
+     * @param steps where it is told how far the start is
      * @return the terminal's exit code
      */
-    public static int run(Path folder, boolean handsFree, int ratePermille, List<String> terminalOptions) {
-        Script script = PrintedDay.script(folder);
-        FolderAnswer.Read salon = PlannedFolder.read(folder, Optional.empty());
+    static int run(RunCommand wanted, int ratePermille, Steps steps) {
+        steps.next("reading the salon's files");
+        Script script = PrintedDay.script(wanted.salon());
+        FolderAnswer.Read salon = PlannedFolder.read(wanted.salon(), Optional.empty());
         Knowledge knowledge = new Knowledge(salon.setup());
-        DemoService service = DemoService.start(salon, script);
+        steps.next("starting the service");
+        DemoService service = DemoService.start(salon, script, () -> steps.next("planning the day"));
         // Leaving by a signal ends the process from within the terminal: only a hook sees both ways out.
         Thread clean = new Thread(service::close, "close-demo");
         Runtime.getRuntime().addShutdownHook(clean);
+        steps.next("going on to " + script.liveFrom());
         SalonLink link = service.link();
         link.advance(knowledge.at(script.liveFrom()));
         link.setRate(ratePermille);
-        Cast cast = new Cast(knowledge, script, service.bookings(), handsFree);
+        Cast cast = new Cast(knowledge, script, service.bookings(), wanted.handsFree());
         try (LivePlayer people = new LivePlayer(service.link(), cast)) {
             people.start();
-            return TerminalDoor.open(service, knowledge, service.scratch(), terminalOptions);
+            steps.done();
+            return open(wanted, service, knowledge);
+        }
+    }
+
+    private static int open(RunCommand wanted, DemoService service, Knowledge knowledge) {
+        if (!wanted.scale()) return TerminalDoor.open(service, knowledge, service.scratch(), wanted.terminalOptions());
+        try (PlayedScale scale = PlayedScale.start(service.scratch(), service.link())) {
+            List<String> options = new ArrayList<>(scale.options());
+            options.addAll(wanted.terminalOptions());
+            return TerminalDoor.open(service, knowledge, service.scratch(), options);
         }
     }
 }

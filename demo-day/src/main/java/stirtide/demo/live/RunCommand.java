@@ -8,21 +8,24 @@ import java.util.List;
 import stirtide.demo.Exit;
 
 /**
- * {@code run [--print] [--hands-free] [--rate N] [-- TERMINAL OPTIONS]}.
+ * {@code run [--print] [--hands-free] [--scale] [--rate N] [-- TERMINAL OPTIONS]}.
  *
  * @param salon folder of the demo salon
  * @param print whether the day is printed in place of shown
  * @param handsFree whether the assistants work by themselves
+ * @param scale whether a played scale stands beside the bar
  * @param rate minutes of the salon for a minute of yours
  * @param terminalOptions what stands after {@code --}
  */
-public record RunCommand(Path salon, boolean print, boolean handsFree, int rate, List<String> terminalOptions) {
+public record RunCommand(
+        Path salon, boolean print, boolean handsFree, boolean scale, int rate, List<String> terminalOptions) {
     public RunCommand {
         terminalOptions = List.copyOf(terminalOptions);
     }
 
     /** One line of usage. */
-    public static final String USAGE = "usage: demo-day/run [--print | --hands-free] [--rate N] [-- TERMINAL OPTIONS]";
+    public static final String USAGE =
+            "usage: demo-day/run [--print | --hands-free] [--scale] [--rate N] [-- TERMINAL OPTIONS]";
 
     /** What the command is for, with its options. */
     public static final String HELP = USAGE + """
@@ -35,6 +38,8 @@ public record RunCommand(Path salon, boolean print, boolean handsFree, int rate,
               --print       no terminal: print the prep sheet, play the day to its end, print what
                             happened; also what happens when standard output is not a terminal
               --hands-free  the assistants work by themselves too
+              --scale       a played scale stands beside the bar: in the weigh-in, Enter on an empty
+                            weight takes what lies still on it
               --rate N      minutes of the salon for a minute of yours at first, 1 to 600 (10)
               -- OPTIONS    options of the terminal, such as -- --theme light; see docs/terminal.md
 
@@ -56,16 +61,19 @@ public record RunCommand(Path salon, boolean print, boolean handsFree, int rate,
         Deque<String> left = new ArrayDeque<>(arguments);
         boolean print = false;
         boolean handsFree = false;
+        boolean scale = false;
         int rate = USUAL_RATE;
         while (!left.isEmpty()) {
             String argument = left.pop();
             if (argument.equals("--print")) print = true;
             else if (argument.equals("--hands-free")) handsFree = true;
+            else if (argument.equals("--scale")) scale = true;
             else if (argument.equals("--rate")) rate = rate(left.isEmpty() ? "" : left.pop());
-            else if (argument.equals("--")) return new RunCommand(salon, print, handsFree, rate, List.copyOf(left));
+            else if (argument.equals("--"))
+                return new RunCommand(salon, print, handsFree, scale, rate, List.copyOf(left));
             else throw usage("\"" + argument + "\" is not accepted here");
         }
-        return new RunCommand(salon, print, handsFree, rate, List.of());
+        return new RunCommand(salon, print, handsFree, scale, rate, List.of());
     }
 
     /** Runs the command; gives the exit code. */
@@ -75,7 +83,7 @@ public record RunCommand(Path salon, boolean print, boolean handsFree, int rate,
             PrintedDay.print(salon, out);
             return 0;
         }
-        return LiveDay.run(salon, handsFree, rate * PERMILLE, terminalOptions);
+        return LiveDay.run(this, rate * PERMILLE, new Steps(System.err, LiveDay.STEPS));
     }
 
     private static int rate(String text) {

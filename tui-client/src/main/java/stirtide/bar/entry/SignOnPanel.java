@@ -65,7 +65,7 @@ public final class SignOnPanel extends FieldsPanel {
         int row = WORD_ROW;
         for (String line : Lines.wrap(word(scene.nanos()), COLUMNS - 2))
             if (row < WORD_ROW + WORD_ROWS) inside.put(1, row++, line, Style.STRONG);
-        String enter = onLastField() ? "Enter signs on" : "a letter or left, right: the name   Enter next";
+        String enter = onLastField() ? "Enter signs on" : "letter or left, right: name   Enter next";
         inside.put(1, rows() - 1, enter + "   Esc leaves", Style.DIM);
     }
 
@@ -103,7 +103,13 @@ public final class SignOnPanel extends FieldsPanel {
         refused = sentence;
         locked = waitSeconds > 0;
         lockedUntilNanos = nanos + waitSeconds * SECOND_NANOS;
-        return Optional.of(new PanelAnswer.Stay());
+        return Optional.of(stay(""));
+    }
+
+    @Override
+    public PanelAnswer press(Key key, boolean machine, Scene scene) {
+        // Until the service has answered, only leaving means anything.
+        return asking && !key.is(Key.Kind.ESCAPE) ? new PanelAnswer.Stay() : super.press(key, machine, scene);
     }
 
     @Override

@@ -65,8 +65,7 @@ final class SetupPage {
                         .map(DayView.StockCard::sentence)
                         .forEach(sentence -> lines.addAll(Lines.wrap(sentence, columns))));
         if (picked.part() == SetupRow.Part.MENU) lines.addAll(learned(picked, scene, columns));
-        if (lines.isEmpty())
-            lines.add("complete: every change is held against the rules of the files and planned anew");
+        if (lines.isEmpty()) lines.add("complete: 1 goes to the bar, n there books a client; changes are planned anew");
         return lines;
     }
 

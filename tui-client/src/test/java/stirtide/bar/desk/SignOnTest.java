@@ -75,6 +75,7 @@ class SignOnTest {
     @Test
     void a_wrong_code_is_told_in_the_services_words_and_typed_anew() {
         bench.type("0").press(Key.Kind.ENTER).type("111111").press(Key.Kind.ENTER);
+        bench.type("5");
         bench.hear(new LinkNews.SignOn.Refused("person or code is wrong", 0));
         assertThat(bench.picture()).contains("! person or code is wrong").doesNotContain("[*");
         bench.type("222222").press(Key.Kind.ENTER);

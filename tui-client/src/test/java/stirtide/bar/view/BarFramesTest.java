@@ -25,6 +25,7 @@ import stirtide.bar.entry.Question;
 import stirtide.bar.entry.ReasonsPanel;
 import stirtide.bar.entry.ServicesPanel;
 import stirtide.bar.entry.ShelvePanel;
+import stirtide.bar.entry.SignOnPanel;
 import stirtide.bar.entry.WalkInPanel;
 import stirtide.bar.entry.WeighPanel;
 import stirtide.bar.frame.Glyphs;
@@ -36,6 +37,7 @@ import stirtide.bar.scene.DayPick;
 import stirtide.bar.scene.FloorPick;
 import stirtide.bar.scene.LinkLine;
 import stirtide.bar.scene.Notice;
+import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.Pages;
 import stirtide.bar.scene.Panel;
 import stirtide.bar.scene.PanelAnswer;
@@ -86,6 +88,7 @@ class BarFramesTest {
         states.put("setup-begun", () -> setup(SetupSamples.begun(), 4, Optional.empty()));
         states.put("setup-form", BarFramesTest::setupForm);
         states.put("setup-refused", BarFramesTest::setupRefused);
+        states.put("sign-on", BarFramesTest::signOn);
         states.put("why", () -> on(Picks.FIRST, Optional.of(new ReasonsPanel())));
         states.put("keys", () -> on(Picks.FIRST, Optional.of(new KeysPanel())));
         states.put("find", () -> on(Picks.FIRST, Optional.of(new FindPanel())));
@@ -114,6 +117,22 @@ class BarFramesTest {
                         Optional.of(ShelvePanel.of(
                                 Samples.scene(Samples.busy()).board().rows().get(1)))));
         return states;
+    }
+
+    private static Scene signOn() {
+        Scene nobody = Samples.scene(Samples.calm());
+        var panel = SignOnPanel.of(nobody, "mix: sign on first, then press the key again");
+        return new Scene(
+                nobody.view(),
+                nobody.now(),
+                nobody.nanos(),
+                nobody.ratePermille(),
+                false,
+                nobody.link(),
+                Operator.nobody(),
+                nobody.picks(),
+                Optional.of(panel),
+                List.of());
     }
 
     private static Scene advised(Pages pages) {

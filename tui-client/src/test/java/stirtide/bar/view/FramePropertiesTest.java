@@ -41,6 +41,20 @@ class FramePropertiesTest {
         }
     }
 
+    /** What a panel says about its keys is worth nothing when its end is cut off. */
+    @Test
+    void no_panel_cuts_the_words_about_its_keys() {
+        for (Map.Entry<String, Supplier<Scene>> state : BarFramesTest.states().entrySet()) {
+            for (String row :
+                    BarView.draw(state.getValue().get(), 80, 24, Glyphs.FULL).rows()) {
+                int escape = row.indexOf("Esc ");
+                boolean inPanel = escape > 0 && row.contains("│");
+                if (inPanel)
+                    assertThat(row.substring(escape)).as(state.getKey()).containsPattern("^Esc (leaves|back|no)\\b");
+            }
+        }
+    }
+
     private static boolean isForbidden(char letter) {
         return Character.isISOControl(letter)
                 || Character.isSurrogate(letter)
