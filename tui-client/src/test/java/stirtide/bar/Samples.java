@@ -38,6 +38,7 @@ import stirtide.events.view.DayView.PlannedBowlCard;
 import stirtide.events.view.DayView.QueuedBowl;
 import stirtide.events.view.DayView.SectionCard;
 import stirtide.events.view.DayView.ServiceCard;
+import stirtide.events.view.DayView.StockCard;
 import stirtide.events.view.DayView.WeighedCard;
 
 /** An invented day at an invented salon, seen at 11:40:00 by its clock. */
@@ -152,7 +153,26 @@ public final class Samples {
                         List.of("short", "medium", "long"),
                         List.of("fine", "medium", "thick"),
                         5),
-                List.of());
+                List.of(
+                        new StockCard(
+                                "chalk",
+                                "Chalk Lift",
+                                184_000,
+                                Optional.of(1_200_000L),
+                                1,
+                                Optional.empty(),
+                                0,
+                                "Chalk Lift: the plan needs 184 g, 1200 g on the shelf"),
+                        new StockCard(
+                                "cream-6",
+                                "Cream 6 %",
+                                420_000,
+                                Optional.of(300_000L),
+                                1,
+                                Optional.of(at(33)),
+                                1,
+                                "Cream 6 %: the plan needs 420 g, 300 g on the shelf, not enough from the bowl of 12:13"
+                                        + " on, buy 1 pack for tomorrow")));
     }
 
     /** The busy day with its clock at another time. */

@@ -7,7 +7,7 @@ import java.util.Optional;
  * What test swatches and pH strips of a salon tell.
  *
  * @param revision newest event the view knows
- * @param lighteners one part for each lightener with a swatch or a strip, by id
+ * @param lighteners one part for each lightener of the day and of earlier tests, by id
  * @param limits what a strip cannot tell
  */
 public record SwatchView(long revision, List<LightenerCard> lighteners, String limits) {

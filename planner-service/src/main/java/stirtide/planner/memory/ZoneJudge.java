@@ -36,21 +36,46 @@ final class ZoneJudge {
     }
 
     private ZoneRepeat judge() {
-        Optional<Directions> product = setup.directions().stream()
-                .filter(one -> one.lightenerId().equals(past.lightenerId()))
-                .findFirst();
-        if (product.isEmpty()) return byMenu(past.lightenerId() + " is not on the shelf any more");
-        Optional<TechniqueRule> rule = product.get().techniques().stream()
-                .filter(one -> one.technique().equals(zone.technique()))
-                .findFirst();
+        Optional<Directions> product = product(past.lightenerId());
+        if (product.isEmpty()) return otherProduct(past.lightenerId() + " is not on the shelf any more");
+        Optional<TechniqueRule> rule = rule(product.get());
         if (rule.isEmpty())
-            return byMenu("the directions of " + product.get().name() + " do not permit " + zone.technique());
+            return otherProduct("the directions of " + product.get().name() + " do not permit " + zone.technique());
         int ceiling = Math.min(Strengths.LEGAL_ON_HAIR_HUNDREDTHS, rule.get().highestStrengthHundredths());
         int strength = Math.min(past.strengthHundredths(), ceiling);
-        int ratio = Math.max(
-                rule.get().lowestRatioThousandths(),
-                Math.min(past.ratioThousandths(), rule.get().highestRatioThousandths()));
+        int ratio = inside(rule.get());
         return weighed(product.get(), strength, ratio, changed(rule.get(), strength, ratio));
+    }
+
+    private Optional<Directions> product(String lightenerId) {
+        return setup.directions().stream()
+                .filter(one -> one.lightenerId().equals(lightenerId))
+                .findFirst();
+    }
+
+    private Optional<TechniqueRule> rule(Directions product) {
+        return product.techniques().stream()
+                .filter(one -> one.technique().equals(zone.technique()))
+                .findFirst();
+    }
+
+    private int inside(TechniqueRule rule) {
+        return Math.max(
+                rule.lowestRatioThousandths(), Math.min(past.ratioThousandths(), rule.highestRatioThousandths()));
+    }
+
+    /**
+     * The menu's lightener stands in, with the ratio and the strength of last time as far as its own directions go, and
+     * never stronger than the menu has it: what one lightener did with a developer says little about another. A choice of
+     * this tool, no source.
+     */
+    private ZoneRepeat otherProduct(String why) {
+        Optional<Directions> product = product(zone.lightenerId());
+        Optional<TechniqueRule> rule = product.flatMap(this::rule);
+        if (rule.isEmpty()) return byMenu(why);
+        int strength = Math.min(past.strengthHundredths(), zone.strengthHundredths());
+        String caution = why + " and another lightener may lift otherwise, so test a swatch first";
+        return weighed(product.get(), strength, inside(rule.get()), Optional.of(caution));
     }
 
     private Optional<String> changed(TechniqueRule rule, int strength, int ratio) {
@@ -129,11 +154,7 @@ final class ZoneJudge {
     }
 
     private ZoneRepeat byMenu(String why) {
-        String name = setup.directions().stream()
-                .filter(one -> one.lightenerId().equals(zone.lightenerId()))
-                .map(Directions::name)
-                .findFirst()
-                .orElse(zone.lightenerId());
+        String name = product(zone.lightenerId()).map(Directions::name).orElse(zone.lightenerId());
         return new ZoneRepeat(
                 zone.zone(),
                 ZoneRepeat.Answer.NEAREST,

@@ -42,13 +42,15 @@ public final class StockReport {
                         product.lightenerId(),
                         product.name(),
                         product.packMilligrams(),
-                        onShelf(product.lightenerId(), product.countedMilligrams(), setup, events))));
+                        onShelf(product.lightenerId(), product.countedMilligrams(), setup, events),
+                        weighed(product.lightenerId(), events))));
         setup.developers()
                 .forEach(product -> lines.add(report.line(
                         product.developerId(),
                         product.name(),
                         product.packMilligrams(),
-                        onShelf(product.developerId(), product.countedMilligrams(), setup, events))));
+                        onShelf(product.developerId(), product.countedMilligrams(), setup, events),
+                        weighed(product.developerId(), events))));
         return lines;
     }
 
@@ -62,7 +64,15 @@ public final class StockReport {
         return ShelfCount.of(productId, all);
     }
 
-    private StockLine line(String productId, String name, int pack, Optional<Long> onShelf) {
+    private static long weighed(String productId, List<ShelfEvent> events) {
+        long sum = 0;
+        for (ShelfEvent event : events)
+            if (event instanceof ShelfEvent.Weighed weighed
+                    && weighed.productId().equals(productId)) sum += weighed.milligrams();
+        return sum;
+    }
+
+    private StockLine line(String productId, String name, int pack, Optional<Long> onShelf, long weighed) {
         long needed = 0;
         Optional<Instant> runsOut = Optional.empty();
         for (PlannedBowl bowl : bowls) {
@@ -71,8 +81,8 @@ public final class StockReport {
             if (part > 0 && runsOut.isEmpty() && onShelf.isPresent() && needed > onShelf.get())
                 runsOut = Optional.of(bowl.mixStart());
         }
-        // tomorrow is taken to need what today needs: nothing else is known of it here
-        long missing = onShelf.isPresent() ? 2 * needed - onShelf.get() : 0;
+        // tomorrow is taken to need what today needs from morning to evening: nothing else is known of it here
+        long missing = onShelf.isPresent() ? needed + (weighed + needed) - onShelf.get() : 0;
         int buy = packs(Math.max(0, missing), pack);
         return new StockLine(
                 productId,

@@ -31,6 +31,7 @@ public final class SwatchViews {
         List<Swatch> swatches = swatches(day).stream().map(Swatch::of).toList();
         List<MixStrip> strips = strips(day);
         TreeSet<String> lighteners = new TreeSet<>();
+        day.opened().directions().forEach(product -> lighteners.add(product.lightenerId()));
         swatches.forEach(swatch -> lighteners.add(swatch.lightenerId()));
         strips.forEach(strip -> lighteners.add(strip.lightenerId()));
         return new SwatchView(

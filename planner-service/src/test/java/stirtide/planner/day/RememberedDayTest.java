@@ -162,7 +162,17 @@ class RememberedDayTest {
                 .zones()
                 .get(0);
         assertThat(gone.lightenerId()).isEqualTo("cloudlift");
-        assertThat(gone.sentence()).contains("old-powder is not on the shelf any more", "planned by the menu");
+        assertThat(gone.answer()).isEqualTo(Answer.NEAREST);
+        assertThat(gone.strengthHundredths()).isEqualTo(600);
+        assertThat(gone.ratioThousandths()).isEqualTo(2_000);
+        assertThat(gone.sentence())
+                .contains("old-powder is not on the shelf any more", "test a swatch first", "1:2 with 20 vol (6 %)");
+        var goneAndStrong = repeat(remembering(Given.setup(), crown("old-powder", 1200, 4_000)))
+                .zones()
+                .get(0);
+        // never stronger than the menu has it, and inside the window of the lightener that stands in
+        assertThat(goneAndStrong.strengthHundredths()).isEqualTo(900);
+        assertThat(goneAndStrong.ratioThousandths()).isBetween(2_250, 2_500);
 
         var dry = repeat(remembering(withoutDeveloper(Given.setup()), crown("cloudlift", 450, 2_000)))
                 .zones()

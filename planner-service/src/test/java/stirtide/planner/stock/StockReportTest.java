@@ -61,6 +61,18 @@ class StockReportTest {
     }
 
     @Test
+    void tomorrow_is_taken_to_need_what_the_whole_of_today_needs() {
+        List<ShelfEvent> weighed =
+                List.of(new ShelfEvent.Weighed("dev-600", TEN, 40_000), new ShelfEvent.Weighed("dev-600", TEN, 80_000));
+        StockLine evening =
+                StockReport.of(setup(Optional.of(190_000)), List.of(), weighed).get(1);
+        assertThat(evening.onShelfMilligrams()).contains(70_000L);
+        // 120 g went today, 70 g are left, packs hold 100 g
+        assertThat(evening.packsToBuy()).isEqualTo(1);
+        assertThat(developer(Optional.of(400_000), weighed).packsToBuy()).isEqualTo(1);
+    }
+
+    @Test
     void enough_is_enough() {
         StockLine line = developer(Optional.of(240_000), List.of());
         assertThat(line.runsOutAt()).isEmpty();

@@ -5,6 +5,7 @@ import java.util.Optional;
 import stirtide.bar.entry.AdvicePanel;
 import stirtide.bar.entry.BehindPanel;
 import stirtide.bar.entry.EarliestPanel;
+import stirtide.bar.entry.GramsPanel;
 import stirtide.bar.entry.HelpPanel;
 import stirtide.bar.entry.ShelvePanel;
 import stirtide.bar.grams.DayGrams;
@@ -16,6 +17,7 @@ import stirtide.bar.scene.DayPick;
 import stirtide.bar.scene.Pages;
 import stirtide.bar.scene.PanelAnswer;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.setup.TestMixPanel;
 
 /** What keys do that several views share, and the keys of the floor and of the day. */
 final class PageActions {
@@ -33,6 +35,8 @@ final class PageActions {
             case SHELVE -> Optional.of(shelve(scene));
             case COPY -> Optional.of(copy(scene));
             case LIFT -> Optional.of(FloorActions.lift(scene));
+            case COSTS -> Optional.of(GramsPanel.ask());
+            case TESTS -> Optional.of(TestMixPanel.ask());
             default -> ofPage(action, scene);
         };
     }

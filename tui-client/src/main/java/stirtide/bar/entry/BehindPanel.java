@@ -26,7 +26,7 @@ public final class BehindPanel extends ReadingPanel {
     }
 
     @Override
-    List<String> sentences(Scene scene) {
+    protected List<String> sentences(Scene scene) {
         var lines = new ArrayList<String>();
         scene.view()
                 .ifPresent(view -> DayGrams.bars(view, sort).stream()

@@ -28,7 +28,7 @@ public final class BowlPanel extends ReadingPanel {
     }
 
     @Override
-    List<String> sentences(Scene scene) {
+    protected List<String> sentences(Scene scene) {
         if (scene.view().isEmpty()) return List.of();
         DayView view = scene.view().get();
         for (DayView.QueuedBowl row : view.queue()) if (row.bowl().bowl().equals(bowl)) return queued(row, view, scene);

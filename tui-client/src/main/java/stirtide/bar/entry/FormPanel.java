@@ -21,6 +21,7 @@ public final class FormPanel extends FieldsPanel {
     private final String title;
     private final String note;
     private final Function<List<String>, Outcome> done;
+    private final PanelAnswer after;
     private Optional<DayCommand> sent = Optional.empty();
     private String refused = "";
 
@@ -33,10 +34,17 @@ public final class FormPanel extends FieldsPanel {
      * @param done what becomes of the texts of the fields once each can be kept
      */
     public FormPanel(String title, List<Spec> specs, String note, Function<List<String>, Outcome> done) {
+        this(title, specs, note, done, new PanelAnswer.Close());
+    }
+
+    /** The same; {@code after} is what follows once the service has taken the command. */
+    public FormPanel(
+            String title, List<Spec> specs, String note, Function<List<String>, Outcome> done, PanelAnswer after) {
         super(specs.stream().map(FormPanel::field).toList());
         this.title = title;
         this.note = note;
         this.done = done;
+        this.after = after;
     }
 
     /**
@@ -161,7 +169,7 @@ public final class FormPanel extends FieldsPanel {
     public Optional<PanelAnswer> answered(DayCommand command, Optional<String> refusal) {
         if (sent.filter(command::equals).isEmpty()) return Optional.empty();
         sent = Optional.empty();
-        if (refusal.isEmpty()) return Optional.of(new PanelAnswer.Close());
+        if (refusal.isEmpty()) return Optional.of(after);
         refused = refusal.get();
         return Optional.of(new PanelAnswer.Stay());
     }

@@ -25,7 +25,7 @@ public final class KeysPanel extends ReadingPanel {
     }
 
     @Override
-    List<String> sentences(Scene scene) {
+    protected List<String> sentences(Scene scene) {
         var lines = new ArrayList<String>();
         for (Place place : hereFirst(scene.pages().page())) {
             List<String> rows = lines(KeyTable.of(place, scene.mayWrite(), scene.clockCanBeDriven())).stream()

@@ -14,14 +14,17 @@ import stirtide.bar.scene.Scene;
 import stirtide.bar.words.Lines;
 
 /** Sentences to read, with a scroll when there are more than fit. */
-abstract class ReadingPanel implements Panel {
+public abstract class ReadingPanel implements Panel {
     private static final int COLUMNS = 72;
     private static final int MOST_ROWS = 17;
 
     private int top;
 
-    /** The sentences; an empty one is a blank line, one that ends with a colon is a heading. */
-    abstract List<String> sentences(Scene scene);
+    /**
+     * The sentences; an empty one is a blank line, one that ends with a colon is a heading, one that begins with two blanks
+     * is a row of a table and is cut instead of wrapped.
+     */
+    protected abstract List<String> sentences(Scene scene);
 
     @Override
     public Place place() {
@@ -57,6 +60,10 @@ abstract class ReadingPanel implements Panel {
         for (String sentence : sentences(scene)) {
             boolean heading = sentence.endsWith(":");
             if (sentence.isEmpty()) lines.add(new Line("", false));
+            if (sentence.startsWith("  ")) {
+                lines.add(new Line(Pane.cut(sentence, columns), false));
+                continue;
+            }
             for (String line : Lines.wrap(sentence, heading ? columns : columns - 2))
                 lines.add(new Line(heading ? line : "  " + line, heading));
         }

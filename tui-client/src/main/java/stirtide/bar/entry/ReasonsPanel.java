@@ -17,7 +17,7 @@ public final class ReasonsPanel extends ReadingPanel {
     }
 
     @Override
-    List<String> sentences(Scene scene) {
+    protected List<String> sentences(Scene scene) {
         return scene.view().map(ReasonsPanel::of).orElse(List.of("nothing heard from the service yet"));
     }
 

@@ -147,6 +147,7 @@ public final class ServicesPanel implements Panel {
         }
         if (action == Action.ZONE_DONE) return zoneDone(card);
         if (action == Action.RINSED) return rinsed(card);
+        if (action == Action.VISITS) return VisitsPanel.ask(card);
         if (action == Action.OTHER_START) {
             if (card.state().equals(BOOKED)) return new PanelAnswer.Open(OtherStartPanel.of(card));
             return stay("only a service that has not started can be moved");

@@ -60,6 +60,16 @@ public enum Action {
     TEST_DONE,
     /** Asks for the formula of the client's last visit. */
     AS_LAST_TIME,
+    /** Shows what is remembered of a client. */
+    VISITS,
+    /** Shows what grams come from and what they cost. */
+    COSTS,
+    /** Shows test swatches and pH strips. */
+    TESTS,
+    /** Records a test swatch. */
+    SWATCH,
+    /** Records a pH strip. */
+    STRIP,
     /** Takes a service off the day. */
     CANCEL_SERVICE,
     /** Next field. */

@@ -7,6 +7,8 @@ import static stirtide.bar.keys.Place.FIELDS;
 import static stirtide.bar.keys.Place.QUESTION;
 import static stirtide.bar.keys.Place.READING;
 import static stirtide.bar.keys.Place.SERVICES;
+import static stirtide.bar.keys.Place.TESTS;
+import static stirtide.bar.keys.Place.VISITS;
 
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +36,7 @@ public final class KeyTable {
                             "as last time",
                             "the formula of the last visit, or the menu's")
                     .writing(),
+            character(SERVICES, Action.VISITS, 'v', "visits", "earlier visits of the client, two side by side"),
             special(SERVICES, Action.UP, Key.Kind.UP, "up", "", "row up"),
             special(SERVICES, Action.DOWN, Key.Kind.DOWN, "down", "", "row down"),
             character(SERVICES, Action.UP, 'k', "", "row up"),
@@ -46,6 +49,19 @@ public final class KeyTable {
             character(ADVICE, Action.UP, 'k', "", "row up"),
             character(ADVICE, Action.DOWN, 'j', "", "row down"),
             special(ADVICE, Action.BACK, Key.Kind.ESCAPE, "Esc", "back", "back to the floor"),
+            special(VISITS, Action.EARLIER, Key.Kind.LEFT, "left", "earlier", "an earlier visit on this side"),
+            special(VISITS, Action.LATER, Key.Kind.RIGHT, "right", "later", "a later visit on this side"),
+            special(VISITS, Action.OTHER_LIST, Key.Kind.TAB, "Tab", "other side", "the other of the two visits"),
+            special(VISITS, Action.UP, Key.Kind.UP, "up", "", "a line up"),
+            special(VISITS, Action.DOWN, Key.Kind.DOWN, "down", "", "a line down"),
+            special(VISITS, Action.BACK, Key.Kind.ESCAPE, "Esc", "back", "back to the view"),
+            character(TESTS, Action.SWATCH, 'n', "new swatch", "record a test swatch that was rinsed")
+                    .writing(),
+            character(TESTS, Action.STRIP, 'p', "pH strip", "record a pH strip that was read in a test mix")
+                    .writing(),
+            special(TESTS, Action.UP, Key.Kind.UP, "up", "", "a line up"),
+            special(TESTS, Action.DOWN, Key.Kind.DOWN, "down", "", "a line down"),
+            special(TESTS, Action.BACK, Key.Kind.ESCAPE, "Esc", "back", "back to the view"),
             special(
                     FIELDS,
                     Action.KEEP,

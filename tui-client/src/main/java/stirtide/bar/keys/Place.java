@@ -16,6 +16,10 @@ public enum Place {
     SERVICES("the services"),
     /** The planner's advice. */
     ADVICE("the planner's advice"),
+    /** What is remembered of a client. */
+    VISITS("the visits"),
+    /** Test swatches and pH strips. */
+    TESTS("the test mixes"),
     /** A panel with fields. */
     FIELDS("a panel with fields"),
     /** A question. */

@@ -164,6 +164,20 @@ final class ViewKeys {
                 .writing());
         keys.add(character(
                 place, Action.REASONS, 'i', "why", "why clients wait, what could not be planned, what changed"));
+        if (place == BAR || place == DAY) {
+            keys.add(character(
+                    place,
+                    Action.TESTS,
+                    't',
+                    place == DAY ? "tests" : "",
+                    "test mixes: swatches and pH strips, look and record"));
+            keys.add(character(
+                    place,
+                    Action.COSTS,
+                    'g',
+                    place == DAY ? "costs" : "",
+                    "what to buy, what runs out, what bowls cost, why so many grams"));
+        }
         if (place == BAR) {
             keys.add(character(BAR, Action.FIND, '/', "find", "find a bowl by its id, chair, client or zone"));
         }

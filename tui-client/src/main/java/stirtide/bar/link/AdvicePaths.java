@@ -2,13 +2,18 @@ package stirtide.bar.link;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stirtide.bar.scene.Advice;
 import stirtide.events.json.ContractJson;
 import stirtide.events.plan.AssistantAdvice;
 import stirtide.events.plan.MoveAdvice;
 import stirtide.events.plan.WalkInAdvice;
+import stirtide.events.view.GramsView;
+import stirtide.events.view.SwatchView;
+import stirtide.events.view.VisitsView;
 
-/** Where questions to the planner go, below the path of the day, and how their answers are read. */
+/** Where questions to the service go, below the path of the day, and how their answers are read. */
 final class AdvicePaths {
     private AdvicePaths() {}
 
@@ -25,7 +30,19 @@ final class AdvicePaths {
             return "/move?service=" + move.service() + "&start="
                     + coded(move.start().toString());
         }
+        if (ask instanceof Advice.Ask.Grams) return "/grams";
+        if (ask instanceof Advice.Ask.Tests) return "/swatches";
+        if (ask instanceof Advice.Ask.Visits visits) return visits(visits);
         return "/moves";
+    }
+
+    private static String visits(Advice.Ask.Visits visits) {
+        String days = Stream.of(
+                        visits.first().map(day -> "first=" + coded(day)),
+                        visits.second().map(day -> "second=" + coded(day)))
+                .flatMap(one -> one.stream())
+                .collect(Collectors.joining("&"));
+        return "/services/" + visits.service() + "/visits" + (days.isEmpty() ? "" : "?" + days);
     }
 
     private static String coded(String value) {
@@ -39,6 +56,15 @@ final class AdvicePaths {
             }
             if (ask instanceof Advice.Ask.Help) {
                 return new Advice.Answer.Help(ContractJson.read(json, AssistantAdvice.class));
+            }
+            if (ask instanceof Advice.Ask.Grams) {
+                return new Advice.Answer.Grams(ContractJson.read(json, GramsView.class));
+            }
+            if (ask instanceof Advice.Ask.Tests) {
+                return new Advice.Answer.Tests(ContractJson.read(json, SwatchView.class));
+            }
+            if (ask instanceof Advice.Ask.Visits) {
+                return new Advice.Answer.Visits(ContractJson.read(json, VisitsView.class));
             }
             return new Advice.Answer.Moves(ContractJson.read(json, MoveAdvice.class));
         } catch (IllegalArgumentException otherContract) {

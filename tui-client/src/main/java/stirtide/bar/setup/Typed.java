@@ -86,6 +86,10 @@ final class Typed {
         return scaled(percent, 2);
     }
 
+    static int tenths(String number) {
+        return scaled(number, 1);
+    }
+
     static int thousandths(String ratio) {
         return scaled(ratio.substring(2), 3);
     }

@@ -19,7 +19,7 @@ import stirtide.events.view.DayView;
 import stirtide.events.view.SetupView;
 
 /** A desk with somebody at it: presses keys at the pace of fingers and remembers what was sent. */
-final class Bench implements Outgoing, Aside {
+public final class Bench implements Outgoing, Aside {
     private static final long FINGER_NANOS = 400_000_000L;
 
     final List<DayCommand> sent = new ArrayList<>();
@@ -38,7 +38,7 @@ final class Bench implements Outgoing, Aside {
         desk = new Desk(operator, this, this, 0);
     }
 
-    static Bench with(DayView view) {
+    public static Bench with(DayView view) {
         var bench = new Bench(Samples.TAMSIN);
         bench.hear(new LinkNews.Seen(view));
         return bench;
@@ -100,12 +100,12 @@ final class Bench implements Outgoing, Aside {
         return "copied: " + text;
     }
 
-    Bench hear(LinkNews news) {
+    public Bench hear(LinkNews news) {
         desk.hear(news, nanos);
         return this;
     }
 
-    Bench type(String text) {
+    public Bench type(String text) {
         for (char letter : text.toCharArray()) press(Key.of(letter, nanos += FINGER_NANOS));
         return this;
     }
@@ -137,7 +137,7 @@ final class Bench implements Outgoing, Aside {
         return this;
     }
 
-    Scene scene() {
+    public Scene scene() {
         return desk.scene(nanos);
     }
 

@@ -19,6 +19,12 @@ class AdvicePathsTest {
                 .isEqualTo("/walk-in?menuId=half+foils&length=long&density=thick&chair=3");
         assertThat(AdvicePaths.of(new Advice.Ask.Move(4, Instant.parse("2027-05-14T10:40:00Z"))))
                 .isEqualTo("/move?service=4&start=2027-05-14T10%3A40%3A00Z");
+        assertThat(AdvicePaths.of(new Advice.Ask.Grams())).isEqualTo("/grams");
+        assertThat(AdvicePaths.of(new Advice.Ask.Tests())).isEqualTo("/swatches");
+        assertThat(AdvicePaths.of(new Advice.Ask.Visits(4, Optional.empty(), Optional.empty())))
+                .isEqualTo("/services/4/visits");
+        assertThat(AdvicePaths.of(new Advice.Ask.Visits(4, Optional.of("2027-01-05"), Optional.of("2027-03-09"))))
+                .isEqualTo("/services/4/visits?first=2027-01-05&second=2027-03-09");
         var help = new Advice.Ask.Help(Instant.parse("2027-05-14T10:40:00Z"), Instant.parse("2027-05-14T12:40:00Z"));
         assertThat(AdvicePaths.of(help))
                 .isEqualTo("/extra-assistant?from=2027-05-14T10%3A40%3A00Z&to=2027-05-14T12%3A40%3A00Z");

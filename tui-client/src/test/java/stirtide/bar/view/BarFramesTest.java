@@ -11,8 +11,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import stirtide.bar.RecordSamples;
 import stirtide.bar.Samples;
 import stirtide.bar.SetupSamples;
+import stirtide.bar.desk.Bench;
 import stirtide.bar.entry.AdvicePanel;
 import stirtide.bar.entry.BinPanel;
 import stirtide.bar.entry.BowlPanel;
@@ -31,6 +33,7 @@ import stirtide.bar.entry.WeighPanel;
 import stirtide.bar.frame.Glyphs;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.Place;
+import stirtide.bar.link.LinkNews;
 import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.AlarmBoard;
 import stirtide.bar.scene.DayPick;
@@ -109,6 +112,9 @@ class BarFramesTest {
                 () -> advised(Pages.BAR
                         .to(Place.FLOOR)
                         .with(new Advice(new Advice.Ask.Moves(), -3_500_000_000L, Optional.empty()))));
+        states.put("test-mixes", () -> typed("t", RecordSamples.tests()));
+        states.put("costs", () -> typed("g", RecordSamples.grams()));
+        states.put("visits", () -> typed("sv", RecordSamples.visits()));
         states.put("flood", BarFramesTest::flood);
         states.put(
                 "shelve",
@@ -133,6 +139,14 @@ class BarFramesTest {
                 nobody.picks(),
                 Optional.of(panel),
                 List.of());
+    }
+
+    /** The bar after these keys and the answer to what they ask. */
+    private static Scene typed(String keys, Advice told) {
+        return Bench.with(Samples.busy())
+                .type(keys)
+                .hear(new LinkNews.Tried(told))
+                .scene();
     }
 
     private static Scene advised(Pages pages) {

@@ -1,0 +1,116 @@
+package stirtide.bar.entry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import stirtide.bar.keys.Action;
+import stirtide.bar.keys.Key;
+import stirtide.bar.keys.KeyTable;
+import stirtide.bar.keys.Place;
+import stirtide.bar.scene.Advice;
+import stirtide.bar.scene.PanelAnswer;
+import stirtide.bar.scene.Scene;
+import stirtide.events.view.DayView;
+import stirtide.events.view.VisitsView;
+
+/** What is remembered of a client: whether the last formula can be had again, and two visits side by side. */
+final class VisitsPanel extends AskedPanel {
+    private final DayView.ServiceCard card;
+    private boolean onRight;
+
+    private VisitsPanel(DayView.ServiceCard card) {
+        this.card = card;
+    }
+
+    static PanelAnswer ask(DayView.ServiceCard card) {
+        var ask = new Advice.Ask.Visits(card.service(), Optional.empty(), Optional.empty());
+        return new PanelAnswer.AskPlanner(ask, new VisitsPanel(card));
+    }
+
+    @Override
+    public Place place() {
+        return Place.VISITS;
+    }
+
+    @Override
+    public String title() {
+        return "VISITS  service " + card.service() + "  chair " + card.chair() + " " + card.clientRef();
+    }
+
+    @Override
+    protected List<String> told(Advice.Answer answer, Scene scene) {
+        if (!(answer instanceof Advice.Answer.Visits told)) return List.of();
+        VisitsView view = told.view();
+        var lines = new ArrayList<String>();
+        lines.add(view.asLastTime() ? "Planned as last time:" : "Planned by the menu; as last time it would be:");
+        if (view.lastTime().isEmpty()) lines.add("nothing is remembered of an earlier visit with this menu entry");
+        view.lastTime().forEach(zone -> lines.add(mark(zone.answer()) + zone.sentence()));
+        lines.add("");
+        view.sideBySide().ifPresentOrElse(pair -> table(lines, pair), () -> single(lines, view));
+        lines.add("");
+        lines.add("Visits remembered:");
+        view.visits().forEach(visit -> lines.add(visit.on() + "  " + visit.menuId()));
+        if (view.visits().isEmpty()) lines.add("none");
+        return lines;
+    }
+
+    private static String mark(String answer) {
+        return answer.equals("EXACT") ? "" : answer.equals("NEW") ? "NEW: " : "NOT AS IT WAS: ";
+    }
+
+    private void table(List<String> lines, VisitsView.SideBySide pair) {
+        lines.add("Side by side, * differs:");
+        lines.add(row("", side(pair.first(), !onRight), side(pair.second(), onRight), false));
+        String zone = "";
+        for (VisitsView.Row row : pair.rows()) {
+            if (!row.zone().equals(zone)) lines.add("  " + row.zone());
+            zone = row.zone();
+            lines.add(row("  " + row.figure(), row.first(), row.second(), row.differs()));
+        }
+    }
+
+    /** The side that left and right change stands in brackets. */
+    private static String side(String day, boolean picked) {
+        return picked ? "[" + day + "]" : day;
+    }
+
+    private static String row(String figure, String first, String second, boolean differs) {
+        return String.format(Locale.ROOT, "  %-15s %-22s %-22s %s", figure, first, second, differs ? "*" : "")
+                .stripTrailing();
+    }
+
+    private static void single(List<String> lines, VisitsView view) {
+        lines.add("Side by side:");
+        lines.add(
+                view.visits().isEmpty()
+                        ? "no visit to lay beside another"
+                        : "one visit only, nothing to lay beside it");
+    }
+
+    @Override
+    public PanelAnswer press(Key key, boolean machine, Scene scene) {
+        Action action = KeyTable.action(place(), key, scene.mayWrite(), false).orElse(Action.ERASE);
+        if (action == Action.OTHER_LIST) onRight = !onRight;
+        if (action == Action.EARLIER) return other(1, scene);
+        if (action == Action.LATER) return other(-1, scene);
+        return super.press(key, machine, scene);
+    }
+
+    /** Lays another visit on the side that was picked; visits are told newest first. */
+    private PanelAnswer other(int step, Scene scene) {
+        if (!(answer(scene).orElse(null) instanceof Advice.Answer.Visits told)
+                || told.view().sideBySide().isEmpty()) return new PanelAnswer.Stay();
+        VisitsView.SideBySide pair = told.view().sideBySide().get();
+        List<String> days = told.view().visits().stream()
+                .map(visit -> visit.on().toString())
+                .distinct()
+                .toList();
+        int at = days.indexOf(onRight ? pair.second() : pair.first()) + step;
+        if (at < 0 || at >= days.size()) return new PanelAnswer.Stay();
+        String first = onRight ? pair.first() : days.get(at);
+        String second = onRight ? days.get(at) : pair.second();
+        var ask = new Advice.Ask.Visits(card.service(), Optional.of(first), Optional.of(second));
+        return new PanelAnswer.AskPlanner(ask, this);
+    }
+}

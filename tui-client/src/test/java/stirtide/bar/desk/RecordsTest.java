@@ -1,0 +1,107 @@
+package stirtide.bar.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import stirtide.bar.RecordSamples;
+import stirtide.bar.Samples;
+import stirtide.bar.keys.Key;
+import stirtide.bar.link.LinkNews;
+import stirtide.bar.scene.Advice;
+import stirtide.events.command.DayCommand.RecordStrip;
+import stirtide.events.command.DayCommand.RecordSwatch;
+import stirtide.events.setup.MixStrip;
+import stirtide.events.setup.SwatchTest;
+
+/** Test mixes, grams and costs, and earlier visits: asked of the service, read, recorded. */
+class RecordsTest {
+    private static final LocalDate DAY = Samples.busy().date();
+
+    private final Bench bench = Bench.with(Samples.busy());
+
+    private void fill(String... fields) {
+        for (String field : fields) bench.type(field).press(Key.Kind.ENTER);
+    }
+
+    @Test
+    void a_swatch_is_recorded_and_the_log_is_asked_for_again() {
+        bench.type("t");
+        assertThat(bench.tried).containsExactly(new Advice.Ask.Tests());
+        assertThat(bench.picture()).contains("the service works it out, 0 s so far");
+        bench.type("n");
+        assertThat(bench.title())
+                .as("nothing is recorded before the lighteners are known")
+                .isEqualTo("TEST MIXES");
+        bench.hear(new LinkNews.Tried(RecordSamples.tests()));
+        assertThat(bench.picture())
+                .containsPattern("1:1.5 +20 vol \\(6 %\\) +30 +2.8 +0.3 +4")
+                .contains("pH 10 is about 3.2 times as alkaline as pH 9.5", "no swatch is recorded")
+                .containsPattern("1:2 +20 vol \\(6 %\\) +30 +2.5 +- +1");
+        bench.type("n");
+        fill("", "1:2", "6", "30", "5", "7,5", "");
+        var swatch = new RecordSwatch(new SwatchTest(DAY, "chalk", 2000, 600, 30, 50, 75));
+        assertThat(bench.sent).containsExactly(swatch);
+        bench.hear(new LinkNews.Taken(swatch, "test swatch of Chalk Lift recorded", false));
+        assertThat(bench.tried).hasSize(2);
+        assertThat(bench.title()).isEqualTo("TEST MIXES");
+    }
+
+    @Test
+    void a_strip_is_recorded_and_a_refusal_stays_in_its_form() {
+        bench.type("t").hear(new LinkNews.Tried(RecordSamples.tests()));
+        bench.type("p");
+        fill("", "1:2.5", "6", "15", "0.5", "");
+        var strip = new RecordStrip(new MixStrip(DAY, "chalk", 2500, 600, 150, 5));
+        assertThat(bench.sent).containsExactly(strip);
+        bench.hear(new LinkNews.Refused(strip, "ph strip", "Not accepted: pH must be 0 to 14: 15.0."));
+        assertThat(bench.title()).isEqualTo("PH STRIP");
+        assertThat(bench.picture()).contains("! not taken: Not accepted: pH must be 0 to 14: 15.0.");
+    }
+
+    @Test
+    void what_cannot_be_a_test_never_leaves_its_field() {
+        bench.type("t").hear(new LinkNews.Tried(RecordSamples.tests())).type("n");
+        fill("", "2:1");
+        assertThat(bench.picture()).contains("a ratio by weight, lightener first");
+        assertThat(bench.sent).isEmpty();
+    }
+
+    @Test
+    void costs_tell_what_to_buy_and_what_runs_out_first() {
+        bench.type("g");
+        assertThat(bench.tried).containsExactly(new Advice.Ask.Grams());
+        bench.hear(new LinkNews.Tried(RecordSamples.grams()));
+        assertThat(bench.picture())
+                .contains("To buy for tomorrow:", "RUNS OUT 12:13 Cream 6 %: the plan needs 420 g")
+                .containsPattern("7a +to come +102.0 g +3.46 +a gram 0.0339");
+    }
+
+    @Test
+    void a_service_that_does_not_tell_is_quoted() {
+        bench.type("g");
+        bench.hear(new LinkNews.Tried(new Advice(
+                new Advice.Ask.Grams(), 0, Optional.of(new Advice.Answer.Failed("For colorists and managers.")))));
+        assertThat(bench.picture()).contains("no answer: For colorists and managers.");
+    }
+
+    @Test
+    void two_visits_lie_side_by_side_and_others_can_be_laid_there() {
+        bench.type("sv");
+        assertThat(bench.tried).containsExactly(new Advice.Ask.Visits(4, Optional.empty(), Optional.empty()));
+        bench.hear(new LinkNews.Tried(RecordSamples.visits()));
+        assertThat(bench.picture())
+                .contains("NOT AS IT WAS", "[2027-02-05]", "the directions now permit up to 20 vol")
+                .containsPattern("processed +34 min +30 min planned +\\*");
+        bench.press(Key.Kind.LEFT);
+        assertThat(bench.tried.get(1))
+                .isEqualTo(new Advice.Ask.Visits(4, Optional.of("2026-12-04"), Optional.of("2027-04-02")));
+        bench.hear(new LinkNews.Tried(RecordSamples.visits())).press(Key.Kind.TAB);
+        bench.press(Key.Kind.RIGHT);
+        assertThat(bench.tried).as("there is no later one").hasSize(2);
+        bench.press(Key.Kind.LEFT);
+        assertThat(bench.tried.get(2))
+                .isEqualTo(new Advice.Ask.Visits(4, Optional.of("2027-02-05"), Optional.of("2027-02-05")));
+    }
+}
