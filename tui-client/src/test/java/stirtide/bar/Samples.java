@@ -11,6 +11,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import stirtide.bar.scene.Advice;
+import stirtide.bar.scene.Left;
 import stirtide.bar.scene.LinkLine;
 import stirtide.bar.scene.Operator;
 import stirtide.bar.scene.Panel;
@@ -282,8 +283,27 @@ public final class Samples {
         return Stream.iterate(0, i -> i + 1)
                 .limit(grams.length)
                 .map(i -> new PastDay(
-                        LocalDate.parse("2027-05-14").minusDays(grams.length - i), 900_000, grams[i] * 1000))
+                        LocalDate.parse("2027-05-14").minusDays(grams.length - i),
+                        900_000,
+                        grams[i] * 1000,
+                        left(LocalDate.parse("2027-05-14").minusDays(grams.length - i), grams[i] * 1000)))
                 .toList();
+    }
+
+    /** Two bowls that share what was over-mixed on a day, a third of it by one stylist. */
+    private static List<Left> left(LocalDate date, int milligrams) {
+        return List.of(
+                new Left(date, "Root retouch", left("1a", milligrams / 3, "LEFT_OVER", "Chalk Lift", "Oriel", "0.70")),
+                new Left(
+                        date,
+                        "Half head of foils",
+                        left("2b", milligrams - milligrams / 3, "PAST_LIFE", "Fine Clay", "", "1.90")));
+    }
+
+    private static DoneBowl left(
+            String bowl, int milligrams, String cause, String lightener, String stylist, String cost) {
+        return new DoneBowl(
+                bowl, 1, 1, NOW, 90_000, milligrams, cause, lightener, stylist, new java.math.BigDecimal(cost));
     }
 
     private static List<PersonCard> people() {

@@ -39,6 +39,7 @@ final class MixingPart {
                         + day.lightenerName(bowl.formula().lightenerId()));
         bowl.formula().developerParts().forEach(part -> page.text("     + ", day.part(part)));
         page.text("     = ", mix(bowl));
+        for (String test : TestPart.open(day, bowl.service())) page.text("     ! ", test);
         if (bowl.waitMinutes() > 0)
             page.text("       ", "The client waits " + Wording.count(bowl.waitMinutes(), "minute") + " for it.");
     }

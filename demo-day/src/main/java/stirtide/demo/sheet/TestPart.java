@@ -1,11 +1,26 @@
 package stirtide.demo.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import stirtide.planner.day.DemandedTests;
 
 /** Strand and patch tests the leaflets ask for that nobody has recorded in time. */
 final class TestPart {
     private TestPart() {}
+
+    /** What is open for the client of a bowl, in a line each, for the bowl itself. */
+    static List<String> open(SheetDay day, int service) {
+        return day.cards().stream()
+                .filter(card -> card.service() == service)
+                .flatMap(card -> card.tests().stream())
+                .filter(DemandedTests::open)
+                .map(test -> (test.state().equals("MISSING") ? "No " : "Too late: the ")
+                        + test.kind().toLowerCase(Locale.ROOT) + " test"
+                        + (test.state().equals("MISSING") ? " is recorded" : "")
+                        + ", see TESTS below.")
+                .distinct()
+                .toList();
+    }
 
     static void write(Page page, SheetDay day) {
         page.heading("TESTS");

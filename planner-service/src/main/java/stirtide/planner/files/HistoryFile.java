@@ -12,6 +12,7 @@ import stirtide.events.setup.PastVisit;
 import stirtide.events.setup.PastVisit.PastZone;
 import stirtide.events.setup.SalonMemory;
 import stirtide.events.setup.SwatchTest;
+import stirtide.events.setup.UseHistory.AllowanceRule;
 import stirtide.events.setup.UseHistory.PastUse;
 
 /**
@@ -32,7 +33,25 @@ final class HistoryFile {
         memory.swatches().forEach(swatch -> swatches.add(swatch(swatch)));
         ArrayNode strips = node.putArray("strips");
         memory.strips().forEach(strip -> strips.add(strip(strip)));
+        rules(setup).ifPresent(rules -> node.set("allowances", rules));
+        memory.fractionPermille().ifPresent(permille -> node.put("enoughPermille", permille));
         return node;
+    }
+
+    /** Rules of zones that are on the menu; of others nothing is planned. */
+    private static Optional<ArrayNode> rules(DaySetup setup) {
+        ArrayNode rules = NODES.arrayNode();
+        for (AllowanceRule rule : setup.learned().rules()) {
+            boolean known = setup.menu().entries().stream()
+                    .filter(entry -> entry.menuId().equals(rule.menuId()))
+                    .flatMap(entry -> entry.zones().stream())
+                    .anyMatch(zone -> zone.zone().equals(rule.zone()));
+            if (!known) continue;
+            ObjectNode node = rules.addObject().put("menuId", rule.menuId()).put("zone", rule.zone());
+            rule.pinnedMilligrams().ifPresent(grams -> node.set("pinnedGrams", SetupFiles.thousandths(grams)));
+            rule.resetOn().ifPresent(day -> node.put("learnedFrom", day.toString()));
+        }
+        return rules.isEmpty() ? Optional.empty() : Optional.of(rules);
     }
 
     private static ObjectNode visit(DaySetup setup, PastVisit visit) {

@@ -15,6 +15,7 @@ import stirtide.events.setup.PastVisit.PastZone;
 import stirtide.events.setup.SalonMemory;
 import stirtide.events.setup.SwatchTest;
 import stirtide.events.setup.UseHistory;
+import stirtide.events.setup.UseHistory.AllowanceRule;
 import stirtide.events.setup.UseHistory.PastUse;
 
 /**
@@ -42,14 +43,39 @@ final class HistoryReader {
         strips.sort(Comparator.comparing(MixStrip::on));
         uses.sort(Comparator.comparing(PastUse::on));
         return new UseHistory(
-                uses, List.of(), Optional.of(new SalonMemory(visits, swatches, strips, Optional.empty())));
+                uses,
+                rules(json.top()),
+                Optional.of(new SalonMemory(visits, swatches, strips, json.top().wholeIfAny("enoughPermille"))));
+    }
+
+    private List<AllowanceRule> rules(Item top) {
+        List<AllowanceRule> rules = new ArrayList<>();
+        for (Item item : top.items("allowances")) {
+            boolean known = menu.entries().stream()
+                    .filter(entry -> entry.menuId().equals(item.text("menuId")))
+                    .flatMap(entry -> entry.zones().stream())
+                    .anyMatch(zone -> zone.zone().equals(item.text("zone")));
+            if (!known) item.at("zone").refuse("a zone of the menu entry " + item.text("menuId") + " (menu.json)");
+            boolean again = rules.stream()
+                    .anyMatch(rule -> rule.menuId().equals(item.text("menuId"))
+                            && rule.zone().equals(item.text("zone")));
+            if (again) item.at("zone").refuse(item.at("zone").shown() + " a second time", "one rule for each zone");
+            Optional<LocalDate> from = item.has("learnedFrom") ? date(item, "learnedFrom") : Optional.empty();
+            rules.add(new AllowanceRule(
+                    item.text("menuId"), item.text("zone"), item.thousandthsIfAny("pinnedGrams"), from));
+        }
+        return rules;
     }
 
     private static Optional<LocalDate> date(Item item) {
+        return date(item, "date");
+    }
+
+    private static Optional<LocalDate> date(Item item, String key) {
         try {
-            return Optional.of(LocalDate.parse(item.text("date")));
+            return Optional.of(LocalDate.parse(item.text(key)));
         } catch (DateTimeException noSuchDate) {
-            item.at("date").refuse("a date of the calendar, such as \"2027-03-12\"");
+            item.at(key).refuse("a date of the calendar, such as \"2027-03-12\"");
             return Optional.empty();
         }
     }

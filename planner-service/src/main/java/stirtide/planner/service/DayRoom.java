@@ -18,6 +18,7 @@ import stirtide.events.day.Booking;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.ContractJson;
 import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.SalonMemory;
 import stirtide.events.setup.UseHistory;
 import stirtide.events.view.SetupView;
 import stirtide.planner.client.ClientKeys;
@@ -257,10 +258,22 @@ final class DayRoom implements DayDesk {
                     .filter(ServiceState::standing)
                     .map(ServiceState::booking)
                     .toList();
-            SetupView view =
-                    new SetupView(state.revision(), inForce, SetupGaps.of(inForce), SetupFiles.of(inForce, bookings));
+            SetupView view = new SetupView(
+                    state.revision(),
+                    inForce,
+                    SetupGaps.of(inForce),
+                    SetupFiles.of(withRules(inForce, state), bookings));
             return new ShownDay(state.revision(), ContractJson.write(view));
         });
+    }
+
+    /** Pins and resets in force and the fraction a manager has set: part of what a next day is to begin with. */
+    private static DaySetup withRules(DaySetup inForce, Day state) {
+        var rules = state.ledger().rules();
+        var fraction = state.ledger().fractionPermille();
+        if (rules.isEmpty() && fraction.isEmpty()) return inForce;
+        var memory = new SalonMemory(List.of(), List.of(), List.of(), fraction);
+        return inForce.with(new UseHistory(List.of(), rules, Optional.of(memory)));
     }
 
     private Optional<KeptDay> opened(String day) {

@@ -18,6 +18,7 @@ import stirtide.events.setup.AllowancePolicy;
 import stirtide.events.setup.MixStrip;
 import stirtide.events.setup.PastVisit.PastZone;
 import stirtide.events.setup.SwatchTest;
+import stirtide.events.setup.UseHistory.AllowanceRule;
 import stirtide.events.setup.UseHistory.PastUse;
 
 /** What a folder says about earlier visits, tests before a service and allowances. */
@@ -49,10 +50,16 @@ class HistoryFileTest {
                             55_500,
                             22,
                             30,
-                            Optional.empty(),
+                            Optional.of(34),
                             Optional.of(60),
                             Optional.of(85)));
         });
+        assertThat(history.rules())
+                .containsExactly(
+                        new AllowanceRule("half-foils", "back", Optional.of(40_000), Optional.empty()),
+                        new AllowanceRule(
+                                "half-foils", "sides", Optional.empty(), Optional.of(LocalDate.of(2027, 1, 4))));
+        assertThat(memory.fractionPermille()).contains(850);
         assertThat(history.uses())
                 .containsExactly(new PastUse(
                         LocalDate.of(2027, 3, 12), "half-foils", "back", "K.O.", 32_500, 1350, 1200, 55_500, false));
@@ -204,6 +211,35 @@ class HistoryFileTest {
                         "/stripes",
                         "stripes",
                         "visits, swatches, strips"),
+                history(
+                        "a rule for no zone",
+                        "\"zone\": \"sides\", \"learned",
+                        "\"zone\": \"fringe\", \"learned",
+                        "/allowances/1/zone",
+                        "fringe",
+                        "a zone of the menu entry half-foils"),
+                history(
+                        "two rules for a zone",
+                        "\"zone\": \"sides\", \"learned",
+                        "\"zone\": \"back\", \"learned",
+                        "/allowances/1/zone",
+                        "a second time",
+                        "one rule for each zone"),
+                history(
+                        "a rule that says nothing",
+                        ", \"pinnedGrams\": 40",
+                        "",
+                        "/allowances/0",
+                        "an object of 2",
+                        "pinnedGrams or learnedFrom"),
+                history(
+                        "learned from no day",
+                        "2027-01-04",
+                        "2027-02-30",
+                        "/allowances/1/learnedFrom",
+                        "2027-02-30",
+                        "date of the calendar"),
+                history("enough too seldom", "850", "400", "/enoughPermille", "400", "from 500 to 995"),
                 list(
                         "a test after the start",
                         "\"patchTest\": \"2027-05-14T10:00\",",

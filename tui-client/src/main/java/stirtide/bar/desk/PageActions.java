@@ -92,6 +92,7 @@ final class PageActions {
             case DOWN -> turn(scene, pick.moved(1, bars(scene).size()));
             case SORT_NEXT -> turn(scene, pick.sorted(1));
             case SORT_BEFORE -> turn(scene, pick.sorted(-1));
+            case PERIOD -> turn(scene, pick.otherPeriod());
             case BEHIND -> Optional.of(behind(scene));
             case EXPORT ->
                 Optional.of(scene.view()
@@ -109,7 +110,8 @@ final class PageActions {
 
     private static List<DayGrams.Bar> bars(Scene scene) {
         return scene.view()
-                .map(view -> DayGrams.bars(view, scene.pages().day().sort()))
+                .map(view ->
+                        DayGrams.bars(view, scene.pages().past(), scene.pages().day()))
                 .orElse(List.of());
     }
 
@@ -118,6 +120,6 @@ final class PageActions {
         if (bars.isEmpty()) return new PanelAnswer.Say("nothing over-mixed in bowls that are done");
         DayPick pick = scene.pages().day();
         int row = Math.min(pick.row(), bars.size() - 1);
-        return new PanelAnswer.Open(new BehindPanel(pick.sort(), bars.get(row).label()));
+        return new PanelAnswer.Open(new BehindPanel(pick, bars.get(row).label()));
     }
 }

@@ -22,7 +22,7 @@ final class RowText {
         if (scene.pages().page() == Place.FLOOR) {
             return scene.pages().floor().in(view).map(card -> service(card, scene));
         }
-        if (scene.pages().page() == Place.DAY) return bar(view, scene.pages().day());
+        if (scene.pages().page() == Place.DAY) return bar(view, scene);
         return scene.picks().onLive()
                 ? scene.picks().liveIn(view).map(bowl -> live(bowl, scene))
                 : scene.picks().queuedIn(view).map(bowl -> queued(bowl, scene));
@@ -34,8 +34,9 @@ final class RowText {
                 + TimeText.minute(card.plannedEnd(), scene.zone()) + ", waits " + card.waitMinutes() + " min";
     }
 
-    private static Optional<String> bar(DayView view, DayPick pick) {
-        List<DayGrams.Bar> bars = DayGrams.bars(view, pick.sort());
+    private static Optional<String> bar(DayView view, Scene scene) {
+        DayPick pick = scene.pages().day();
+        List<DayGrams.Bar> bars = DayGrams.bars(view, scene.pages().past(), pick);
         if (bars.isEmpty()) return Optional.empty();
         DayGrams.Bar bar = bars.get(Math.min(pick.row(), bars.size() - 1));
         return Optional.of(

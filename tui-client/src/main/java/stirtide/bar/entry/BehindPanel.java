@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stirtide.bar.grams.DayGrams;
 import stirtide.bar.scene.DayPick;
+import stirtide.bar.scene.Left;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
@@ -11,12 +12,12 @@ import stirtide.events.view.DayView;
 
 /** The bowls behind a bar of the day. */
 public final class BehindPanel extends ReadingPanel {
-    private final DayPick.Sort sort;
+    private final DayPick pick;
     private final String label;
 
     /** The bowls that make up the bar of that name. */
-    public BehindPanel(DayPick.Sort sort, String label) {
-        this.sort = sort;
+    public BehindPanel(DayPick pick, String label) {
+        this.pick = pick;
         this.label = label;
     }
 
@@ -29,15 +30,17 @@ public final class BehindPanel extends ReadingPanel {
     protected List<String> sentences(Scene scene) {
         var lines = new ArrayList<String>();
         scene.view()
-                .ifPresent(view -> DayGrams.bars(view, sort).stream()
+                .ifPresent(view -> DayGrams.bars(view, scene.pages().past(), pick).stream()
                         .filter(bar -> bar.label().equals(label))
                         .flatMap(bar -> bar.bowls().stream())
-                        .forEach(bowl -> lines.add(line(bowl, scene))));
+                        .forEach(left -> lines.add(line(left, view, scene))));
         return lines.isEmpty() ? List.of("no bowl any more") : lines;
     }
 
-    private static String line(DayView.DoneBowl bowl, Scene scene) {
-        return TimeText.minute(bowl.at(), scene.zone()) + "  bowl " + bowl.bowl() + "  chair " + bowl.chair()
+    private static String line(Left left, DayView view, Scene scene) {
+        DayView.DoneBowl bowl = left.bowl();
+        String day = left.date().equals(view.date()) ? "" : left.date() + " ";
+        return day + TimeText.minute(bowl.at(), scene.zone()) + "  bowl " + bowl.bowl() + "  chair " + bowl.chair()
                 + "  mixed " + WeightText.grams(bowl.mixedMilligrams()) + " g, over "
                 + WeightText.grams(bowl.leftMilligrams()) + " g, " + DayGrams.cause(bowl.cause());
     }

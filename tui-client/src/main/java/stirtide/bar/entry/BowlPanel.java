@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TestWords;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
 import stirtide.events.day.DeveloperPart;
@@ -44,6 +45,12 @@ public final class BowlPanel extends ReadingPanel {
             lines.addAll(row.cautions());
             lines.add("");
         }
+        List<DayView.TestCard> tests = TestWords.open(view, planned.service());
+        if (!tests.isEmpty()) {
+            lines.add(TestWords.shortly(view, planned.service()) + ":");
+            tests.forEach(test -> lines.add(test.sentence()));
+            lines.add("");
+        }
         lines.add("For chair " + planned.chair() + " " + row.clientRef() + ":");
         lines.add(String.join(", ", planned.zones()));
         lines.add("mix " + at(planned.mixStart(), scene) + " to " + at(planned.mixEnd(), scene) + ", used "
@@ -77,6 +84,13 @@ public final class BowlPanel extends ReadingPanel {
         lines.add("makes " + WeightText.grams(formula.totalMilligrams()) + " g: "
                 + WeightText.grams(row.bowl().neededMilligrams()) + " g for the hair, "
                 + WeightText.grams(row.bowl().residueMilligrams()) + " g stay on bowl and brush");
+        lines.add("this scale errs: the true ratio is " + WeightText.ratio(formula.worstLowRatioThousandths()) + " to "
+                + WeightText.ratio(formula.worstHighRatioThousandths()));
+        if (!row.allowances().isEmpty()) {
+            lines.add("");
+            lines.add("Why so many grams:");
+            lines.addAll(row.allowances());
+        }
         return lines;
     }
 

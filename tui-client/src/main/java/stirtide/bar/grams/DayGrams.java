@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import stirtide.bar.scene.DayPick;
+import stirtide.bar.scene.Left;
 import stirtide.bar.scene.PastDay;
 import stirtide.events.view.DayView;
 
@@ -19,27 +20,36 @@ public final class DayGrams {
     private DayGrams() {}
 
     /** One bar: what it stands for, its milligrams, their cost in the salon's currency, and the bowls behind it. */
-    public record Bar(String label, int milligrams, BigDecimal cost, List<DayView.DoneBowl> bowls) {
+    public record Bar(String label, int milligrams, BigDecimal cost, List<Left> bowls) {
         public Bar {
             bowls = List.copyOf(bowls);
         }
     }
 
-    /** The bars of a day, largest first, equal ones by name. */
+    /** The bars of what is picked, largest first, equal ones by name. */
+    public static List<Bar> bars(DayView view, List<PastDay> past, DayPick pick) {
+        return bars(pick.period().of(view, past), pick.sort());
+    }
+
+    /** The bars of one day, largest first, equal ones by name. */
     public static List<Bar> bars(DayView view, DayPick.Sort sort) {
-        var groups = new TreeMap<String, List<DayView.DoneBowl>>();
-        for (DayView.DoneBowl bowl : view.done()) {
-            if (bowl.leftMilligrams() <= 0 || bowl.cause().isEmpty()) continue;
-            groups.computeIfAbsent(label(bowl, sort, view), made -> new ArrayList<>())
-                    .add(bowl);
-        }
+        return bars(List.of(PastDay.of(view)), sort);
+    }
+
+    /** The bars of some days together, largest first, equal ones by name. */
+    public static List<Bar> bars(List<PastDay> days, DayPick.Sort sort) {
+        var groups = new TreeMap<String, List<Left>>();
+        days.stream()
+                .flatMap(day -> day.left().stream())
+                .forEach(left -> groups.computeIfAbsent(label(left, sort, days.size() == 1), made -> new ArrayList<>())
+                        .add(left));
         return groups.entrySet().stream()
                 .map(group -> new Bar(
                         group.getKey(),
                         group.getValue().stream()
-                                .mapToInt(DayView.DoneBowl::leftMilligrams)
+                                .mapToInt(left -> left.bowl().leftMilligrams())
                                 .sum(),
-                        cost(group.getValue()),
+                        cost(group.getValue().stream().map(Left::bowl).toList()),
                         group.getValue()))
                 .sorted(Comparator.comparingInt(Bar::milligrams).reversed().thenComparing(Bar::label))
                 .toList();
@@ -54,22 +64,16 @@ public final class DayGrams {
         return bowls.stream().map(DayView.DoneBowl::leftCost).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    private static String label(DayView.DoneBowl bowl, DayPick.Sort sort, DayView view) {
+    private static String label(Left left, DayPick.Sort sort, boolean oneDay) {
+        DayView.DoneBowl bowl = left.bowl();
         return switch (sort) {
             case CAUSE -> cause(bowl.cause());
-            case SERVICE -> service(bowl.service(), view).orElse("service " + bowl.service());
+            case SERVICE -> left.menuName().isEmpty() ? "service " + bowl.service() : left.menuName();
             case STYLIST -> bowl.stylistName().isEmpty() ? "nobody named" : bowl.stylistName();
             case LIGHTENER -> bowl.lightenerName();
             case CHAIR -> "chair " + bowl.chair();
-            case BOWL -> "bowl " + bowl.bowl();
+            case BOWL -> (oneDay ? "" : left.date() + " ") + "bowl " + bowl.bowl();
         };
-    }
-
-    private static Optional<String> service(int number, DayView view) {
-        return view.services().stream()
-                .filter(card -> card.service() == number)
-                .map(DayView.ServiceCard::menuName)
-                .findFirst();
     }
 
     /** {@code LEFT_OVER} as {@code left over}. */

@@ -136,6 +136,8 @@ public enum Action {
     SORT_NEXT,
     /** The way to sort before. */
     SORT_BEFORE,
+    /** Other days to sum. */
+    PERIOD,
     /** The bowls behind a bar. */
     BEHIND,
     /** Asks for earlier days. */

@@ -120,6 +120,7 @@ final class ViewKeys {
                         'r',
                         "sort",
                         "sort by the next: cause, service, stylist, lightener, chair, bowl"),
+                character(DAY, Action.PERIOD, 'w', "weeks", "sum today, 7 days or 28 days"),
                 special(DAY, Action.BEHIND, Key.Kind.ENTER, "Enter", "bowls", "the bowls behind the picked bar"),
                 character(DAY, Action.EARLIER_DAYS, 'd', "days", "ask for the earlier days again"),
                 character(DAY, Action.EXPORT, 'e', "export", "write the day as JSON and as a page with charts"));

@@ -28,12 +28,7 @@ final class PastDays {
     private static void add(TreeMap<String, PastDay> byDay, DayView view, String day) {
         String name = view.salonId() + "/" + view.date();
         if (!isEarlier(name, day)) return;
-        byDay.put(
-                name,
-                new PastDay(
-                        view.date(),
-                        view.totals().mixedMilligrams(),
-                        view.totals().overMixedMilligrams()));
+        byDay.put(name, PastDay.of(view));
     }
 
     private static boolean isEarlier(String name, String day) {

@@ -1,8 +1,13 @@
 package stirtide.bar.report;
 
+import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import stirtide.bar.grams.DayGrams;
 import stirtide.bar.grams.Limits;
 import stirtide.bar.scene.DayPick;
@@ -17,6 +22,9 @@ public final class DayPage {
             table{border-collapse:collapse;margin:1em 0}td,th{padding:.2em .8em;border-bottom:1px solid #bbb;text-align:left}
             td.n{text-align:right;font-variant-numeric:tabular-nums}svg{max-width:100%;height:auto}
             """;
+
+    private static final List<DayPick.Sort> OVER_WEEKS =
+            List.of(DayPick.Sort.CAUSE, DayPick.Sort.SERVICE, DayPick.Sort.STYLIST, DayPick.Sort.LIGHTENER);
 
     private DayPage() {}
 
@@ -36,15 +44,18 @@ public final class DayPage {
                                 : "The day is not finished: only bowls that are done count.")
                 .append("</p>\n");
         balance(html, view.totals(), DayGrams.cost(view).toPlainString() + " " + view.currency());
-        for (DayPick.Sort sort : DayPick.Sort.values()) bars(html, view, sort);
         var days = new ArrayList<>(past);
-        days.add(new PastDay(
-                view.date(), view.totals().mixedMilligrams(), view.totals().overMixedMilligrams()));
+        days.add(PastDay.of(view));
         Optional<Limits> limits = DayGrams.limits(past);
         html.append("<h2>Over-mixed per day</h2>\n<p>")
                 .append(escape(words(limits, past.size())))
                 .append("</p>\n");
         html.append(DaysSvg.of(days, limits));
+        for (DayPick.Sort sort : DayPick.Sort.values()) bars(html, List.of(PastDay.of(view)), sort, view, "");
+        weeks(html, days, view.currency());
+        List<PastDay> month = DayPick.Period.FOUR_WEEKS.of(view, past);
+        String fourWeeks = " over " + DayPick.Period.FOUR_WEEKS.words() + ", " + month.size() + " known";
+        for (DayPick.Sort sort : OVER_WEEKS) bars(html, month, sort, view, fourWeeks);
         return html.append("</body>\n</html>\n").toString();
     }
 
@@ -71,14 +82,36 @@ public final class DayPage {
         html.append("</table>\n");
     }
 
-    private static void bars(StringBuilder html, DayView view, DayPick.Sort sort) {
-        html.append("<h2>Over-mixed by ").append(sort.word()).append("</h2>\n<table>\n");
-        List<DayGrams.Bar> bars = DayGrams.bars(view, sort);
+    private static void bars(StringBuilder html, List<PastDay> days, DayPick.Sort sort, DayView view, String period) {
+        html.append("<h2>Over-mixed by ").append(sort.word()).append(period).append("</h2>\n");
+        List<DayGrams.Bar> bars = DayGrams.bars(days, sort);
+        if (!bars.isEmpty()) html.append(BarsSvg.of(bars));
+        html.append("<table>\n");
         if (bars.isEmpty()) row(html, "nothing", "0 g");
         bars.forEach(bar -> row(
                 html,
                 bar.label(),
                 WeightText.grams(bar.milligrams()) + " g, " + bar.cost().toPlainString() + " " + view.currency()));
+        html.append("</table>\n");
+    }
+
+    /** Sums of the known days of each week, weeks from Monday to Sunday. */
+    private static void weeks(StringBuilder html, List<PastDay> days, String currency) {
+        var weeks = new TreeMap<LocalDate, List<PastDay>>();
+        days.forEach(day -> weeks.computeIfAbsent(
+                        day.date().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)), made -> new ArrayList<>())
+                .add(day));
+        html.append("<h2>Over-mixed by week</h2>\n<table>\n");
+        weeks.forEach((monday, known) -> {
+            int mixed = known.stream().mapToInt(PastDay::mixedMilligrams).sum();
+            int over = known.stream().mapToInt(PastDay::overMixedMilligrams).sum();
+            BigDecimal cost = known.stream().map(PastDay::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
+            row(
+                    html,
+                    "from " + monday + ", " + known.size() + " known days",
+                    WeightText.grams(over) + " g, " + DayGrams.percent(over, mixed) + " % of mixed, "
+                            + cost.toPlainString() + " " + currency);
+        });
         html.append("</table>\n");
     }
 

@@ -29,8 +29,7 @@ final class DaysChart {
         pane.put(0, 0, "OVER-MIXED per day, g", Style.STRONG);
         pane.fit(24, 0, pane.width() - 24, words(limits, past.size()), Style.DIM);
         var days = new ArrayList<>(past);
-        days.add(new PastDay(
-                view.date(), view.totals().mixedMilligrams(), view.totals().overMixedMilligrams()));
+        days.add(PastDay.of(view));
         int fitting = (pane.width() - LEFT) / DAY_COLUMNS;
         List<PastDay> shown = days.subList(Math.max(0, days.size() - fitting), days.size());
         chart(pane.part(0, 1, pane.width(), pane.height() - 1), shown, limits, view.closed());

@@ -1,5 +1,8 @@
 package stirtide.bar.view;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import stirtide.bar.frame.Pane;
@@ -7,6 +10,7 @@ import stirtide.bar.frame.Style;
 import stirtide.bar.grams.DayGrams;
 import stirtide.bar.scene.AlarmBoard;
 import stirtide.bar.scene.DayPick;
+import stirtide.bar.scene.PastDay;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
@@ -34,7 +38,10 @@ final class GramsView {
         bars(pane.part(0, 0, left - 1, top), scene, view);
         for (int row = 0; row < top; row++) pane.put(left, row, "│", Style.RULE);
         Pane right = pane.part(left + 2, 0, RIGHT_COLUMNS, top);
-        int row = balance(right, view, tall);
+        DayPick pick = scene.pages().day();
+        int row = pick.period() == DayPick.Period.TODAY
+                ? balance(right, view, tall)
+                : sums(right, pick.period().of(view, scene.pages().past()), view.currency(), tall);
         alarms(right, row + (tall ? 1 : 0), scene);
         pane.rule(top);
         DaysChart.draw(pane.part(0, top + 1, pane.width(), pane.height() - top - 1), scene, view);
@@ -42,10 +49,11 @@ final class GramsView {
 
     private static void bars(Pane pane, Scene scene, DayView view) {
         DayPick pick = scene.pages().day();
-        String head = "OVER-MIXED today, by " + pick.sort().word();
+        String head =
+                "OVER-MIXED " + pick.period().words() + ", by " + pick.sort().word();
         pane.put(0, 0, head, Style.STRONG);
         pane.right(pane.width() - 1, 0, COST_COLUMNS, view.currency(), Style.DIM);
-        List<DayGrams.Bar> bars = DayGrams.bars(view, pick.sort());
+        List<DayGrams.Bar> bars = DayGrams.bars(view, scene.pages().past(), pick);
         if (bars.isEmpty()) {
             pane.put(2, 2, "nothing over-mixed in bowls that are done", Style.DIM);
             return;
@@ -95,9 +103,33 @@ final class GramsView {
         return 9;
     }
 
+    private static int sums(Pane pane, List<PastDay> days, String currency, boolean tall) {
+        int mixed = days.stream().mapToInt(PastDay::mixedMilligrams).sum();
+        int over = days.stream().mapToInt(PastDay::overMixedMilligrams).sum();
+        BigDecimal cost = days.stream().map(PastDay::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
+        pane.put(0, 0, "KNOWN DAYS  " + days.size() + ", today is one", Style.STRONG);
+        figure(pane, 1, "mixed", mixed);
+        figure(pane, 2, "over-mixed", over);
+        pane.put(0, 3, "  of mixed", Style.TEXT)
+                .right(pane.width() - 1, 3, 9, DayGrams.percent(over, mixed) + " %", Style.TEXT);
+        pane.put(0, 4, "  worth", Style.TEXT)
+                .right(pane.width() - 1, 4, 15, cost.toPlainString() + " " + currency, Style.TEXT);
+        figure(pane, 5, "over-mixed a day, mean", over / days.size());
+        return tall ? 9 : 7;
+    }
+
     private static void figure(Pane pane, int row, String label, int milligrams) {
         pane.put(0, row, label, Style.TEXT);
         pane.right(pane.width() - 1, row, 9, WeightText.wholeGrams(milligrams) + " g", Style.TEXT);
+    }
+
+    /** Alarms in ten minutes on average since this terminal counts. */
+    private static String mean(AlarmBoard.Tally tally, Scene scene) {
+        long minutes = Math.max(1, Duration.between(tally.since(), scene.now()).toMinutes());
+        int all = tally.high() + tally.medium() + tally.low();
+        return BigDecimal.valueOf(all * 10L)
+                .divide(BigDecimal.valueOf(minutes), 1, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     private static void alarms(Pane pane, int row, Scene scene) {
@@ -105,6 +137,7 @@ final class GramsView {
         var lines = new ArrayList<String>();
         lines.add("high " + tally.high() + "  medium " + tally.medium() + "  low " + tally.low());
         lines.add("most in 10 min " + tally.mostInTenMinutes() + ", aim 10 or less");
+        lines.add(mean(tally, scene) + " in 10 min on average, aim 1");
         lines.add("in a flood " + tally.floodSeconds() / 60 + " min");
         if (!tally.topKind().isEmpty()) {
             lines.add("most often " + DayGrams.cause(tally.topKind()) + " " + tally.topCount());

@@ -8,6 +8,7 @@ import stirtide.bar.frame.BlockDigits;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TestWords;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
 import stirtide.events.day.BowlFormula;
@@ -109,10 +110,16 @@ final class NextMixView {
 
     private static void caution(Pane pane, int row, DayView.QueuedBowl next, Scene scene) {
         List<String> cautions = next.cautions();
-        if (!cautions.isEmpty()) {
+        String tests = scene.view()
+                .map(view -> TestWords.shortly(view, next.bowl().service()))
+                .orElse("");
+        if (!cautions.isEmpty() || !tests.isEmpty()) {
             String tail = "   Enter: all";
             int room = pane.width() - 2 - tail.length();
-            String text = "! first " + next.lightenerName() + " today: " + String.join("; ", cautions);
+            String first = cautions.isEmpty()
+                    ? ""
+                    : "first " + next.lightenerName() + " today: " + String.join("; ", cautions);
+            String text = "! " + tests + (tests.isEmpty() || first.isEmpty() ? "" : "; ") + first;
             pane.put(2, row, Pane.cut(text, room) + tail, Style.STRONG);
         } else if (next.bowl().waitMinutes() > 0) {
             pane.put(2, row, "the client waits " + next.bowl().waitMinutes() + " min for it   Enter: why", Style.TEXT);

@@ -4,6 +4,7 @@ import java.util.List;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.words.TestWords;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
 import stirtide.events.day.BowlFormula;
@@ -46,13 +47,18 @@ final class QueueView {
         String zones = String.join(", ", bowl.bowl().zones());
         String grams = grams(bowl.bowl().formula());
         int end = pane.width() - 7;
+        boolean marked = !bowl.cautions().isEmpty()
+                || scene.view()
+                        .filter(view ->
+                                !TestWords.open(view, bowl.bowl().service()).isEmpty())
+                        .isPresent();
         if (broad) {
             pane.fit(24, row, 19, zones, style);
             pane.right(end - 8, row, 26, grams, style);
-            pane.put(end - 6, row, bowl.cautions().isEmpty() ? "" : "!", style);
+            pane.put(end - 6, row, marked ? "!" : "", style);
         } else {
-            pane.fit(24, row, Math.max(0, end - 2 - grams.length() - 1 - 24), zones, style);
-            pane.right(end - 1, row, 26, grams, style);
+            pane.fit(24, row, Math.max(0, end - 4 - grams.length() - 1 - 24), zones, style);
+            pane.right(end - 3, row, 26, grams, style).put(end - 1, row, marked ? "!" : "", style);
         }
         pane.put(end + 1, row, TimeText.minute(bowl.bowl().mixStart(), scene.zone()), style);
     }

@@ -7,6 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stirtide.bar.Samples;
 import stirtide.bar.scene.DayPick;
+import stirtide.bar.scene.PastDay;
 
 class DayGramsTest {
     @ParameterizedTest
@@ -23,7 +24,38 @@ class DayGramsTest {
         DayGrams.Bar first = DayGrams.bars(Samples.calm(), DayPick.Sort.CAUSE).get(0);
         assertThat(first.label()).isEqualTo("left over");
         assertThat(first.milligrams()).isEqualTo(10_500);
-        assertThat(first.bowls()).extracting(bowl -> bowl.bowl()).containsExactly("2a", "1a");
+        assertThat(first.bowls()).extracting(left -> left.bowl().bowl()).containsExactly("2a", "1a");
+    }
+
+    @ParameterizedTest
+    @EnumSource(DayPick.Sort.class)
+    void bars_over_weeks_add_up_to_the_days_of_the_period(DayPick.Sort sort) {
+        int today = Samples.calm().totals().overMixedMilligrams();
+        var week = new DayPick(sort, 0, DayPick.Period.WEEK);
+        // the six days before: 73, 62, 70, 65, 60 and 66 g
+        assertThat(sum(week)).isEqualTo(today + 396_000);
+        var weeks = week.otherPeriod();
+        assertThat(weeks.period()).isEqualTo(DayPick.Period.FOUR_WEEKS);
+        assertThat(sum(weeks))
+                .isEqualTo(today
+                        + Samples.past().stream()
+                                .mapToInt(PastDay::overMixedMilligrams)
+                                .sum());
+        assertThat(weeks.otherPeriod().period()).isEqualTo(DayPick.Period.TODAY);
+    }
+
+    private static int sum(DayPick pick) {
+        return DayGrams.bars(Samples.calm(), Samples.past(), pick).stream()
+                .mapToInt(DayGrams.Bar::milligrams)
+                .sum();
+    }
+
+    @Test
+    void bowls_of_other_days_say_their_day() {
+        var week = new DayPick(DayPick.Sort.BOWL, 0, DayPick.Period.WEEK);
+        assertThat(DayGrams.bars(Samples.calm(), Samples.past(), week))
+                .extracting(DayGrams.Bar::label)
+                .contains("2027-05-13 bowl 2b");
     }
 
     @Test

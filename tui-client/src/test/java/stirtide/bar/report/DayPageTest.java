@@ -38,6 +38,24 @@ class DayPageTest {
     }
 
     @Test
+    void weeks_are_summed_with_their_money_in_the_page_and_as_json(@TempDir Path folder) throws IOException {
+        String page = DayPage.of(Samples.busy(), Samples.past());
+        // Monday 3 to Sunday 9 May: 72 + 64 + 69 + 57 + 151 + 66 + 73 g, each day 2.60
+        assertThat(page)
+                .contains("from 2027-05-03, 7 known days")
+                .contains("552.0 g, 8.8 % of mixed, 18.20 GBP")
+                .contains("Over-mixed by cause over 28 days, 21 known");
+        new DayFiles(folder).write(Samples.busy(), Samples.past());
+        var weeks =
+                ContractJson.mapper().readTree(Files.readString(folder.resolve("larch-lane-2027-05-14-weeks.json")));
+        assertThat(weeks.get("days")).hasSize(21);
+        assertThat(weeks.at("/days/13/byCause/past life").asInt()
+                        + weeks.at("/days/13/byCause/left over").asInt())
+                .isEqualTo(151_000);
+        assertThat(weeks.at("/limits/upperMilligrams").decimalValue()).isPositive();
+    }
+
+    @Test
     void a_name_cannot_break_the_page() {
         assertThat(DayPage.escape("<b>\"&")).isEqualTo("&lt;b&gt;&quot;&amp;");
     }

@@ -106,6 +106,9 @@ class BarFramesTest {
         states.put("floor-later", () -> floor(new FloorPick(9, false, 0, 60, 10)));
         states.put("day", () -> day(DayPick.FIRST, Samples.past()));
         states.put("day-no-past", () -> day(new DayPick(DayPick.Sort.BOWL, 1), List.of()));
+        states.put(
+                "day-weeks",
+                () -> day(new DayPick(DayPick.Sort.STYLIST, 1, DayPick.Period.FOUR_WEEKS), Samples.past()));
         states.put("advice", () -> advised(Pages.BAR.to(Place.FLOOR).with(Samples.moves())));
         states.put(
                 "advice-asked",

@@ -1,0 +1,47 @@
+package stirtide.bar.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import stirtide.bar.grams.DayGrams;
+import stirtide.bar.scene.DayPick;
+import stirtide.bar.scene.PastDay;
+import stirtide.events.json.ContractJson;
+import stirtide.events.view.DayView;
+
+/** The known days as JSON: sums, what was over-mixed by cause, service, stylist and lightener, and the limits. */
+final class WeeksJson {
+    private static final List<DayPick.Sort> SORTS =
+            List.of(DayPick.Sort.CAUSE, DayPick.Sort.SERVICE, DayPick.Sort.STYLIST, DayPick.Sort.LIGHTENER);
+
+    private WeeksJson() {}
+
+    static String of(DayView view, List<PastDay> past) {
+        ObjectNode node = ContractJson.mapper().createObjectNode();
+        node.put("salonId", view.salonId()).put("currency", view.currency());
+        ArrayNode days = node.putArray("days");
+        var all = new ArrayList<>(past);
+        all.add(PastDay.of(view));
+        all.forEach(day -> day(days.addObject(), day));
+        DayGrams.limits(past)
+                .ifPresent(limits -> node.putObject("limits")
+                        .put("meanMilligrams", limits.mean())
+                        .put("meanRangeMilligrams", limits.meanRange())
+                        .put("lowerMilligrams", limits.lower())
+                        .put("upperMilligrams", limits.upper()));
+        return node.toPrettyString() + "\n";
+    }
+
+    private static void day(ObjectNode node, PastDay day) {
+        node.put("date", day.date().toString())
+                .put("mixedMilligrams", day.mixedMilligrams())
+                .put("overMixedMilligrams", day.overMixedMilligrams())
+                .put("overMixedCost", day.cost());
+        for (DayPick.Sort sort : SORTS) {
+            ObjectNode by = node.putObject("by"
+                    + Character.toUpperCase(sort.word().charAt(0)) + sort.word().substring(1));
+            DayGrams.bars(List.of(day), sort).forEach(bar -> by.put(bar.label(), bar.milligrams()));
+        }
+    }
+}
