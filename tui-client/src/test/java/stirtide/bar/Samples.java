@@ -1,5 +1,7 @@
 package stirtide.bar;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -20,6 +22,7 @@ import stirtide.bar.scene.Picks;
 import stirtide.bar.scene.Scene;
 import stirtide.events.day.BowlFormula;
 import stirtide.events.day.DeveloperPart;
+import stirtide.events.json.ContractJson;
 import stirtide.events.plan.MoveAdvice;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlanFigures;
@@ -184,6 +187,17 @@ public final class Samples {
     /** The busy day with another newest action. */
     public static DayView lastAction(String sentence) {
         return busy(NOW, List.of(new ActionCard(40, NOW, "tamsin", sentence)));
+    }
+
+    /** The busy day planned anew: service 7 and its bowl 7a ten minutes later, bowl 8a not needed any more. */
+    public static DayView replanned() {
+        var day = ContractJson.read(ContractJson.write(busy()), ObjectNode.class);
+        day.put("revision", 42).put("planRevision", 42);
+        var service = (ObjectNode) day.at("/services/1");
+        service.put("plannedStart", at(19).toString()).put("plannedEnd", at(114).toString());
+        ((ObjectNode) day.at("/queue/0/bowl")).put("mixStart", at(14).toString());
+        ((ArrayNode) day.get("queue")).remove(1);
+        return ContractJson.read(ContractJson.write(day), DayView.class);
     }
 
     private static DayView busy(Instant time, List<ActionCard> actions) {

@@ -47,7 +47,7 @@ public final class StockReport {
         setup.developers()
                 .forEach(product -> lines.add(report.line(
                         product.developerId(),
-                        product.name(),
+                        product.name() + ", " + Figures.strength(product.strengthHundredths()),
                         product.packMilligrams(),
                         onShelf(product.developerId(), product.countedMilligrams(), setup, events),
                         weighed(product.developerId(), events))));

@@ -146,6 +146,7 @@ public final class Desk {
     private void see(DayView newer, long nanos) {
         link.heard(nanos);
         view = Optional.of(newer);
+        pages = pages.seen(newer);
         clock.seen(newer, nanos);
         watch(nanos);
         if (pages.page() == Place.SETUP) setup.look(newer.revision());
@@ -289,7 +290,7 @@ public final class Desk {
     private void send(PanelAnswer.Send send) {
         panel = send.next();
         effect.sent(send.command(), view);
-        pages = pages.with(pages.floor().putBack());
+        pages = pages.sent(send.command(), view);
         notes.add("sent: " + send.words(), false);
         outgoing.send(send.command(), send.words());
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stirtide.bar.entry.AdvicePanel;
 import stirtide.bar.entry.BehindPanel;
+import stirtide.bar.entry.ComparePanel;
 import stirtide.bar.entry.EarliestPanel;
 import stirtide.bar.entry.GramsPanel;
 import stirtide.bar.entry.HelpPanel;
@@ -35,6 +36,7 @@ final class PageActions {
             case SHELVE -> Optional.of(shelve(scene));
             case COPY -> Optional.of(copy(scene));
             case LIFT -> Optional.of(FloorActions.lift(scene));
+            case COMPARE -> Optional.of(new PanelAnswer.Open(new ComparePanel()));
             case COSTS -> Optional.of(GramsPanel.ask());
             case TESTS -> Optional.of(TestMixPanel.ask());
             default -> ofPage(action, scene);

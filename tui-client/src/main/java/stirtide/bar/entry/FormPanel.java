@@ -67,6 +67,13 @@ public final class FormPanel extends FieldsPanel {
             return new Spec(label, List.of(), longest, pattern, accepted, first);
         }
 
+        /** A level of hair, 1 to 10; nothing is accepted too where {@code optional}. */
+        public static Spec level(String label, boolean optional) {
+            String level = "([1-9]([.,]\\d)?|10([.,]0)?)";
+            String accepted = "a level of 1 to 10, such as 5 or 7.5" + (optional ? ", or nothing" : "");
+            return text(label, 4, optional ? level + "?" : level, accepted, "");
+        }
+
         /** A choice; the first one when {@code first} is none of them. */
         public static Spec choice(String label, List<String> choices, String first) {
             return new Spec(label, choices, 0, "", "", first);

@@ -1,9 +1,13 @@
 package stirtide.bar.entry;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import stirtide.bar.frame.Pane;
 import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.PanelAnswer;
 import stirtide.bar.scene.Scene;
@@ -14,6 +18,8 @@ import stirtide.events.view.GramsView;
 
 /** What to buy, what runs out, what bowls cost, and where the grams of each zone come from. */
 public final class GramsPanel extends AskedPanel {
+    private static final int NAME_COLUMNS = 32;
+
     private GramsPanel() {}
 
     /** Asks the service and shows what it answers. */
@@ -56,18 +62,28 @@ public final class GramsPanel extends AskedPanel {
 
     private static void shelf(List<String> lines, DayView day, Scene scene) {
         var ordered = new ArrayList<>(day.stock());
-        ordered.sort((one, other) ->
-                Boolean.compare(one.runsOutAt().isEmpty(), other.runsOutAt().isEmpty()));
-        part(
-                lines,
-                "The shelf today:",
-                ordered,
-                line -> line.runsOutAt()
-                                .map(at -> "RUNS OUT " + TimeText.minute(at, scene.zone()) + "  ")
-                                .orElse("")
-                        + line.sentence()
-                        + (line.packsToOpen() == 0 ? "" : "; " + line.packsToOpen() + " packs' worth to be opened"),
-                "no product is set up");
+        ordered.sort(Comparator.comparing(card -> card.runsOutAt().isEmpty()));
+        lines.add("The shelf today, grams needed and there, packs to buy for tomorrow:");
+        if (!ordered.isEmpty()) lines.add(shelf("", "needed", "there", "runs out", "buy"));
+        ordered.forEach(card -> lines.add(shelf(
+                card.name(),
+                tenths(card.neededMilligrams()),
+                card.onShelfMilligrams().map(GramsPanel::tenths).orElse("not counted"),
+                card.runsOutAt().map(at -> TimeText.minute(at, scene.zone())).orElse("-"),
+                card.packsToBuy() == 0 ? "-" : String.valueOf(card.packsToBuy()))));
+        if (ordered.isEmpty()) lines.add("no product is set up");
+        lines.add("");
+    }
+
+    private static String shelf(String name, String needed, String there, String out, String buy) {
+        return String.format(
+                Locale.ROOT, "  %-32s %9s %11s %9s %3s", Pane.cut(name, NAME_COLUMNS), needed, there, out, buy);
+    }
+
+    private static String tenths(long milligrams) {
+        return BigDecimal.valueOf(milligrams, 3)
+                .setScale(1, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     private static <T> void part(

@@ -147,6 +147,10 @@ public final class ServicesPanel implements Panel {
         }
         if (action == Action.ZONE_DONE) return zoneDone(card);
         if (action == Action.RINSED) return rinsed(card);
+        if (action == Action.LEVELS
+                && !(card.zones().isEmpty() && card.zonesDone().isEmpty()))
+            return new PanelAnswer.Open(VisitForms.levels(card));
+        if (action == Action.LEVELS) return stay("the plan tells no zone of this service");
         if (action == Action.VISITS) return VisitsPanel.ask(card);
         if (action == Action.OTHER_START) {
             if (card.state().equals(BOOKED)) return new PanelAnswer.Open(OtherStartPanel.of(card));

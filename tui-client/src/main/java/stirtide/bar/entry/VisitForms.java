@@ -1,5 +1,6 @@
 package stirtide.bar.entry;
 
+import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -7,9 +8,11 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stirtide.bar.scene.Scene;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.ClientTests;
+import stirtide.events.plan.PlannedService;
 import stirtide.events.view.DayView;
 
 /** Forms about one visit: tests that were done, and the formula of the last time. */
@@ -66,6 +69,34 @@ final class VisitForms {
                         new DayCommand.RepeatFormula(
                                 card.service(), texts.get(0).equals(FORMULAS.get(0))),
                         "service " + card.service() + " mixed " + texts.get(0)));
+    }
+
+    /** Records the level of the hair in a zone, before, after, or both. */
+    static FormPanel levels(DayView.ServiceCard card) {
+        var zones = Stream.concat(
+                        card.zonesDone().stream(), card.zones().stream().map(PlannedService.PlannedZone::zone))
+                .distinct()
+                .toList();
+        var specs = List.of(
+                FormPanel.Spec.choice("zone", zones, ""),
+                FormPanel.Spec.level("level before", true),
+                FormPanel.Spec.level("level after", true));
+        return new FormPanel(title("LEVELS", card), specs, "what is left empty stays as it was", texts -> {
+            if (texts.get(1).isEmpty() && texts.get(2).isEmpty())
+                return new FormPanel.Outcome.Wrong("name the level before, the level after, or both");
+            return new FormPanel.Outcome.Send(
+                    new DayCommand.RecordLevels(
+                            card.service(), texts.get(0), tenths(texts.get(1)), tenths(texts.get(2))),
+                    "level of " + texts.get(0) + " of service " + card.service() + " recorded");
+        });
+    }
+
+    private static Optional<Integer> tenths(String level) {
+        return level.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new BigDecimal(level.replace(',', '.'))
+                        .movePointRight(1)
+                        .intValueExact());
     }
 
     private static String title(String what, DayView.ServiceCard card) {

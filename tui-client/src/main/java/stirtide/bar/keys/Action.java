@@ -60,6 +60,12 @@ public enum Action {
     TEST_DONE,
     /** Asks for the formula of the client's last visit. */
     AS_LAST_TIME,
+    /** Records the level of the hair in a zone. */
+    LEVELS,
+    /** Compares the plan with the one that was marked. */
+    COMPARE,
+    /** Marks the plan on show, to compare with. */
+    MARK,
     /** Shows what is remembered of a client. */
     VISITS,
     /** Shows what grams come from and what they cost. */

@@ -3,6 +3,7 @@ package stirtide.bar.keys;
 import static stirtide.bar.keys.Binding.character;
 import static stirtide.bar.keys.Binding.special;
 import static stirtide.bar.keys.Place.ADVICE;
+import static stirtide.bar.keys.Place.COMPARED;
 import static stirtide.bar.keys.Place.FIELDS;
 import static stirtide.bar.keys.Place.QUESTION;
 import static stirtide.bar.keys.Place.READING;
@@ -36,6 +37,13 @@ public final class KeyTable {
                             "as last time",
                             "the formula of the last visit, or the menu's")
                     .writing(),
+            character(
+                            SERVICES,
+                            Action.LEVELS,
+                            'l',
+                            "levels",
+                            "record the level of the hair in a zone, before and after")
+                    .writing(),
             character(SERVICES, Action.VISITS, 'v', "visits", "earlier visits of the client, two side by side"),
             special(SERVICES, Action.UP, Key.Kind.UP, "up", "", "row up"),
             special(SERVICES, Action.DOWN, Key.Kind.DOWN, "down", "", "row down"),
@@ -49,6 +57,10 @@ public final class KeyTable {
             character(ADVICE, Action.UP, 'k', "", "row up"),
             character(ADVICE, Action.DOWN, 'j', "", "row down"),
             special(ADVICE, Action.BACK, Key.Kind.ESCAPE, "Esc", "back", "back to the floor"),
+            character(COMPARED, Action.MARK, 'm', "mark", "mark the plan on show: compare with it from now on"),
+            special(COMPARED, Action.UP, Key.Kind.UP, "up", "", "a line up"),
+            special(COMPARED, Action.DOWN, Key.Kind.DOWN, "down", "", "a line down"),
+            special(COMPARED, Action.BACK, Key.Kind.ESCAPE, "Esc", "back", "back to the floor"),
             special(VISITS, Action.EARLIER, Key.Kind.LEFT, "left", "earlier", "an earlier visit on this side"),
             special(VISITS, Action.LATER, Key.Kind.RIGHT, "right", "later", "a later visit on this side"),
             special(VISITS, Action.OTHER_LIST, Key.Kind.TAB, "Tab", "other side", "the other of the two visits"),

@@ -16,6 +16,8 @@ public enum Place {
     SERVICES("the services"),
     /** The planner's advice. */
     ADVICE("the planner's advice"),
+    /** Two plans compared. */
+    COMPARED("the plans compared"),
     /** What is remembered of a client. */
     VISITS("the visits"),
     /** Test swatches and pH strips. */

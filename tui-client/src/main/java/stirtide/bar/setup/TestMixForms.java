@@ -17,8 +17,6 @@ import stirtide.events.view.SwatchView;
 
 /** Forms of a test mix: a swatch that was judged, a pH strip that was read. */
 final class TestMixForms {
-    private static final String LEVEL = "([1-9]([.,]\\d)?|10([.,]0)?)";
-
     private final List<SwatchView.LightenerCard> lighteners;
     private final LocalDate today;
 
@@ -32,9 +30,9 @@ final class TestMixForms {
                 "TEST SWATCH",
                 List.of(
                         Spec.text("minutes to the rinse", 3, "[1-9]\\d{0,2}", "whole minutes, such as 30", ""),
-                        Spec.text("level before", 4, LEVEL, "a level of 1 to 10, such as 5 or 5.5", ""),
-                        Spec.text("level after", 4, LEVEL, "a level of 1 to 10, such as 7.5", "")),
-                "a swatch is hair off the head: it tells this lightener, ratio and time, nothing of a client",
+                        Spec.level("level before", false),
+                        Spec.level("level after", false)),
+                "hair off the head: it tells of this mix, nothing of a client",
                 mix -> new DayCommand.RecordSwatch(new SwatchTest(
                         mix.on(),
                         mix.lightenerId(),

@@ -10,6 +10,7 @@ import stirtide.bar.Samples;
 import stirtide.bar.keys.Key;
 import stirtide.bar.link.LinkNews;
 import stirtide.bar.scene.Advice;
+import stirtide.events.command.DayCommand.RecordLevels;
 import stirtide.events.command.DayCommand.RecordStrip;
 import stirtide.events.command.DayCommand.RecordSwatch;
 import stirtide.events.setup.MixStrip;
@@ -74,7 +75,8 @@ class RecordsTest {
         assertThat(bench.tried).containsExactly(new Advice.Ask.Grams());
         bench.hear(new LinkNews.Tried(RecordSamples.grams()));
         assertThat(bench.picture())
-                .contains("To buy for tomorrow:", "RUNS OUT 12:13 Cream 6 %: the plan needs 420 g")
+                .contains("To buy for tomorrow:", "packs to buy for tomorrow:")
+                .containsPattern("Cream 6 % +420.0 +300.0 +12:13 +1")
                 .containsPattern("7a +to come +102.0 g +3.46 +a gram 0.0339");
     }
 
@@ -84,6 +86,21 @@ class RecordsTest {
         bench.hear(new LinkNews.Tried(new Advice(
                 new Advice.Ask.Grams(), 0, Optional.of(new Advice.Answer.Failed("For colorists and managers.")))));
         assertThat(bench.picture()).contains("no answer: For colorists and managers.");
+    }
+
+    @Test
+    void levels_of_a_zone_are_recorded_before_after_or_both() {
+        bench.type("sl");
+        fill("", "6", "");
+        assertThat(bench.sent).containsExactly(new RecordLevels(4, "back foils", Optional.of(60), Optional.empty()));
+    }
+
+    @Test
+    void no_level_at_all_is_not_sent() {
+        bench.type("sl");
+        fill("", "", "");
+        assertThat(bench.sent).isEmpty();
+        assertThat(bench.picture()).contains("name the level before, the level after, or both");
     }
 
     @Test

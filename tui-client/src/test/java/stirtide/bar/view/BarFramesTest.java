@@ -117,6 +117,12 @@ class BarFramesTest {
                         .with(new Advice(new Advice.Ask.Moves(), -3_500_000_000L, Optional.empty()))));
         states.put("test-mixes", () -> typed("t", RecordSamples.tests()));
         states.put("costs", () -> typed("g", RecordSamples.grams()));
+        states.put(
+                "compare",
+                () -> Bench.with(Samples.busy())
+                        .hear(new LinkNews.Seen(Samples.replanned()))
+                        .type("2d")
+                        .scene());
         states.put("visits", () -> typed("sv", RecordSamples.visits()));
         states.put("flood", BarFramesTest::flood);
         states.put(
