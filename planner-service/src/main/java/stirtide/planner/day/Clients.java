@@ -2,6 +2,7 @@ package stirtide.planner.day;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stirtide.events.day.Booking;
 import stirtide.events.day.DayEvent;
 import stirtide.events.setup.PastVisit;
@@ -50,6 +51,20 @@ public final class Clients {
                 || (day.setup().isPresent()
                         && !(visits(day, clientId).isEmpty()
                                 && uses(day, clientId).isEmpty()));
+    }
+
+    /** Ids of all clients a day holds anything of, each once. */
+    public static List<String> idsOn(Day day) {
+        if (day.setup().isEmpty()) return List.of();
+        var learned = day.opened().learned();
+        return Stream.of(
+                        day.services().stream().map(service -> service.booking().clientRef()),
+                        learned.remembered().visits().stream().map(PastVisit::clientRef),
+                        learned.uses().stream().map(PastUse::clientRef))
+                .flatMap(references -> references)
+                .flatMap(reference -> Erasure.clientId(reference).stream())
+                .distinct()
+                .toList();
     }
 
     /** Ids of clients who were erased on a day. */

@@ -10,6 +10,8 @@ import stirtide.events.setup.UseHistory.PastUse;
 
 /** What a day forgets of a client: the reference, and what was remembered under it. Weights and times stay. */
 final class Erasure {
+    private static final String SEALED = "sealed:";
+
     private Erasure() {}
 
     static Day of(Day day, String clientId) {
@@ -22,7 +24,15 @@ final class Erasure {
 
     /** Whether a sealed reference stands for a client. */
     static boolean isOf(String clientRef, String clientId) {
-        return clientRef.startsWith("sealed:" + clientId + ":");
+        return clientRef.startsWith(SEALED + clientId + ":");
+    }
+
+    /** The id in a sealed reference; empty when it is blank or not sealed. */
+    static Optional<String> clientId(String clientRef) {
+        int end = clientRef.indexOf(':', SEALED.length());
+        return clientRef.startsWith(SEALED) && end > 0
+                ? Optional.of(clientRef.substring(SEALED.length(), end))
+                : Optional.empty();
     }
 
     private static Booking nameless(Booking booking) {

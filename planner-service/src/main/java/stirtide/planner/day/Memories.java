@@ -29,22 +29,18 @@ final class Memories {
     /**
      * Memory of a day from what it brings along and what earlier days of the salon hold.
      *
-     * @param earlier days before it, oldest first, at least one
+     * @param newest the newest day before it
+     * @param earlier all days before it, oldest first
      * @param booked bookings of the day
      */
-    static SalonMemory of(SalonMemory brought, List<Day> earlier, List<Booking> booked) {
-        var newest = earlier.get(earlier.size() - 1);
+    static SalonMemory of(SalonMemory brought, Day newest, List<PastDay> earlier, List<Booking> booked) {
         var carried = newest.opened().learned().remembered();
-        var visits = distinct(
-                brought.visits(), carried.visits(), earlier.stream().flatMap(day -> PastVisits.of(day).stream()));
+        var visits =
+                distinct(brought.visits(), carried.visits(), earlier.stream().flatMap(day -> day.visits().stream()));
         var swatches = distinct(
-                brought.swatches(),
-                carried.swatches(),
-                earlier.stream().flatMap(day -> day.ledger().notebook().swatches().stream()));
-        var strips = distinct(
-                brought.strips(),
-                carried.strips(),
-                earlier.stream().flatMap(day -> day.ledger().notebook().strips().stream()));
+                brought.swatches(), carried.swatches(), earlier.stream().flatMap(day -> day.swatches().stream()));
+        var strips =
+                distinct(brought.strips(), carried.strips(), earlier.stream().flatMap(day -> day.strips().stream()));
         swatches.sort(Comparator.comparing(SwatchTest::on));
         strips.sort(Comparator.comparing(MixStrip::on));
         return new SalonMemory(

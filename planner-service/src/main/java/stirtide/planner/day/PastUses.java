@@ -27,27 +27,28 @@ public final class PastUses {
      * The setup of a day with what it brings along and what earlier days of the same salon used, the newest uses only.
      * The rules are those in force on the newest earlier day; a rule the setup brings along wins.
      *
-     * @param days days of the service, of any salon and date
+     * @param newest the newest earlier day of the salon; empty when there is none, and then nothing is learned
+     * @param days days of the service, of any salon and date, the newest earlier one among them
      * @param most most uses kept
      * @param booked bookings of the day: the visits of their clients are remembered before others
      */
-    public static DaySetup learned(DaySetup setup, Collection<Day> days, int most, List<Booking> booked) {
+    public static DaySetup learned(
+            DaySetup setup, Optional<Day> newest, Collection<PastDay> days, int most, List<Booking> booked) {
         var earlier = days.stream()
-                .filter(day -> day.setup().isPresent()
-                        && day.opened().salon().salonId().equals(setup.salon().salonId())
-                        && day.opened().date().isBefore(setup.date()))
-                .sorted(Comparator.comparing(day -> day.opened().date()))
+                .filter(day -> day.salonId().equals(setup.salon().salonId())
+                        && day.date().isBefore(setup.date()))
+                .sorted(Comparator.comparing(PastDay::date))
                 .toList();
+        if (newest.isEmpty() || earlier.isEmpty()) return setup;
         var brought = setup.learned();
-        if (earlier.isEmpty()) return setup;
         var uses = new ArrayList<>(brought.uses());
-        earlier.forEach(day -> uses.addAll(of(day)));
+        earlier.forEach(day -> uses.addAll(day.uses()));
         uses.sort(OLDEST_FIRST);
-        var ledger = earlier.get(earlier.size() - 1).ledger();
+        var ledger = newest.get().ledger();
         for (var rule : brought.rules()) ledger = ledger.ruled(rule);
-        var newest = uses.subList(Math.max(0, uses.size() - most), uses.size());
-        var memory = Memories.of(brought.remembered(), earlier, booked);
-        return setup.with(new UseHistory(newest, ledger.rules(), Optional.of(memory)));
+        var kept = uses.subList(Math.max(0, uses.size() - most), uses.size());
+        var memory = Memories.of(brought.remembered(), newest.get(), earlier, booked);
+        return setup.with(new UseHistory(kept, ledger.rules(), Optional.of(memory)));
     }
 
     /** What the zones of a day used: of every run that was applied whole and whose bowls are all closed. */

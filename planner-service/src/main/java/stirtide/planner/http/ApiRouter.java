@@ -23,11 +23,14 @@ final class ApiRouter {
     private final Vertx vertx;
     private final int bodyMillis;
     private final Doorkeeper door;
+    private final DayDesk desk;
     private final Map<String, Handler<RoutingContext>> handlers;
     private final BodyHandler bodies = BodyHandler.create(false).setBodyLimit(BODY_LIMIT);
     private final BodyHandler openDayBodies = BodyHandler.create(false).setBodyLimit(OPEN_DAY_BODY_LIMIT);
 
-    private ApiRouter(Vertx vertx, int bodyMillis, Doorkeeper door, Map<String, Handler<RoutingContext>> handlers) {
+    private ApiRouter(
+            Vertx vertx, int bodyMillis, Doorkeeper door, DayDesk desk, Map<String, Handler<RoutingContext>> handlers) {
+        this.desk = desk;
         this.vertx = vertx;
         this.bodyMillis = bodyMillis;
         this.door = door;
@@ -37,7 +40,7 @@ final class ApiRouter {
     static Future<Router> build(Vertx vertx, Door door, DayDesk desk, Feeds feeds) {
         Doorkeeper keeper = new Doorkeeper(vertx, door, desk);
         ApiRouter routes =
-                new ApiRouter(vertx, door.limits().bodyMillis(), keeper, handlers(vertx, keeper, desk, feeds));
+                new ApiRouter(vertx, door.limits().bodyMillis(), keeper, desk, handlers(vertx, keeper, desk, feeds));
         return Contract.load(vertx).map(routes::route);
     }
 
@@ -88,7 +91,7 @@ final class ApiRouter {
             Handler<RoutingContext> handler = Optional.ofNullable(unused.remove(id))
                     .orElseThrow(() -> new IllegalStateException("the contract's operation has no handler: " + id));
             builder.getRoute(id).addHandler(ctx -> {
-                if (door.admits(ctx, id)) handle(ctx, handler);
+                if (door.admits(ctx, id)) atHand(ctx, handler);
             });
         }
         if (!unused.isEmpty())
@@ -96,6 +99,14 @@ final class ApiRouter {
         Router router = builder.createRouter();
         for (int status = 400; status < 600; status++) router.errorHandler(status, Problems::failed);
         return router;
+    }
+
+    /** A day that is over may have to be read first. */
+    private void atHand(RoutingContext ctx, Handler<RoutingContext> handler) {
+        String salon = ctx.pathParam("salonId");
+        Future<Void> read = salon == null ? Future.succeededFuture() : desk.atHand(salon + "/" + ctx.pathParam("date"));
+        if (read.succeeded()) handle(ctx, handler);
+        else read.onSuccess(ready -> handle(ctx, handler)).onFailure(ctx::fail);
     }
 
     private static void handle(RoutingContext ctx, Handler<RoutingContext> handler) {

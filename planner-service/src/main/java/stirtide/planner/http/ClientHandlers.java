@@ -1,7 +1,6 @@
 package stirtide.planner.http;
 
 import io.vertx.ext.web.RoutingContext;
-import java.util.Optional;
 
 /** What a client may ask for. References stand in bodies, never in paths, which end up in logs. */
 final class ClientHandlers {
@@ -15,10 +14,12 @@ final class ClientHandlers {
 
     void export(RoutingContext ctx) {
         String reference = Answers.body(ctx, Reference.class).clientRef();
-        Optional<String> kept =
-                desk.clientRecord(reference, Doorkeeper.caller(ctx).salonId());
-        if (kept.isPresent()) Answers.text(ctx, 200, kept.get());
-        else Problems.send(ctx, unknown());
+        desk.clientRecord(reference, Doorkeeper.caller(ctx).salonId())
+                .onSuccess(kept -> {
+                    if (kept.isPresent()) Answers.text(ctx, 200, kept.get());
+                    else Problems.send(ctx, unknown());
+                })
+                .onFailure(ctx::fail);
     }
 
     /** A manager of one salon cannot erase for all: keys are the service's. */

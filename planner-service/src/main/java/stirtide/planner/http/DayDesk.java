@@ -23,6 +23,9 @@ public interface DayDesk {
      */
     Future<CommandAnswer> command(String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role);
 
+    /** Completes when a day that is over is read again from the log; at once for all others. */
+    Future<Void> atHand(String day);
+
     /** The day as it is now, empty when it was never opened. */
     Optional<ShownDay> show(String day);
 
@@ -59,7 +62,7 @@ public interface DayDesk {
      * @param reference as booked
      * @param salon the only salon to look at, empty for all
      */
-    Optional<String> clientRecord(String reference, Optional<String> salon);
+    Future<Optional<String>> clientRecord(String reference, Optional<String> salon);
 
     /**
      * Destroys what says who a client is; whether anybody of that reference was known.

@@ -5,10 +5,9 @@ import io.vertx.core.Vertx;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.day.DayEvent;
 import stirtide.events.json.ContractJson;
@@ -21,10 +20,10 @@ import stirtide.planner.log.LogFailure;
 final class ClientDesk {
     private final Vertx vertx;
     private final ClientKeys keys;
-    private final Supplier<Collection<DayKeeper>> days;
+    private final KeptDays days;
     private Future<Void> written = Future.succeededFuture();
 
-    ClientDesk(Vertx vertx, ClientKeys keys, Supplier<Collection<DayKeeper>> days) {
+    ClientDesk(Vertx vertx, ClientKeys keys, KeptDays days) {
         this.vertx = vertx;
         this.keys = keys;
         this.days = days;
@@ -64,17 +63,32 @@ final class ClientDesk {
         return keys.shown(text);
     }
 
-    /** What is kept of a client on all days. */
-    Optional<String> record(String reference, Optional<String> salon) {
-        return keys.find(reference).flatMap(id -> {
-            List<Clients.DayRecord> kept = new ArrayList<>();
-            for (DayKeeper keeper : days.get())
-                if (salon.isEmpty() || keeper.name().startsWith(salon.get() + "/"))
-                    Clients.record(keeper.name(), keeper.day(), id).ifPresent(kept::add);
-            // Whoever sees one salon does not even learn that another one knows the client.
-            if (kept.isEmpty() && salon.isPresent()) return Optional.empty();
-            return Optional.of(keys.shown(ContractJson.write(new Kept(reference, kept))));
-        });
+    /** What is kept of a client on all days. Days that are over are read one after the other. */
+    Future<Optional<String>> record(String reference, Optional<String> salon) {
+        Optional<String> id = keys.find(reference);
+        if (id.isEmpty()) return Future.succeededFuture(Optional.empty());
+        List<Clients.DayRecord> kept = new ArrayList<>();
+        List<String> names = days.knowing(id.get()).stream()
+                .filter(name -> salon.isEmpty() || name.startsWith(salon.get() + "/"))
+                .toList();
+        return eachDay(names, keeper -> {
+                    Clients.record(keeper.name(), keeper.day(), id.get()).ifPresent(kept::add);
+                    return Future.succeededFuture();
+                })
+                // Whoever sees one salon does not even learn that another one knows the client.
+                .map(read -> kept.isEmpty() && salon.isPresent()
+                        ? Optional.empty()
+                        : Optional.of(keys.shown(ContractJson.write(new Kept(reference, kept)))));
+    }
+
+    private Future<Void> eachDay(List<String> names, Function<DayKeeper, Future<Void>> work) {
+        Future<Void> done = Future.succeededFuture();
+        for (String name : names)
+            done = done.compose(before -> days.atHand(name))
+                    .compose(read -> days.opened(name)
+                            .map(kept -> work.apply(kept.keeper()))
+                            .orElse(Future.succeededFuture()));
+        return done;
     }
 
     /** What a person may ask to see. */
@@ -100,32 +114,22 @@ final class ClientDesk {
     }
 
     private Future<Void> note(String clientId, Instant now) {
-        List<Future<?>> noted = new ArrayList<>();
-        for (DayKeeper keeper : days.get()) {
-            noted.add(keeper.step(() -> Clients.known(keeper.day(), clientId)
-                    ? keeper.append(List.of(new DayEvent.ClientErased(clientId)), now)
-                    : Future.succeededFuture()));
-        }
-        return Future.join(noted).mapEmpty();
+        return eachDay(
+                days.knowing(clientId),
+                keeper -> keeper.step(() -> Clients.known(keeper.day(), clientId)
+                        ? keeper.append(List.of(new DayEvent.ClientErased(clientId)), now)
+                                .mapEmpty()
+                        : Future.succeededFuture()));
     }
 
     /** At start: keys that an old copy brought back are destroyed again, and missing events are noted. */
     Future<Void> eraseAgain() {
         List<String> erased = keys.erased();
         Future<Void> done = Future.succeededFuture();
-        for (DayKeeper keeper : days.get())
-            for (String id : Clients.erasedOn(keeper.day())) if (!erased.contains(id)) keys.forget(id);
+        for (String id : days.erased()) if (!erased.contains(id)) keys.forget(id);
         if (!keys.erased().equals(erased)) done = write();
-        for (String id : keys.erased())
-            if (days.get().stream().anyMatch(keeper -> Clients.known(keeper.day(), id)))
-                done = done.compose(before -> note(id, newest()));
+        Instant newest = days.newestTime().orElse(Instant.EPOCH);
+        for (String id : keys.erased()) done = done.compose(before -> note(id, newest));
         return done;
-    }
-
-    private Instant newest() {
-        return days.get().stream()
-                .map(keeper -> keeper.day().time())
-                .max(Instant::compareTo)
-                .orElse(Instant.EPOCH);
     }
 }

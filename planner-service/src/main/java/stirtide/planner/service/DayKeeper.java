@@ -32,6 +32,7 @@ final class DayKeeper {
     private final Set<Runnable> listeners = new LinkedHashSet<>();
     private Day day = Day.UNOPENED;
     private boolean doubtful;
+    private int followers;
 
     DayKeeper(String name, LogThread log) {
         this.name = name;
@@ -67,6 +68,11 @@ final class DayKeeper {
     /** Runs a step after all before it, on a state that agrees with the log. */
     <T> Future<T> step(Supplier<Future<T>> step) {
         return steps.add(() -> doubtful ? readOn().compose(read -> step.get()) : step.get());
+    }
+
+    /** Whether nothing is being done and nobody outside listens. */
+    boolean idle() {
+        return followers == 0 && steps.empty();
     }
 
     boolean busy() {
@@ -145,5 +151,15 @@ final class DayKeeper {
         Runnable own = () -> listener.run();
         listeners.add(own);
         return () -> listeners.remove(own);
+    }
+
+    /** The same for somebody outside, for whom the day stays in memory. */
+    Runnable follow(Runnable listener) {
+        Runnable end = listen(listener);
+        followers++;
+        return () -> {
+            followers--;
+            end.run();
+        };
     }
 }

@@ -5,40 +5,24 @@ import io.vertx.core.Vertx;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
 import stirtide.events.command.DayCommand.ChangeSetup;
 import stirtide.events.command.DayCommand.OpenDay;
-import stirtide.events.day.Booking;
 import stirtide.events.day.StoredEvent;
-import stirtide.events.json.ContractJson;
-import stirtide.events.setup.DaySetup;
-import stirtide.events.setup.SalonMemory;
-import stirtide.events.setup.UseHistory;
-import stirtide.events.view.SetupView;
 import stirtide.planner.client.ClientKeys;
-import stirtide.planner.day.BowlState;
 import stirtide.planner.day.Day;
 import stirtide.planner.day.PastUses;
 import stirtide.planner.day.Refusal;
-import stirtide.planner.day.ServiceState;
 import stirtide.planner.day.SetupChangeRules;
-import stirtide.planner.day.SetupGaps;
-import stirtide.planner.day.Ticker;
 import stirtide.planner.files.SetupCheck;
-import stirtide.planner.files.SetupFiles;
 import stirtide.planner.http.DayDesk;
 import stirtide.planner.http.Declined;
-import stirtide.planner.view.DayViews;
-import stirtide.planner.view.GramsViews;
-import stirtide.planner.view.PourAdvices;
-import stirtide.planner.view.SwatchViews;
-import stirtide.planner.view.VisitsViews;
+import stirtide.planner.log.LogFailure;
+import stirtide.planner.service.KeptDays.KeptDay;
 import stirtide.planner.whatif.WhatIfAnswer;
 import stirtide.planner.whatif.WhatIfQuestion;
 
@@ -53,7 +37,6 @@ final class DayRoom implements DayDesk {
     /** Some months of a busy bar; more would make the opening of a day large and teach little. */
     private static final int MOST_USES = 1000;
 
-    private final Vertx vertx;
     private final ClientDesk clients;
     private final LogThread log;
     private final SalonClock clock;
@@ -61,19 +44,8 @@ final class DayRoom implements DayDesk {
     private final PlanRunner.Drawing drawing;
     private final TickRunner ticks;
     private final SerialQueue advances = new SerialQueue();
-    private final SortedMap<String, KeptDay> days = new TreeMap<>();
+    private final KeptDays days;
     private Runnable onChange = () -> {};
-
-    /** A day with the one who has its plans drawn. */
-    record KeptDay(DayKeeper keeper, PlanRunner plans) {
-        Future<Void> settled() {
-            return plans.settled();
-        }
-
-        Optional<Instant> nextAt() {
-            return Ticker.nextAt(keeper.day());
-        }
-    }
 
     DayRoom(
             Vertx vertx,
@@ -82,17 +54,19 @@ final class DayRoom implements DayDesk {
             PlanRunner.Drawing drawing,
             Meters meters,
             ClientKeys clients) {
-        this.clients = new ClientDesk(vertx, clients, this::openedDays);
-        this.vertx = vertx;
+        this.days = new KeptDays(log, keeper -> new PlanRunner(vertx, keeper, drawing), this::heard);
+        this.clients = new ClientDesk(vertx, clients, days);
         this.log = log;
         this.clock = clock;
         this.commands = new CommandRunner(log, clock, meters, this::learned, DayRoom::filesObjection);
         this.drawing = drawing;
-        this.ticks = new TickRunner(vertx, clock, this::kept);
+        this.ticks = new TickRunner(vertx, clock, days::all);
     }
 
-    private Collection<KeptDay> kept() {
-        return List.copyOf(days.values());
+    private KeptDay heard(KeptDay kept) {
+        kept.keeper().listen(ticks::arrange);
+        kept.keeper().listen(() -> onChange.run());
+        return kept;
     }
 
     /** Calls this after every change of any day. */
@@ -102,19 +76,16 @@ final class DayRoom implements DayDesk {
 
     /** Completes when all plans are drawn. */
     Future<Void> settled() {
-        return Future.join(kept().stream().map(KeptDay::settled).toList()).mapEmpty();
+        return Future.join(days.all().stream().map(KeptDay::settled).toList()).mapEmpty();
     }
 
     /** Replays every day, then lets happen what fell due while nobody was looking, plans drawn again included. */
     Future<Void> resume() {
-        return log.days()
-                .compose(names -> Future.join(
-                        names.stream().map(name -> keep(name).keeper().readOn()).toList()))
-                .compose(read -> log.readOnly().isPresent() ? standStill() : catchUp());
+        return days.readAll().compose(read -> log.readOnly().isPresent() ? standStill() : catchUp());
     }
 
     private Future<Void> catchUp() {
-        if (clock instanceof DrivenClock driven) newestTime().ifPresent(driven::moveTo);
+        if (clock instanceof DrivenClock driven) days.newestTime().ifPresent(driven::moveTo);
         Instant now = clock.now();
         return runTo(now, now.minus(CATCH_UP_WITH_PLANS))
                 .compose(caughtUp -> clients.eraseAgain())
@@ -124,7 +95,7 @@ final class DayRoom implements DayDesk {
     /** Days are shown as far as they can be read; nothing falls due, for nothing can be noted. */
     private Future<Void> standStill() {
         ticks.stop();
-        kept().forEach(kept -> kept.plans().stop());
+        days.all().forEach(kept -> kept.plans().stop());
         return Future.succeededFuture();
     }
 
@@ -133,20 +104,13 @@ final class DayRoom implements DayDesk {
         return log.readOnly();
     }
 
-    private Collection<DayKeeper> openedDays() {
-        return kept().stream()
-                .map(KeptDay::keeper)
-                .filter(keeper -> keeper.day().revision() > 0)
-                .toList();
-    }
-
     @Override
     public String shown(String text) {
         return clients.shown(text);
     }
 
     @Override
-    public Optional<String> clientRecord(String reference, Optional<String> salon) {
+    public Future<Optional<String>> clientRecord(String reference, Optional<String> salon) {
         return clients.record(reference, salon);
     }
 
@@ -156,90 +120,85 @@ final class DayRoom implements DayDesk {
         return clients.erase(reference, clock.now());
     }
 
-    private Optional<Instant> newestTime() {
-        return kept().stream().map(kept -> kept.keeper().day().time()).max(Instant::compareTo);
-    }
-
-    private KeptDay keep(String name) {
-        return days.computeIfAbsent(name, fresh -> {
-            DayKeeper keeper = new DayKeeper(fresh, log);
-            KeptDay kept = new KeptDay(keeper, new PlanRunner(vertx, keeper, drawing));
-            keeper.listen(ticks::arrange);
-            keeper.listen(() -> onChange.run());
-            return kept;
-        });
+    @Override
+    public Future<Void> atHand(String day) {
+        return days.atHand(day);
     }
 
     @Override
     public Future<CommandAnswer> command(
             String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
-        boolean opens = request.command() instanceof OpenDay;
-        Optional<KeptDay> known = Optional.ofNullable(days.get(day));
-        if (known.isEmpty() && !opens) return Future.succeededFuture(new CommandAnswer.Unknown());
-        KeptDay kept = known.orElseGet(() -> keep(day));
-        return Future.<CommandRequest>future(sealing -> clients.sealed(request).onComplete(sealing))
-                .compose(safe -> commands.run(kept.keeper(), safe, ifMatch, role))
-                .recover(CommandRunner::answerFailure)
-                .onComplete(done -> {
-                    if (kept.keeper().day().revision() == 0) days.remove(day, kept);
+        if (!(request.command() instanceof OpenDay open)) return commandAtHand(day, request, ifMatch, role);
+        // The newest day before it teaches it and must stay whole until it is open.
+        Optional<String> newest = newestBefore(open);
+        return newest.map(days::atHand)
+                .orElse(Future.succeededFuture())
+                .recover(unreadable -> Future.succeededFuture())
+                .compose(read -> {
+                    Runnable letGo = newest.map(name -> listen(name, () -> {})).orElse(() -> {});
+                    return commandAtHand(day, request, ifMatch, role).onComplete(done -> letGo.run());
                 });
+    }
+
+    private Optional<String> newestBefore(OpenDay open) {
+        return days.newestBefore(open.setup().salon().salonId(), open.setup().date());
+    }
+
+    private Future<CommandAnswer> commandAtHand(
+            String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
+        return days.atHand(day).compose(read -> {
+            Optional<KeptDay> known = days.find(day);
+            if (known.isEmpty() && !(request.command() instanceof OpenDay))
+                return Future.succeededFuture(new CommandAnswer.Unknown());
+            KeptDay kept = known.orElseGet(() -> days.keep(day));
+            return Future.<CommandRequest>future(
+                            sealing -> clients.sealed(request).onComplete(sealing))
+                    .compose(safe -> commands.run(kept.keeper(), safe, ifMatch, role))
+                    .recover(CommandRunner::answerFailure)
+                    .onComplete(done -> days.dropUnopened(day, kept));
+        });
     }
 
     @Override
     public Optional<ShownDay> show(String day) {
-        return opened(day)
-                .map(kept -> new ShownDay(
-                        kept.keeper().day().revision(),
-                        ContractJson.write(DayViews.of(kept.keeper().day(), clock.now(), clock.ratePermille()))));
+        return day(day).map(state -> DayAnswers.view(state, clock.now(), clock.ratePermille()));
     }
 
     @Override
     public PourAnswer nextPour(String day, String bowl, String poured) {
-        Optional<KeptDay> kept = opened(day);
-        if (kept.isEmpty()) return new PourAnswer.Unknown();
-        Day state = kept.get().keeper().day();
-        return state.bowl(bowl)
-                .filter(BowlState::mixable)
-                .<PourAnswer>map(
-                        known -> new PourAnswer.Advised(ContractJson.write(PourAdvices.of(state, known, poured))))
-                .orElseGet(() -> new PourAnswer.Refused(
-                        "BOWL_NOT_AT_BAR",
-                        "Bowl " + bowl + " is not being mixed. Begin it first; one at its chair is poured no more."));
+        return day(day).map(state -> DayAnswers.nextPour(state, bowl, poured)).orElseGet(PourAnswer.Unknown::new);
     }
 
     @Override
     public Optional<ShownDay> grams(String day) {
-        return opened(day).map(kept -> kept.keeper().day()).map(state -> shown(state, GramsViews.of(state)));
+        return day(day).map(DayAnswers::grams);
     }
 
     @Override
     public Optional<ShownDay> swatches(String day) {
-        return opened(day).map(kept -> kept.keeper().day()).map(state -> shown(state, SwatchViews.of(state)));
-    }
-
-    private static ShownDay shown(Day day, Object view) {
-        return new ShownDay(day.revision(), ContractJson.write(view));
+        return day(day).map(DayAnswers::swatches);
     }
 
     @Override
     public VisitsAnswer visits(String day, int service, Optional<LocalDate> first, Optional<LocalDate> second) {
-        Optional<KeptDay> kept = opened(day);
-        if (kept.isEmpty()) return new VisitsAnswer.Unknown();
-        Day state = kept.get().keeper().day();
-        return state.service(service)
-                .<VisitsAnswer>map(
-                        known -> new VisitsAnswer.Told(ContractJson.write(VisitsViews.of(state, known, first, second))))
-                .orElseGet(() -> new VisitsAnswer.Refused(
-                        "SERVICE_UNKNOWN",
-                        "There is no service " + service + ". Accepted: 1 to "
-                                + state.services().size() + "."));
+        return day(day).map(state -> DayAnswers.visits(state, service, first, second))
+                .orElseGet(VisitsAnswer.Unknown::new);
+    }
+
+    @Override
+    public Optional<ShownDay> setup(String day) {
+        return day(day).map(DayAnswers::setup);
     }
 
     /** A day that is opened learns from the days before it; the event carries what it learned. */
     private DayCommand learned(DayCommand command) {
         if (!(command instanceof OpenDay open)) return command;
-        List<Day> known = kept().stream().map(kept -> kept.keeper().day()).toList();
-        return new OpenDay(PastUses.learned(open.setup(), known, MOST_USES, open.bookings()), open.bookings());
+        Optional<String> name = newestBefore(open);
+        Optional<Day> newest = name.flatMap(this::day);
+        if (name.isPresent() && newest.isEmpty())
+            throw new LogFailure(LogFailure.Kind.UNAVAILABLE, name.get() + " cannot be read; nothing was stored");
+        return new OpenDay(
+                PastUses.learned(open.setup(), newest, days.teaching(), MOST_USES, open.bookings()), open.bookings());
     }
 
     /** A piece changed at a terminal is held against the rules of the files, by the code that reads the files. */
@@ -249,46 +208,13 @@ final class DayRoom implements DayDesk {
                 .map(sentence -> new Refusal("SETUP_INVALID", sentence));
     }
 
-    @Override
-    public Optional<ShownDay> setup(String day) {
-        return opened(day).map(kept -> {
-            Day state = kept.keeper().day();
-            DaySetup inForce = SetupChangeRules.inForce(state).with(UseHistory.NONE);
-            List<Booking> bookings = state.services().stream()
-                    .filter(ServiceState::standing)
-                    .map(ServiceState::booking)
-                    .toList();
-            SetupView view = new SetupView(
-                    state.revision(),
-                    inForce,
-                    SetupGaps.of(inForce),
-                    SetupFiles.of(withRules(inForce, state), bookings));
-            return new ShownDay(state.revision(), ContractJson.write(view));
-        });
-    }
-
-    /** Pins and resets in force and the fraction a manager has set: part of what a next day is to begin with. */
-    private static DaySetup withRules(DaySetup inForce, Day state) {
-        var rules = state.ledger().rules();
-        var fraction = state.ledger().fractionPermille();
-        if (rules.isEmpty() && fraction.isEmpty()) return inForce;
-        var memory = new SalonMemory(List.of(), List.of(), List.of(), fraction);
-        return inForce.with(new UseHistory(List.of(), rules, Optional.of(memory)));
-    }
-
-    private Optional<KeptDay> opened(String day) {
-        return Optional.ofNullable(days.get(day))
-                .filter(kept -> kept.keeper().day().revision() > 0);
+    private Optional<Day> day(String name) {
+        return days.opened(name).map(KeptDay::day);
     }
 
     @Override
     public SortedMap<String, Long> revisions() {
-        SortedMap<String, Long> revisions = new TreeMap<>();
-        days.forEach((name, kept) -> {
-            if (kept.keeper().day().revision() > 0)
-                revisions.put(name, kept.keeper().day().revision());
-        });
-        return revisions;
+        return days.revisions();
     }
 
     @Override
@@ -298,13 +224,12 @@ final class DayRoom implements DayDesk {
 
     @Override
     public Runnable listen(String day, Runnable listener) {
-        return opened(day).map(kept -> kept.keeper().listen(listener)).orElse(() -> {});
+        return days.opened(day).map(kept -> kept.keeper().follow(listener)).orElse(() -> {});
     }
 
     @Override
     public Future<Optional<WhatIfAnswer>> whatIf(String day, WhatIfQuestion question) {
-        return opened(day)
-                .map(kept -> drawing.ask(kept.keeper().day(), question, clock.now()))
+        return day(day).map(state -> drawing.ask(state, question, clock.now()))
                 .map(answer -> answer.map(Optional::of))
                 .orElse(Future.succeededFuture(Optional.empty()));
     }
@@ -324,7 +249,7 @@ final class DayRoom implements DayDesk {
 
     private void clockChanged() {
         ticks.arrange();
-        kept().forEach(kept -> kept.keeper().announce());
+        days.all().forEach(kept -> kept.keeper().announce());
     }
 
     @Override
@@ -347,7 +272,7 @@ final class DayRoom implements DayDesk {
      */
     private Future<Void> runTo(Instant to, Instant coarseUntil) {
         return settled().compose(settled -> {
-            Optional<Instant> next = kept().stream()
+            Optional<Instant> next = days.all().stream()
                     .flatMap(kept -> kept.nextAt().stream())
                     .min(Instant::compareTo)
                     .filter(at -> !at.isAfter(to));
@@ -359,7 +284,7 @@ final class DayRoom implements DayDesk {
     }
 
     private Future<Void> noteDue(Instant at) {
-        return Future.join(kept().stream()
+        return Future.join(days.all().stream()
                         .map(kept -> kept.keeper().step(() -> kept.keeper().noteDue(at)))
                         .toList())
                 .mapEmpty();
@@ -368,8 +293,9 @@ final class DayRoom implements DayDesk {
     /** Lets every step that was taken on come to its end. */
     Future<Void> stop() {
         ticks.stop();
-        kept().forEach(kept -> kept.plans().stop());
-        return Future.join(kept().stream().map(kept -> kept.keeper().drained()).toList())
+        days.all().forEach(kept -> kept.plans().stop());
+        return Future.join(
+                        days.all().stream().map(kept -> kept.keeper().drained()).toList())
                 .mapEmpty();
     }
 }

@@ -15,6 +15,10 @@ final class SerialQueue {
         return waiting >= MOST_WAITING;
     }
 
+    boolean empty() {
+        return waiting == 0;
+    }
+
     /** Adds a step; the answer is the step's. */
     <T> Future<T> add(Supplier<Future<T>> step) {
         waiting++;

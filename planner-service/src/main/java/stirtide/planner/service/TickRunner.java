@@ -23,12 +23,12 @@ final class TickRunner {
 
     private final Vertx vertx;
     private final SalonClock clock;
-    private final Supplier<Collection<DayRoom.KeptDay>> days;
+    private final Supplier<Collection<KeptDays.KeptDay>> days;
     private long timer = NO_TIMER;
     private boolean noting;
     private boolean stopped;
 
-    TickRunner(Vertx vertx, SalonClock clock, Supplier<Collection<DayRoom.KeptDay>> days) {
+    TickRunner(Vertx vertx, SalonClock clock, Supplier<Collection<KeptDays.KeptDay>> days) {
         this.vertx = vertx;
         this.clock = clock;
         this.days = days;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.events.command.DayCommand.PinAllowance;
@@ -128,12 +129,13 @@ class LearnedDayTest {
         var later = Given.setup();
         var next = new DaySetup(
                 Given.DATE.plusDays(7), later.salon(), later.developers(), later.directions(), later.menu());
-        assertThat(PastUses.learned(next, List.of(earlier), 1, List.of())
+        assertThat(PastUses.learned(next, Optional.of(earlier), List.of(PastDay.of(earlier)), 1, List.of())
                         .history()
                         .orElseThrow()
                         .uses())
                 .hasSize(1);
-        assertThat(PastUses.learned(later, List.of(earlier), 10, List.of()).history())
+        assertThat(PastUses.learned(later, Optional.of(earlier), List.of(PastDay.of(earlier)), 10, List.of())
+                        .history())
                 .isEmpty();
     }
 }

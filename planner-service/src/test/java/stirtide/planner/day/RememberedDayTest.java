@@ -113,7 +113,7 @@ class RememberedDayTest {
         var next = Given.setup();
         var later =
                 new DaySetup(Given.DATE.plusDays(30), next.salon(), next.developers(), next.directions(), next.menu());
-        var learned = PastUses.learned(later, List.of(scene.day), 10, List.of());
+        var learned = PastUses.learned(later, Optional.of(scene.day), List.of(PastDay.of(scene.day)), 10, List.of());
         assertThat(learned.learned().remembered().visits()).isEqualTo(PastVisits.of(scene.day));
     }
 
@@ -277,8 +277,9 @@ class RememberedDayTest {
                     "foils",
                     List.of(crown("cloudlift", 900, 2000))));
         var brought = new SalonMemory(visits, List.of(), List.of(), Optional.empty());
-        var kept =
-                Memories.of(brought, List.of(Scene.planned().day), List.of(Given.booking("one", "foils", 1, "10:00")));
+        var earlier = Scene.planned().day;
+        var booked = List.of(Given.booking("one", "foils", 1, "10:00"));
+        var kept = Memories.of(brought, earlier, List.of(PastDay.of(earlier)), booked);
         assertThat(kept.visits()).hasSize(400).isSortedAccordingTo(java.util.Comparator.comparing(PastVisit::on));
         assertThat(kept.visits().stream().filter(visit -> visit.clientRef().equals("Q.Z.")))
                 .hasSize(10);

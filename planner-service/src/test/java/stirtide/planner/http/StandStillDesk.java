@@ -62,8 +62,13 @@ final class StandStillDesk implements DayDesk {
     }
 
     @Override
-    public Optional<String> clientRecord(String reference, Optional<String> salon) {
-        return Optional.empty();
+    public Future<Void> atHand(String day) {
+        return Future.succeededFuture();
+    }
+
+    @Override
+    public Future<Optional<String>> clientRecord(String reference, Optional<String> salon) {
+        return Future.succeededFuture(Optional.empty());
     }
 
     @Override

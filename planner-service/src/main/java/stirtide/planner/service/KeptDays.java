@@ -1,0 +1,197 @@
+package stirtide.planner.service;
+
+import io.vertx.core.Future;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import stirtide.planner.day.Clients;
+import stirtide.planner.day.Day;
+import stirtide.planner.day.PastDay;
+import stirtide.planner.day.Ticker;
+
+/**
+ * All days of the service. Those that are not over are whole in memory; of those that are over only a few that were
+ * looked at last, the others are read from the log again when somebody asks. Confined to one context.
+ */
+final class KeptDays {
+    /** Days that are over and still whole in memory. */
+    private static final int MOST_LOOKED_AT = 4;
+
+    private final LogThread log;
+    private final UnaryOperator<KeptDay> prepared;
+    private final Function<DayKeeper, PlanRunner> plans;
+    private final SortedMap<String, KeptDay> days = new TreeMap<>();
+    private final RestingDays resting = new RestingDays();
+    private final Set<String> lookedAt = new LinkedHashSet<>();
+    private final SerialQueue readings = new SerialQueue();
+
+    /** A day with the one who has its plans drawn. */
+    record KeptDay(DayKeeper keeper, PlanRunner plans) {
+        Future<Void> settled() {
+            return plans.settled();
+        }
+
+        Optional<Instant> nextAt() {
+            return Ticker.nextAt(keeper.day());
+        }
+
+        Day day() {
+            return keeper.day();
+        }
+    }
+
+    /**
+     * @param plans draws the plans of a day
+     * @param prepared is called once with every day that comes into memory
+     */
+    KeptDays(LogThread log, Function<DayKeeper, PlanRunner> plans, UnaryOperator<KeptDay> prepared) {
+        this.log = log;
+        this.plans = plans;
+        this.prepared = prepared;
+    }
+
+    /** Those whole in memory. */
+    Collection<KeptDay> all() {
+        return List.copyOf(days.values());
+    }
+
+    Optional<KeptDay> find(String name) {
+        return Optional.ofNullable(days.get(name));
+    }
+
+    Optional<KeptDay> opened(String name) {
+        return find(name).filter(kept -> kept.day().revision() > 0);
+    }
+
+    /** A day, made when it is not there. */
+    KeptDay keep(String name) {
+        return days.computeIfAbsent(name, fresh -> {
+            DayKeeper keeper = new DayKeeper(fresh, log);
+            keeper.listen(() -> {
+                if (keeper.day().closed()) look(fresh);
+            });
+            return prepared.apply(new KeptDay(keeper, plans.apply(keeper)));
+        });
+    }
+
+    void dropUnopened(String name, KeptDay kept) {
+        if (kept.day().revision() == 0) days.remove(name, kept);
+    }
+
+    /** Reads all days of the log, one after the other; those that are over are laid to rest at once. */
+    Future<Void> readAll() {
+        return log.days().compose(names -> {
+            Future<Void> read = Future.succeededFuture();
+            for (String name : names)
+                read = read.compose(before -> keep(name).keeper().readOn()).onSuccess(done -> {
+                    if (keep(name).day().closed()) look(name);
+                });
+            return read;
+        });
+    }
+
+    /** Completes when a day is whole in memory, at once if it is already or was never opened. */
+    Future<Void> atHand(String name) {
+        if (days.containsKey(name) && !lookedAt.contains(name)) return Future.succeededFuture();
+        return readings.add(() -> {
+            if (!resting.holds(name)) {
+                if (lookedAt.contains(name)) look(name);
+                return Future.succeededFuture();
+            }
+            KeptDay kept = keep(name);
+            return kept.keeper()
+                    .readOn()
+                    .onSuccess(read -> {
+                        resting.forget(name);
+                        look(name);
+                    })
+                    .onFailure(failed -> days.remove(name, kept));
+        });
+    }
+
+    /** Remembers that a day that is over was looked at, and lays the one to rest that was looked at longest ago. */
+    private void look(String name) {
+        lookedAt.remove(name);
+        lookedAt.add(name);
+        if (lookedAt.size() <= MOST_LOOKED_AT) return;
+        lookedAt.stream()
+                .filter(other -> !other.equals(name) && restful(other))
+                .findFirst()
+                .ifPresent(this::layToRest);
+    }
+
+    private boolean restful(String name) {
+        KeptDay kept = days.get(name);
+        return kept != null && kept.keeper().idle();
+    }
+
+    private void layToRest(String name) {
+        KeptDay kept = days.remove(name);
+        lookedAt.remove(name);
+        if (kept != null) resting.keep(name, kept.day());
+    }
+
+    /** Newest revision of every opened day. */
+    SortedMap<String, Long> revisions() {
+        SortedMap<String, Long> revisions = new TreeMap<>();
+        resting.all().forEach((name, day) -> revisions.put(name, day.revision()));
+        days.forEach((name, kept) -> {
+            if (kept.day().revision() > 0) revisions.put(name, kept.day().revision());
+        });
+        return revisions;
+    }
+
+    Optional<Instant> newestTime() {
+        return Stream.concat(
+                        resting.newestTime().stream(),
+                        days.values().stream().map(kept -> kept.day().time()))
+                .max(Instant::compareTo);
+    }
+
+    /** Name of the newest day of a salon before a date. */
+    Optional<String> newestBefore(String salonId, LocalDate date) {
+        return revisions().headMap(salonId + "/" + date).keySet().stream()
+                .filter(name -> name.startsWith(salonId + "/"))
+                .reduce((earlier, later) -> later);
+    }
+
+    /** What every opened day teaches. */
+    List<PastDay> teaching() {
+        List<PastDay> past = new ArrayList<>();
+        resting.all().values().forEach(day -> past.add(day.past()));
+        days.values().stream()
+                .filter(kept -> kept.day().revision() > 0)
+                .forEach(kept -> past.add(PastDay.of(kept.day())));
+        return past;
+    }
+
+    /** Days that hold anything of a client, those at hand before those that must be read first. */
+    List<String> knowing(String clientId) {
+        return Stream.concat(
+                        days.entrySet().stream()
+                                .filter(kept -> Clients.known(kept.getValue().day(), clientId))
+                                .map(kept -> kept.getKey()),
+                        resting.knowing(clientId).stream())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** Ids of clients whose erasure a day notes. */
+    List<String> erased() {
+        return Stream.concat(
+                        resting.erased(), days.values().stream().flatMap(kept -> Clients.erasedOn(kept.day()).stream()))
+                .distinct()
+                .toList();
+    }
+}

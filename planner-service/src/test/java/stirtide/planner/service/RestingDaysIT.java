@@ -1,0 +1,108 @@
+package stirtide.planner.service;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.command.DayCommand;
+import stirtide.events.json.ContractJson;
+
+/** Days that are over do not stay in memory whole, and nobody can tell. */
+class RestingDaysIT {
+    private static final LocalDate PLAYED = LocalDate.parse("2027-03-09");
+    private static final int LATER_DAYS = 7;
+
+    @TempDir
+    Path folder;
+
+    record Reference(String clientRef) {}
+
+    private static String day(int later) {
+        return "quay-house/" + PLAYED.plusDays(later);
+    }
+
+    private static CommandRequest opening(int later) {
+        return ContractJson.read(
+                ContractJson.write(SmallSalon.opening())
+                        .replace(PLAYED.toString(), PLAYED.plusDays(later).toString()),
+                CommandRequest.class);
+    }
+
+    private static HttpResponse<String> close(SalonClient client, int later) throws Exception {
+        return client.send(
+                client.command(day(later), SmallSalon.request("close-day-" + later, new DayCommand.CloseDay())));
+    }
+
+    private static List<String> views(SalonClient client) throws Exception {
+        List<String> views = new ArrayList<>();
+        for (int later = 0; later <= LATER_DAYS; later++)
+            views.add(client.get("/days/" + day(later)).body());
+        return views;
+    }
+
+    private static List<String> openMany(SalonClient client) throws Exception {
+        List<String> shown = new ArrayList<>();
+        PlayedDayIT.play(client);
+        shown.add(client.get("/days/" + day(0)).body());
+        for (int later = 1; later <= LATER_DAYS; later++) {
+            assertThat(client.open(opening(later)).statusCode()).isEqualTo(201);
+            assertThat(close(client, later).statusCode()).isEqualTo(200);
+            shown.add(client.get("/days/" + day(later)).body());
+        }
+        return shown;
+    }
+
+    private static long usesLearned(SalonClient client, int later) throws Exception {
+        String opened = client.events(day(later)).get(0);
+        return opened.split("\"usedMilligrams\"", -1).length - 1L;
+    }
+
+    @Test
+    void days_at_rest_are_shown_teach_refuse_and_forget_as_before() throws Exception {
+        List<String> shown;
+        try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
+            SalonClient client = new SalonClient(service.port());
+            shown = openMany(client);
+            assertThat(views(client)).isEqualTo(shown);
+            assertThat(client.get("/days").body()).contains(day(0), day(LATER_DAYS));
+            assertThat(usesLearned(client, LATER_DAYS)).isPositive().isEqualTo(usesLearned(client, 1));
+            assertThat(close(client, 1).body()).contains("\"repeated\":true");
+            assertThat(client.send(client.command(
+                                    day(2), SmallSalon.request("start-late", new DayCommand.StartService(1))))
+                            .body())
+                    .contains("DAY_CLOSED");
+            assertThat(client.get("/days/quay-house/2020-01-01").statusCode()).isEqualTo(404);
+        }
+        try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
+            SalonClient client = new SalonClient(service.port());
+            assertThat(views(client)).isEqualTo(shown);
+            assertThat(client.open(opening(LATER_DAYS + 1)).statusCode()).isEqualTo(201);
+            assertThat(usesLearned(client, LATER_DAYS + 1)).isEqualTo(usesLearned(client, 1));
+        }
+    }
+
+    @Test
+    void a_client_is_told_of_and_erased_from_days_at_rest_too() throws Exception {
+        try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
+            SalonClient client = new SalonClient(service.port());
+            openMany(client);
+            String record = client.send(client.post("/clients/export", new Reference("K1")))
+                    .body();
+            for (int later = 0; later <= LATER_DAYS; later++) assertThat(record).contains(day(later));
+            assertThat(client.send(client.post("/clients/erasure", new Reference("K1")))
+                            .statusCode())
+                    .isEqualTo(204);
+            for (int later = 0; later <= LATER_DAYS; later++) {
+                List<String> events = client.events(day(later));
+                assertThat(events.get(events.size() - 1)).contains("ClientErased");
+                assertThat(client.get("/days/" + day(later)).body()).doesNotContain("\"K1\"");
+            }
+        }
+    }
+}

@@ -1,0 +1,164 @@
+"""What the trials of the service share: its process, connections with tokens, figures, and what fails."""
+import http.client, json, os, re, signal, socket, subprocess, sys, tempfile, time, urllib.request
+
+HERE = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
+ROOT = os.path.dirname(HERE)
+failed = []
+
+
+def tell(name, ok, figure):
+    print(f"{'ok  ' if ok else 'FAIL'} {name}: {figure}", flush=True)
+    if not ok:
+        failed.append(name)
+
+
+def done():
+    sys.exit(1 if failed else 0)
+
+
+def load():
+    return f"load {os.getloadavg()[0]:.1f} on {os.cpu_count()} cores"
+
+
+def folder(where=None):
+    return tempfile.mkdtemp(prefix="stirtide-trial-", dir=where)
+
+
+def free_port():
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        return probe.getsockname()[1]
+
+
+def classes():
+    """What the service runs on. STIRTIDE_CLASSES names another place, such as a copy that later builds leave alone."""
+    if os.environ.get("STIRTIDE_CLASSES"):
+        return os.environ["STIRTIDE_CLASSES"]
+    subprocess.run([f"{HERE}/serve", "--help"], check=True, stdout=subprocess.DEVNULL)
+    with open(f"{HERE}/target/serve.classpath") as path:
+        return f"{HERE}/target/classes:{ROOT}/events-schema/target/classes:{path.read().strip()}"
+
+
+def percentile(values, share):
+    ordered = sorted(values)
+    return ordered[min(len(ordered) - 1, int(len(ordered) * share))] if ordered else float("nan")
+
+
+def latencies(milliseconds):
+    figures = " ".join(f"p{share * 100:g} {percentile(milliseconds, share):.1f}" for share in (0.5, 0.95, 0.99, 0.999))
+    return f"{figures} max {max(milliseconds, default=float('nan')):.0f} ms over {len(milliseconds)}"
+
+
+def slope(points):
+    """Least squares of (x, y): what y gains for each x."""
+    count = len(points)
+    if count < 2:
+        return 0.0
+    middle_x, middle_y = sum(x for x, _ in points) / count, sum(y for _, y in points) / count
+    spread = sum((x - middle_x) ** 2 for x, _ in points)
+    return sum((x - middle_x) * (y - middle_y) for x, y in points) / spread if spread else 0.0
+
+
+class Service:
+    """The service in a process of its own on a folder that stays over restarts."""
+
+    def __init__(self, data, *words, heap="512m", command=()):
+        self.data, self.words, self.heap, self.command = data, list(words), heap, list(command)
+        self.port, self.management = free_port(), free_port()
+        self.path = classes()
+        self.process = None
+        self.out = open(os.path.join(os.path.dirname(data) or ".", "service.out"), "ab")
+
+    def start(self, *more):
+        """Starts it and gives the seconds until it said it was ready, None when it ended instead."""
+        began = time.monotonic()
+        self.process = subprocess.Popen(
+            self.command + ["java", "-XX:+UseSerialGC", f"-Xmx{self.heap}", "-cp", self.path,
+                            "stirtide.planner.service.Main", "--data", self.data, "--port", str(self.port),
+                            "--management-port", str(self.management), *self.words, *more],
+            stdout=subprocess.PIPE, stderr=self.out)
+        line = self.process.stdout.readline()
+        return time.monotonic() - began if b"ready on" in line else None
+
+    def end(self, sig=signal.SIGTERM, patience=30):
+        """Sends a signal, waits, gives the exit code."""
+        if self.process.poll() is None:
+            self.process.send_signal(sig)
+        code = self.process.wait(patience)
+        self.process.stdout.close()
+        return code
+
+    def metrics(self, name):
+        """Sum of all lines of one metric; a label such as area="heap" may be part of the name."""
+        with urllib.request.urlopen(f"http://127.0.0.1:{self.management}/metrics", timeout=20) as answer:
+            lines = answer.read().decode().splitlines()
+        plain, _, label = name.partition("{")
+        return sum(float(line.rsplit(" ", 1)[1]) for line in lines
+                   if re.match(re.escape(plain) + r"[{ ]", line) and label.rstrip("}") in line)
+
+    def ready(self):
+        try:
+            with urllib.request.urlopen(f"http://127.0.0.1:{self.management}/ready", timeout=5) as answer:
+                return answer.status == 200
+        except OSError:
+            return False
+
+    def memory_kilobytes(self):
+        with open(f"/proc/{self.process.pid}/status") as status:
+            return int(re.search(r"VmRSS:\s+(\d+)", status.read()).group(1))
+
+    def cpu_seconds(self):
+        with open(f"/proc/{self.process.pid}/stat") as stat:
+            fields = stat.read().rsplit(")", 1)[1].split()
+        return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
+
+    def open_files(self):
+        return len(os.listdir(f"/proc/{self.process.pid}/fd"))
+
+
+def care(path, *words):
+    """Runs one task of planner-service/care; gives code, output, complaints."""
+    ran = subprocess.run(["java", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx256m", "-cp", path,
+                          "stirtide.planner.care.Main", *words], capture_output=True, text=True)
+    return ran.returncode, ran.stdout, ran.stderr
+
+
+class Line:
+    """One kept connection. Answers are (status, headers, body); a lost connection is opened again by the next request."""
+
+    def __init__(self, port, token=None, patience=60):
+        self.port, self.token, self.patience = port, token, patience
+        self.connection = None
+        self.sent_anew = 0
+
+    def ask(self, method, path, body=None, **headers):
+        head = {name.replace("_", "-"): value for name, value in headers.items()}
+        if self.token and "authorization" not in head:
+            head["authorization"] = "Bearer " + self.token
+        if head.get("authorization") == "":
+            del head["authorization"]
+        if body is not None:
+            head["content-type"] = "application/json"
+            body = body if isinstance(body, (str, bytes)) else json.dumps(body)
+        if self.connection is None:
+            self.connection = http.client.HTTPConnection("127.0.0.1", self.port, timeout=self.patience)
+        try:
+            self.connection.request(method, path, body, head)
+            answer = self.connection.getresponse()
+            return answer.status, answer.headers, answer.read()
+        except (OSError, http.client.HTTPException):
+            self.close()
+            raise
+
+    def patient(self, method, path, body=None, **headers):
+        """The same; sent once more when the other side had closed a connection that was quiet for long."""
+        try:
+            return self.ask(method, path, body, **headers)
+        except (http.client.RemoteDisconnected, ConnectionError, BrokenPipeError):
+            self.sent_anew += 1
+            return self.ask(method, path, body, **headers)
+
+    def close(self):
+        if self.connection:
+            self.connection.close()
+            self.connection = None
