@@ -62,8 +62,9 @@ def slope(points):
 class Service:
     """The service in a process of its own on a folder that stays over restarts."""
 
-    def __init__(self, data, *words, heap="512m", command=()):
-        self.data, self.words, self.heap, self.command = data, list(words), heap, list(command)
+    def __init__(self, data, *words, heap="512m", jvm=(), command=()):
+        self.data, self.words, self.command = data, list(words), list(command)
+        self.jvm = ["-XX:+UseSerialGC", f"-Xmx{heap}", *jvm, *os.environ.get("STIRTIDE_JVM", "").split()]
         self.port, self.management = free_port(), free_port()
         self.path = classes()
         self.process = None
@@ -73,7 +74,7 @@ class Service:
         """Starts it and gives the seconds until it said it was ready, None when it ended instead."""
         began = time.monotonic()
         self.process = subprocess.Popen(
-            self.command + ["java", "-XX:+UseSerialGC", f"-Xmx{self.heap}", "-cp", self.path,
+            self.command + ["java", *self.jvm, "-cp", self.path,
                             "stirtide.planner.service.Main", "--data", self.data, "--port", str(self.port),
                             "--management-port", str(self.management), *self.words, *more],
             stdout=subprocess.PIPE, stderr=self.out)

@@ -9,6 +9,7 @@ OPENS, CLOSES = 8, 19
 STEP_MINUTES = 5
 LOOK_SECONDS = 10
 LARGEST_PAGE = 500
+MOST_TRIES = 20
 
 
 class Clock:
@@ -23,11 +24,18 @@ class Clock:
         return (other - one).total_seconds() / 60
 
     def move(self, line, minutes):
+        """Moves it. Draws all plans on the way, which under load may take longer than a line is kept open."""
         self.asked = minutes
-        status, _, body = line.patient("POST", "/clock/advance", {"to": house.minutes(FIRST_DAY, 0, minutes)})
-        if status == 200:
-            self.done = minutes
-        return "" if status == 200 else f"clock: {status} {body[:200]}"
+        to = house.minutes(FIRST_DAY, 0, minutes)
+        for _ in range(MOST_TRIES):
+            try:
+                status, _, body = line.ask("POST", "/clock/advance", {"to": to})
+            except (OSError, rig.http.client.HTTPException):
+                continue
+            if status == 200:
+                self.done = minutes
+            return "" if status == 200 else f"clock: {status} {body[:200]}"
+        return "clock: no answer"
 
 
 class Client(threading.Thread):

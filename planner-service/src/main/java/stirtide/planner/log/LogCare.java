@@ -66,6 +66,10 @@ public final class LogCare {
                         "SELECT day, revision, body, hash FROM event NOT INDEXED ORDER BY rowid")) {
             while (rows.next()) {
                 String day = rows.getString(1);
+                if (day == null) {
+                    broken.put("log.db", new Damage("log.db", 0, "an event has lost its day"));
+                    continue;
+                }
                 long expected = revisions.getOrDefault(day, 0L) + 1;
                 if (broken.containsKey(day)) continue;
                 byte[] body = rows.getBytes(3);

@@ -74,6 +74,10 @@ final class SqliteVerifier {
                 statement.executeQuery("SELECT day, revision, id, body, hash FROM event ORDER BY day, revision")) {
             while (rows.next()) {
                 String day = rows.getString(1);
+                if (day == null) {
+                    damages.add(new Damage("log.db", 0, "an event has lost its day"));
+                    continue;
+                }
                 Head before = heads.getOrDefault(day, new Head(0, HashChain.start(day)));
                 heads.put(day, checkEvent(day, before, rows));
             }

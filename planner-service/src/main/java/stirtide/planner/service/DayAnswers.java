@@ -48,7 +48,12 @@ final class DayAnswers {
                 .map(ServiceState::booking)
                 .toList();
         return shown(
-                day, new SetupView(day.revision(), inForce, SetupGaps.of(inForce), SetupFiles.of(withRules(inForce, day), bookings)));
+                day,
+                new SetupView(
+                        day.revision(),
+                        inForce,
+                        SetupGaps.of(inForce),
+                        SetupFiles.of(withRules(inForce, day), bookings)));
     }
 
     /** Pins and resets in force and the fraction a manager has set: part of what a next day is to begin with. */

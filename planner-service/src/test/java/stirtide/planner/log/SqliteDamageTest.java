@@ -159,4 +159,31 @@ class SqliteDamageTest {
         }
         assertThatThrownBy(() -> SqliteEventLog.open(written)).hasMessageContaining("revision 17");
     }
+
+    /** The header of its record says where a text ends; a changed one makes the day of an event no text at all. */
+    @Test
+    void an_event_that_has_lost_its_day_is_found_and_the_others_are_exported() throws Exception {
+        try (EventLog log = SqliteEventLog.open(written)) {
+            for (long after = 0; after < EVENTS; after++) append(log, after);
+        }
+        try (var connection = SqliteFile.open(written.resolve("log.db"));
+                var statement = connection.createStatement()) {
+            statement.execute("PRAGMA writable_schema=ON");
+            statement.execute("UPDATE sqlite_schema SET sql=replace(replace(sql, 'day TEXT NOT NULL', 'day TEXT'),"
+                    + " ') STRICT', ')') WHERE name='event'");
+            statement.execute("DELETE FROM sqlite_schema WHERE type='trigger'");
+        }
+        try (var connection = SqliteFile.open(written.resolve("log.db"));
+                var statement = connection.createStatement()) {
+            statement.execute("UPDATE event SET day=NULL WHERE revision=30");
+        }
+        assertThatThrownBy(() -> SqliteEventLog.open(written))
+                .isInstanceOf(LogFailure.class)
+                .hasMessageContaining("an event has lost its day");
+        List<String> lines = new java.util.ArrayList<>();
+        assertThat(LogCare.export(written, java.util.Optional.empty(), lines::add))
+                .extracting(EventLog.Damage::what)
+                .contains("an event has lost its day");
+        assertThat(lines).hasSize(29);
+    }
 }

@@ -56,8 +56,9 @@ class StockReportTest {
         assertThat(line.runsOutAt()).contains(TEN.plusSeconds(3 * 3600));
         assertThat(line.packsToBuy()).isEqualTo(2);
         assertThat(line.sentence())
-                .isEqualTo("Six, 20 vol (6 %): the plan needs 120 g, 90 g on the shelf, not enough from the bowl of 13:00 on,"
-                        + " buy 2 packs for tomorrow");
+                .isEqualTo(
+                        "Six, 20 vol (6 %): the plan needs 120 g, 90 g on the shelf, not enough from the bowl of 13:00 on,"
+                                + " buy 2 packs for tomorrow");
     }
 
     @Test
