@@ -133,6 +133,7 @@ public final class FakeService implements AutoCloseable {
     private void day(HttpExchange exchange) throws IOException {
         String path = exchange.getRequestURI().getPath();
         if (broken) answer(exchange, 503, "{\"detail\":\"not now\"}");
+        else if (!isKnown(exchange)) return;
         else if (!path.startsWith("/days/" + Samples.DAY))
             answer(exchange, 404, "{\"detail\":\"no such day: " + path + "\"}");
         else if (path.endsWith("/live")) live(exchange);
@@ -200,7 +201,6 @@ public final class FakeService implements AutoCloseable {
     }
 
     private void command(HttpExchange exchange) throws IOException {
-        if (!isKnown(exchange)) return;
         String body = new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8);
         var request = ContractJson.read(body, CommandRequest.class);
         String type = request.command().getClass().getSimpleName();

@@ -128,7 +128,7 @@ public final class Desk {
         if (news instanceof LinkNews.Seen seen) see(seen.view(), nanos);
         else if (news instanceof LinkNews.Remembered old) remember(old.view(), nanos);
         else if (news instanceof LinkNews.Heard) link.heard(nanos);
-        else if (news instanceof LinkNews.Cut) link.cut();
+        else if (news instanceof LinkNews.Cut lost) link.cut(lost.why());
         else if (news instanceof LinkNews.Clock told) clock.told(told, link.everHeard(), nanos);
         else if (news instanceof LinkNews.Waiting waiting) link.waiting(waiting.entries());
         else if (news instanceof LinkNews.Taken taken) taken(taken, nanos);

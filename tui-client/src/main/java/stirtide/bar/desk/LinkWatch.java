@@ -8,6 +8,7 @@ final class LinkWatch {
 
     private boolean everHeard;
     private boolean cut;
+    private String why = "";
     private long heardNanos;
     private int waitingEntries;
 
@@ -18,11 +19,13 @@ final class LinkWatch {
     void heard(long nanos) {
         everHeard = true;
         cut = false;
+        why = "";
         heardNanos = nanos;
     }
 
-    void cut() {
+    void cut(String reason) {
         cut = true;
+        why = reason;
     }
 
     void waiting(int entries) {
@@ -39,6 +42,6 @@ final class LinkWatch {
 
     LinkLine line(long nanos) {
         long age = Math.max(0, nanos - heardNanos) / NANOS_TO_SECONDS;
-        return new LinkLine(LinkLine.state(everHeard, cut, age), age, waitingEntries);
+        return new LinkLine(LinkLine.state(everHeard, cut, age), age, waitingEntries, why);
     }
 }

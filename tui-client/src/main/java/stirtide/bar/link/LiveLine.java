@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 /** Follows the live views of a day until the line breaks or falls silent, then tries again, for ever. */
 final class LiveLine implements Runnable {
     private static final int OK = 200;
+    private static final int UNKNOWN_SENDER = 401;
     private static final int MOST_WAITING_PIECES = 8;
 
     private final ServiceApi api;
@@ -106,6 +107,7 @@ final class LiveLine implements Runnable {
         try {
             int status = ended.get(1, TimeUnit.SECONDS).statusCode();
             if (status == OK) return "the service ended the line";
+            if (status == UNKNOWN_SENDER) return "the service asks who this terminal is: start it with --token-file";
             return status == 404 ? "the service does not know this day" : "the service answered " + status;
         } catch (ExecutionException | CompletionException broken) {
             return broken.getCause() instanceof IOException failure ? ServiceApi.reason(failure) : "the line broke";

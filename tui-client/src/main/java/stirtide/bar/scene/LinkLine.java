@@ -6,13 +6,19 @@ package stirtide.bar.scene;
  * @param state how fresh the picture is
  * @param ageSeconds seconds since the service was last heard, 0 or more; with no message yet, since the start
  * @param waitingEntries entries kept on disk until the service takes them
+ * @param why why the way is cut, empty text when it is not or nobody knows
  */
-public record LinkLine(State state, long ageSeconds, int waitingEntries) {
+public record LinkLine(State state, long ageSeconds, int waitingEntries, String why) {
     /** Seconds without a message after which the picture counts as stale. */
     public static final int STALE_SECONDS = 10;
 
     /** Seconds without a message after which the link counts as lost. */
     public static final int LOST_SECONDS = 30;
+
+    /** A way of which nobody knows why it is cut. */
+    public LinkLine(State state, long ageSeconds, int waitingEntries) {
+        this(state, ageSeconds, waitingEntries, "");
+    }
 
     /** How fresh the picture is. */
     public enum State {

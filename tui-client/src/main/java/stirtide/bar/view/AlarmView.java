@@ -43,12 +43,16 @@ final class AlarmView {
         LinkLine link = scene.link();
         if (link.state() == LinkLine.State.LOST) {
             String waiting = link.waitingEntries() == 0 ? "" : "   " + link.waitingEntries() + " entries waiting";
-            String text = "NO LINK for " + TimeText.age(link.ageSeconds()) + ": clocks run on" + waiting;
+            String text = "NO LINK for " + TimeText.age(link.ageSeconds()) + ": clocks run on" + waiting + because(link);
             lines.add(new Line(1, "▲ MEDIUM  " + text, Style.MEDIUM, "", false, false));
         }
         scene.board().rows().forEach(row -> lines.add(line(row, scene)));
         lines.sort(Comparator.comparingInt(Line::rank));
         return lines;
+    }
+
+    private static String because(LinkLine link) {
+        return link.why().isEmpty() ? "" : "   " + link.why();
     }
 
     private static Line line(AlarmBoard.Row row, Scene scene) {
@@ -93,7 +97,7 @@ final class AlarmView {
     }
 
     private static String quiet(Scene scene) {
-        if (scene.view().isEmpty()) return "waiting for the service";
+        if (scene.view().isEmpty()) return "waiting for the service" + because(scene.link());
         DayView view = scene.view().get();
         if (view.closed()) return "the day is closed";
         long waiting = view.services().stream()

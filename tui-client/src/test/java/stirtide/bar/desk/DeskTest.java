@@ -348,4 +348,16 @@ class DeskTest {
         DayCommand begun = bench.sent.get(0);
         assertThat(((BeginBowl) begun).personId()).isEqualTo("tamsin");
     }
+
+    @Test
+    void why_the_way_is_cut_is_told_until_the_service_is_heard_again() {
+        var bench = new Bench(Samples.TAMSIN);
+        bench.hear(new LinkNews.Cut("the service does not know this day"));
+        assertThat(bench.picture()).contains("waiting for the service   the service does not know this day");
+        bench.hear(new LinkNews.Seen(Samples.calm())).hear(new LinkNews.Cut("the line broke"));
+        bench.pass(31);
+        assertThat(bench.picture()).contains("NO LINK for 31 s: clocks run on   the line broke");
+        bench.hear(new LinkNews.Heard());
+        assertThat(bench.picture()).doesNotContain("the line broke");
+    }
 }

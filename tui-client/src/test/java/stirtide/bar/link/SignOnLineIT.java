@@ -70,6 +70,22 @@ class SignOnLineIT {
     }
 
     @Test
+    void a_terminal_without_a_token_says_what_is_missing_and_one_with_a_wrong_token_what_the_service_says()
+            throws Exception {
+        var bare = new ServiceApi(service.address(), Samples.DAY);
+        try (var ignored = ServiceLink.start(
+                bare, new Home(folder.resolve("bare"), Samples.DAY), "", news::add, SECOND_MILLIS)) {
+            await().until(() -> news.contains(
+                    new LinkNews.Cut("the service asks who this terminal is: start it with --token-file")));
+        }
+        Files.writeString(folder.resolve("token"), "another\n");
+        try (ServiceLink link = link()) {
+            await().until(() -> told(LinkNews.Cut.class).stream()
+                    .anyMatch(cut -> cut.why().equals("this sign-on has ended; sign on again")));
+        }
+    }
+
+    @Test
     void a_wrong_code_and_a_wait_are_told() throws Exception {
         try (ServiceLink link = link()) {
             link.signOn("tamsin", "000000");
