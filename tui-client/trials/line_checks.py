@@ -1,6 +1,6 @@
 """Signals, odd keys, odd lines: what the terminal survives."""
 import os, re, shutil, signal, subprocess, time
-from rig import HERE, LEAVE, Pty, bar, java, tell
+from rig import HERE, LEAVE, Pty, StandIn, bar, java, tell
 
 
 def signals(calm, storm):
@@ -16,6 +16,29 @@ def signals(calm, storm):
                 dirty.append(run.clean())
             run.close()
         tell(f"{name} under ten redraws a second", not dirty, f"{len(dirty)} of {times} dirty {dirty[:1] or ''}")
+
+
+def fault(calm, storm):
+    """A view that cannot be drawn stands for a fault of the program."""
+    service = StandIn("steps")
+    run = Pty(java(service.url()), 120, 36)
+    run.hold_line()
+    run.read(20, b"Larch")
+    run.read(1)
+    service.process.stdin.write(b"fault\n")
+    service.process.stdin.flush()
+    run.read(20, b"Nothing entered is lost")
+    run.read(20)
+    while run.alive():
+        time.sleep(0.05)
+    code = os.waitstatus_to_exitcode(run.end())
+    words = run.out.split(LEAVE)[-1].decode(errors="replace")
+    run.out = run.out[:run.out.rfind(LEAVE) + len(LEAVE)]
+    told = "a fault of the program ended it" in words and "at stirtide" not in words
+    tell("an exception under redraw", code == 70 and told and not run.clean(),
+         f"exit {code}, one sentence, {run.clean() or 'terminal cooked, picture gone, cursor on'}")
+    run.close()
+    service.end()
 
 
 def control_keys(calm, storm):

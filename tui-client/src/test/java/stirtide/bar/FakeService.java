@@ -1,5 +1,6 @@
 package stirtide.bar;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.BufferedReader;
@@ -240,7 +241,8 @@ public final class FakeService implements AutoCloseable {
     /**
      * Shows a day for trials by hand: {@code FakeService PORT [driven] [crowded] [storm] [hours] [steps]}. Crowded are nine
      * live bowls; a storm is ten views a second, with hours each a second later by the salon's clock; with steps every
-     * line on standard input shows a view whose newest action is that line.
+     * line on standard input shows a view whose newest action is that line, and the line {@code fault} one that no program
+     * can draw.
      */
     public static void main(String[] arguments) throws Exception {
         List<String> words = List.of(arguments);
@@ -250,10 +252,15 @@ public final class FakeService implements AutoCloseable {
         if (words.contains("steps")) {
             var lines = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
             for (String line = lines.readLine(); line != null; line = lines.readLine())
-                service.show(Samples.lastAction(line));
+                service.show(line.equals("fault") ? inNoZone() : Samples.lastAction(line));
             return;
         }
         run(service, words.contains("storm"), words.contains("hours") ? 1 : 37);
+    }
+
+    private static DayView inNoZone() {
+        var tree = ContractJson.mapper().<ObjectNode>valueToTree(Samples.busy());
+        return ContractJson.read(tree.put("zone", "Nowhere/Else").toString(), DayView.class);
     }
 
     private static void run(FakeService service, boolean storm, int stepSeconds) throws InterruptedException {

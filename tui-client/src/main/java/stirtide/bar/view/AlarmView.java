@@ -43,7 +43,8 @@ final class AlarmView {
         LinkLine link = scene.link();
         if (link.state() == LinkLine.State.LOST) {
             String waiting = link.waitingEntries() == 0 ? "" : "   " + link.waitingEntries() + " entries waiting";
-            String text = "NO LINK for " + TimeText.age(link.ageSeconds()) + ": clocks run on" + waiting + because(link);
+            String text =
+                    "NO LINK for " + TimeText.age(link.ageSeconds()) + ": clocks run on" + waiting + because(link);
             lines.add(new Line(1, "▲ MEDIUM  " + text, Style.MEDIUM, "", false, false));
         }
         scene.board().rows().forEach(row -> lines.add(line(row, scene)));

@@ -73,8 +73,8 @@ class SignOnLineIT {
     void a_terminal_without_a_token_says_what_is_missing_and_one_with_a_wrong_token_what_the_service_says()
             throws Exception {
         var bare = new ServiceApi(service.address(), Samples.DAY);
-        try (var ignored = ServiceLink.start(
-                bare, new Home(folder.resolve("bare"), Samples.DAY), "", news::add, SECOND_MILLIS)) {
+        try (var ignored =
+                ServiceLink.start(bare, new Home(folder.resolve("bare"), Samples.DAY), "", news::add, SECOND_MILLIS)) {
             await().until(() -> news.contains(
                     new LinkNews.Cut("the service asks who this terminal is: start it with --token-file")));
         }
