@@ -107,6 +107,17 @@ final class Board {
         return place(grid.runs[r], grid.problem.maxWaitMinutes());
     }
 
+    /** Puts a run on the board with all its bowls mixed by the stylist; false if no bowl can feed some minute. */
+    boolean insertLastResort(int r) {
+        RunGrid run = grid.runs[r];
+        java.util.Arrays.fill(tariff.start[run.mix], PathSearch.NEVER);
+        Path path = cheapest(run, 0, tariff.weights.lastResort());
+        if (path != null) {
+            put(r, path);
+        }
+        return path != null;
+    }
+
     /** As {@link #insert}, with a price for each full minute and a longest wait. */
     boolean push(int r, long[] crowdingPrices, int longestWait) {
         crowding = 1;
@@ -136,8 +147,7 @@ final class Board {
             }
         }
         if (path == null && tariff.weights.lastResort() < PathSearch.NEVER) {
-            java.util.Arrays.fill(tariff.start[run.mix], PathSearch.NEVER);
-            path = cheapest(run, 0, tariff.weights.lastResort());
+            return insertLastResort(run.index);
         }
         if (path != null) {
             put(run.index, path);

@@ -86,6 +86,30 @@ final class Improver {
         return true;
     }
 
+    /**
+     * Gives all bowls to the stylists, then takes back run by run those for which people are found. For days on which hands are
+     * enough but nobody could be found for the plans that they make; false if not even stylists can feed some run.
+     */
+    boolean buildFromStylists() {
+        board.clear();
+        board.guide(null, 0, 1);
+        for (RunGrid run : grid.runs) {
+            if (!board.insertLastResort(run.index)) {
+                return false;
+            }
+        }
+        incumbent.offer(paths());
+        for (RunGrid run : grid.runs) {
+            Path byStylist = board.remove(run.index);
+            board.insert(run.index, 0);
+            if (!incumbent.offer(paths())) {
+                board.remove(run.index);
+                board.put(run.index, byStylist);
+            }
+        }
+        return true;
+    }
+
     void load(Path[] paths) {
         board.load(paths);
     }

@@ -18,7 +18,7 @@ final class JointSearch {
 
     private final CoverTable[] tables;
     private final Weights weights;
-    private final int[] free;
+    private final Hands hands;
     private final long[] minutePrice;
     /** Price of all hands from each minute on. */
     private final long[] allHands;
@@ -40,26 +40,25 @@ final class JointSearch {
 
     /**
      * @param weights costs of the levels, as in the tables
-     * @param free how many more mixes each minute may hold
+     * @param hands who may mix
      * @param minutePrice what each minute of mixing costs in the prices of the tables
      * @param limit paths are wanted that cost less than this
      * @param width most states that are followed from one minute to the next
      */
-    JointSearch(CoverTable[] tables, Weights weights, int[] free, long[] minutePrice, long limit, int width) {
+    JointSearch(CoverTable[] tables, Weights weights, Hands hands, long[] minutePrice, long limit, int width) {
         this.tables = tables;
         this.weights = weights;
-        this.free = free;
+        this.hands = hands;
         this.minutePrice = minutePrice;
-        this.allHands = new long[free.length + 1];
-        for (int t = free.length - 1; t >= 0; t--) {
-            allHands[t] = allHands[t + 1] + minutePrice[t] * free[t];
+        this.allHands = new long[hands.minutes() + 1];
+        for (int t = hands.minutes() - 1; t >= 0; t--) {
+            allHands[t] = allHands[t + 1] + minutePrice[t] * hands.capacity(t);
         }
         this.width = width;
         this.bestCost = limit;
-        int hands = Math.min(tables.length, Arrays.stream(free).max().orElse(0));
-        this.first = new JointLayer(tables.length + hands);
-        this.second = new JointLayer(tables.length + hands);
-        this.scratch = new int[tables.length + hands];
+        this.scratch = new int[tables.length + hands.count];
+        this.first = new JointLayer(scratch.length);
+        this.second = new JointLayer(scratch.length);
         this.active = new int[tables.length];
     }
 
@@ -129,15 +128,21 @@ final class JointSearch {
         for (int i = layer.lastRun[state]; i < activeCount; i++) {
             CoverTable table = tables[active[i]];
             int covered = scratch[active[i]];
-            boolean may = covered < table.run.minutes && table.price(t) < PathSearch.NEVER && holds(t, table.run.mix);
-            for (int u = may ? table.firstUse(t, covered) : -1; u >= 0; u = table.nextUse(t, covered, u)) {
-                start(layer, i, t, u, cost, estimate, node);
+            boolean may = covered < table.run.minutes && table.price(t) < PathSearch.NEVER;
+            for (int hand = may ? next(-1, t, table) : -1; hand >= 0; hand = next(hand, t, table)) {
+                for (int u = table.firstUse(t, covered); u >= 0; u = table.nextUse(t, covered, u)) {
+                    start(layer, i, hand, t, u, cost, estimate, node);
+                }
             }
         }
     }
 
-    /** Adds the state in which one more run starts a bowl at t, used from u. */
-    private void start(JointLayer layer, int i, int t, int u, long cost, long estimate, int node) {
+    private int next(int after, int t, CoverTable table) {
+        return hands.next(scratch, tables.length, after, t, table.run.mix);
+    }
+
+    /** Adds the state in which a hand starts a bowl of one more run at t, used from u. */
+    private void start(JointLayer layer, int i, int hand, int t, int u, long cost, long estimate, int node) {
         int r = active[i];
         CoverTable table = tables[r];
         int covered = scratch[r];
@@ -153,10 +158,10 @@ final class JointSearch {
         if (complete()) {
             offer(made);
         } else {
-            int hand = idleHand();
-            scratch[hand] = t + table.run.mix;
+            int place = tables.length + hand;
+            scratch[place] = t + table.run.mix;
             layer.add(scratch, cost + more, estimate + more + then - table.rest(t, covered), i, made);
-            scratch[hand] = 0;
+            scratch[place] = 0;
         }
         scratch[r] = covered;
     }
@@ -172,7 +177,9 @@ final class JointSearch {
         }
         long estimate = estimate(cost, t);
         if (estimate < bestCost) {
-            Arrays.sort(scratch, tables.length, scratch.length);
+            if (!hands.areNamed()) {
+                Arrays.sort(scratch, tables.length, scratch.length);
+            }
             next.merge(scratch, cost, estimate, layer.node[state]);
         }
     }
@@ -184,32 +191,6 @@ final class JointSearch {
             }
         }
         return true;
-    }
-
-    private int idleHand() {
-        int hand = tables.length;
-        while (scratch[hand] != 0) {
-            hand++;
-        }
-        return hand;
-    }
-
-    /** Whether a hand is idle and the minutes from t on have room for one more mix beside those at work. */
-    private boolean holds(int t, int minutes) {
-        boolean idle = false;
-        for (int h = tables.length; h < scratch.length; h++) {
-            idle |= scratch[h] == 0;
-        }
-        for (int s = t; idle && s < t + minutes; s++) {
-            int room = free[s];
-            for (int h = tables.length; h < scratch.length; h++) {
-                room -= scratch[h] > s ? 1 : 0;
-            }
-            if (room <= 0) {
-                return false;
-            }
-        }
-        return idle;
     }
 
     /** Least cost of all plans that go on from the state at hand. */

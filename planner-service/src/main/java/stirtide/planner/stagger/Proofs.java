@@ -11,15 +11,6 @@ import org.jspecify.annotations.Nullable;
 final class Proofs {
     private static final int ROOT_ROUNDS = 600;
     private static final int NODE_ROUNDS = 48;
-    private static final int FIRST_WIDTH = 256;
-    private static final int LARGEST_WIDTH = 16_384;
-    /** Widths times runs stay below this, so that a sweep needs at most about 100 MB. */
-    private static final int LARGEST_AREA = 700_000;
-
-    private static final int WIDER = 4;
-    /** Weight of the second level where clients wait, beside 1 for age and the price scale for waits. */
-    private static final long LATE_MIX = 64;
-
     private final Grid grid;
     private final PriceBound bound;
     private final Incumbent incumbent;
@@ -32,11 +23,7 @@ final class Proofs {
     private @Nullable PriceAscent ascent;
     private @Nullable ProofTree tree;
     private int rootRounds;
-    private final boolean sweeps;
-    private @Nullable Sweep sweep;
-    private int width = FIRST_WIDTH;
-    private long sweepSteps;
-    private long allSweepSteps;
+    private final SweepRounds sweeps;
     private long treeSteps;
     private boolean hopeless;
     private int @Nullable [] guide;
@@ -47,7 +34,7 @@ final class Proofs {
         this.bound = new PriceBound(grid);
         this.incumbent = incumbent;
         this.score = score;
-        this.sweeps = Sweep.suits(grid);
+        this.sweeps = new SweepRounds(grid, incumbent);
         begin(score);
     }
 
@@ -68,11 +55,13 @@ final class Proofs {
         level = 1;
         ascent = null;
         tree = null;
-        sweep = null;
-        width = Math.max(FIRST_WIDTH, width / WIDER);
-        hopeless = better.lastResorts() > 0;
-        if (!hopeless) {
+        sweeps.leave();
+        hopeless = false;
+        if (better.lastResorts() == 0) {
             beginBounds();
+        } else {
+            sweeps.beginComplete();
+            hopeless = !sweeps.running();
         }
         level = 1;
         skipProven();
@@ -165,8 +154,8 @@ final class Proofs {
 
     /** One round: a step of the prices or one node of a tree. */
     void round() {
-        if (sweep != null && sweepSteps <= treeSteps) {
-            sweepRound(sweep);
+        if (sweeps.running() && (tree == null || sweeps.steps() <= treeSteps)) {
+            sweepRound();
         } else if (tree != null) {
             treeRound(tree);
         } else {
@@ -195,9 +184,8 @@ final class Proofs {
             if (!climbing.closed()) {
                 tree = new ProofTree(
                         bound, climbing.claim, climbing.bestPrice, climbing.bestWeights, incumbent, NODE_ROUNDS);
-                sweepSteps = 0;
                 treeSteps = 0;
-                sweep = sweeps ? sweep(climbing) : null;
+                sweeps.begin(climbing, prices[1]);
             }
         }
     }
@@ -216,42 +204,13 @@ final class Proofs {
         }
     }
 
-    /** The sweep for a claim that prices alone do not refute, with those weights that leave least to it. */
-    private Sweep sweep(PriceAscent root) {
-        Claim claim = root.claim;
-        Weights own = root.bestWeights;
-        Sweep plain = new Sweep(grid, claim, root.bestPrice, own);
-        if (level == 1 || level == 2 && claim.waitMinutes() == 0) {
-            return plain;
-        }
-        int[] price = prices[1];
-        if (claim.waitMinutes() > 0 && price != null) {
-            Weights apart = new Weights(own.lastResort(), PriceBound.SCALE, LATE_MIX, level == 2 ? 0 : 1);
-            return new Sweep(grid, claim, price, apart);
-        }
-        Weights apart = new Weights(own.lastResort(), own.delay(), 8 * own.mix(), own.age());
-        Sweep other = new Sweep(grid, claim, root.bestPrice, apart);
-        return other.margin() >= plain.margin() ? other : plain;
-    }
-
-    private void sweepRound(Sweep wide) {
-        long before = wide.steps();
-        Path[] found = wide.run(width);
-        sweepSteps += wide.steps() - before;
-        allSweepSteps += wide.steps() - before;
-        if (found != null && incumbent.offer(found)) {
-            return;
-        }
-        if (wide.closed()) {
-            least[level] = figure(level);
-            certificates[level] = wide.certificate();
-            tree = null;
-            sweep = null;
-            skipProven();
-        } else if (found == null && width < Math.min(LARGEST_WIDTH, LARGEST_AREA / grid.runs.length)) {
-            width = Math.min(width * WIDER, Math.min(LARGEST_WIDTH, LARGEST_AREA / grid.runs.length));
-        } else {
-            sweep = null;
+    private void sweepRound() {
+        sweeps.round();
+        Certificate closed = sweeps.closed();
+        if (closed != null && score.lastResorts() == 0) {
+            refuted(closed);
+        } else if (!sweeps.running() && tree == null) {
+            hopeless = true;
         }
     }
 
@@ -260,18 +219,24 @@ final class Proofs {
         growing.advance();
         treeSteps += bound.steps() - before;
         if (growing.done()) {
-            least[level] = figure(level);
-            certificates[level] = growing.certificate();
-            tree = null;
-            sweep = null;
-            skipProven();
+            refuted(growing.certificate());
         } else if (growing.stuck()) {
-            hopeless = true;
+            tree = null;
+            sweeps.tellPeopleApart();
+            hopeless = !sweeps.running();
         }
+    }
+
+    private void refuted(Certificate certificate) {
+        least[level] = figure(level);
+        certificates[level] = certificate;
+        tree = null;
+        sweeps.leave();
+        skipProven();
     }
 
     /** Steps of path search done so far. */
     long steps() {
-        return bound.steps() + allSweepSteps;
+        return bound.steps() + sweeps.allSteps();
     }
 }

@@ -15,7 +15,7 @@ final class Roster {
     /** How many mixes of one person an exchange may reach back over. */
     private static final int REACH_BACK = 12;
 
-    private record Job(int run, int bowl, int start, int end) {}
+    record Job(int run, int bowl, int start, int end) {}
 
     private final List<Assistant> people;
     private final List<Job> jobs = new ArrayList<>();
@@ -39,7 +39,7 @@ final class Roster {
     /** People by run and bowl, or null if none were found. */
     static int @Nullable [][] assign(Grid grid, Path[] paths) {
         Roster roster = new Roster(grid, paths);
-        if (!roster.giveAll()) {
+        if (!roster.giveAll() && !roster.search()) {
             return null;
         }
         int[][] byRun = new int[paths.length][];
@@ -67,6 +67,16 @@ final class Roster {
             given.get(person).add(job);
         }
         return true;
+    }
+
+    /** Where exchanges fail: gives all mixes out anew, following every way. */
+    private boolean search() {
+        int[] by = RosterSearch.people(people, jobs);
+        given.forEach(List::clear);
+        for (int i = 0; by != null && i < by.length; i++) {
+            given.get(by[i]).add(jobs.get(i));
+        }
+        return by != null;
     }
 
     private int free(Job job) {

@@ -48,7 +48,7 @@ public final class StaggerEngine {
         for (Comparator<RunGrid> order : orders) {
             improver.build(order);
         }
-        if (incumbent.score() == null) {
+        if (incumbent.score() == null && !improver.buildFromStylists()) {
             throw new IllegalArgumentException("some run cannot be fed at all: one minute of it overfills a bowl");
         }
         improver.load(Objects.requireNonNull(incumbent.paths()));

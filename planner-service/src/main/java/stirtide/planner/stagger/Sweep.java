@@ -11,19 +11,22 @@ final class Sweep {
     private final Weights weights;
     private final long[] minutePrice;
     private final CoverTable[] tables;
+    private final Hands hands;
     private long steps;
     private boolean closed;
 
     /**
      * @param price price of a minute of mixing, on the scale of the weights
+     * @param named whether people are told apart
      */
-    Sweep(Grid grid, Claim claim, int[] price, Weights weights) {
+    Sweep(Grid grid, Claim claim, int[] price, Weights weights, boolean named) {
         this.grid = grid;
         this.claim = claim;
         this.price = price;
         this.weights = weights;
         int maxWait = (int) Math.min(grid.problem.maxWaitMinutes(), claim.waitMinutes());
         this.minutePrice = Arrays.stream(price).asLongStream().toArray();
+        this.hands = named ? Hands.named(grid) : Hands.unnamed(grid);
         boolean oneHand = Arrays.stream(grid.capacity).allMatch(hands -> hands <= 1);
         Tariff tariff = new Tariff(grid, weights, maxWait);
         tariff.load(minutePrice);
@@ -31,6 +34,15 @@ final class Sweep {
         for (RunGrid run : grid.runs) {
             tables[run.index] = new CoverTable(run, weights, maxWait, tariff.start[run.mix], oneHand ? run.mix : 1);
         }
+    }
+
+    boolean named() {
+        return hands.areNamed();
+    }
+
+    /** The same sweep with people told apart. */
+    Sweep withNames() {
+        return new Sweep(grid, claim, price, weights, true);
     }
 
     static boolean suits(Grid grid) {
@@ -48,13 +60,13 @@ final class Sweep {
     /** The certificate of a sweep that closed. */
     Certificate certificate() {
         MinutePrices prices = MinutePrices.of(grid.origin, price);
-        return new Certificate(claim, new Certificate.Swept(weights.delay(), weights.mix(), weights.age(), prices));
+        return new Certificate(
+                claim, new Certificate.Swept(weights.delay(), weights.mix(), weights.age(), prices, hands.areNamed()));
     }
 
     /** Paths that cost no more than the claim allows, or null if none were found. */
     Path @Nullable [] run(int width) {
-        JointSearch search =
-                new JointSearch(tables, weights, grid.capacity, minutePrice, claim.value(weights) + 1, width);
+        JointSearch search = new JointSearch(tables, weights, hands, minutePrice, claim.value(weights) + 1, width);
         Path[] found = search.solve();
         steps += search.steps();
         closed = found == null && !search.cut();

@@ -10,8 +10,37 @@ final class SmallDays {
 
     static Problem day(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
+        List<Run> runs = runs(random.nextInt(1, 5), random);
+        List<Assistant> assistants = new ArrayList<>();
+        int people = random.nextInt(1, 3);
+        for (int a = 0; a < people; a++) {
+            int leaves = random.nextInt(9, 16);
+            assistants.add(new Assistant(
+                    List.of(new Window(0, leaves), new Window(leaves + random.nextInt(1, 4), 60))));
+        }
+        return new Problem(random.nextInt(0, 2), 2, runs, assistants, random.nextInt(1, people + 1));
+    }
+
+    /** Two people who are called away again and again: hands enough, but not always somebody for a whole mix. */
+    static Problem tornDay(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<Run> runs = runs(random.nextInt(2, 4), random);
+        List<Assistant> assistants = new ArrayList<>();
+        int people = 2;
+        for (int a = 0; a < people; a++) {
+            List<Window> windows = new ArrayList<>();
+            for (int t = random.nextInt(0, 4); t < 30; ) {
+                int end = t + random.nextInt(2, 7);
+                windows.add(new Window(t, end));
+                t = end + random.nextInt(0, 3);
+            }
+            assistants.add(new Assistant(windows));
+        }
+        return new Problem(1, 2, runs, assistants, people);
+    }
+
+    private static List<Run> runs(int count, SplittableRandom random) {
         List<Run> runs = new ArrayList<>();
-        int count = random.nextInt(1, 5);
         for (int r = 0; r < count; r++) {
             int start = 10 + random.nextInt(6);
             int minutes = random.nextInt(2, 6);
@@ -23,13 +52,6 @@ final class SmallDays {
             }
             runs.add(new Run(r, start, start + minutes, mix, life, new PlainBowls(random.nextInt(60, 140), 10, used)));
         }
-        List<Assistant> assistants = new ArrayList<>();
-        int people = random.nextInt(1, 3);
-        for (int a = 0; a < people; a++) {
-            int leaves = random.nextInt(9, 16);
-            assistants.add(new Assistant(
-                    List.of(new Window(0, leaves), new Window(leaves + random.nextInt(1, 4), 60))));
-        }
-        return new Problem(random.nextInt(0, 2), 2, runs, assistants, random.nextInt(1, people + 1));
+        return runs;
     }
 }

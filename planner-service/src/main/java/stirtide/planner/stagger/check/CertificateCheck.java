@@ -94,7 +94,8 @@ public final class CertificateCheck {
         Prices prices = new Prices(problem, claim, terms, allowed, from, to);
         int[] hands = new int[to - from];
         Arrays.setAll(hands, i -> hands(from + i));
-        return new SweepCheck(problem, prices, step.prices(), hands, from).dies(allowance(claim, terms));
+        Workers workers = new Workers(problem, hands, from, step.people());
+        return new SweepCheck(problem, prices, step.prices(), hands, from, workers).dies(allowance(claim, terms));
     }
 
     private boolean priced(Claim claim, Certificate.Priced step, RunCase[] cases) {

@@ -34,18 +34,21 @@ final class SweepCheck {
     private final MinutePrices minutePrices;
     private final int[] hands;
     private final int from;
+    private final Workers workers;
     private final List<SweptRun> runs = new ArrayList<>();
     private long mostCost;
     private boolean survived;
 
     /**
      * @param hands how many can mix in each minute from {@code from}
+     * @param workers who may mix
      */
-    SweepCheck(Problem problem, Prices prices, MinutePrices minutePrices, int[] hands, int from) {
+    SweepCheck(Problem problem, Prices prices, MinutePrices minutePrices, int[] hands, int from, Workers workers) {
         this.prices = prices;
         this.minutePrices = minutePrices;
         this.hands = hands;
         this.from = from;
+        this.workers = workers;
         for (Run run : problem.runs()) {
             runs.add(new SweptRun(problem, run, prices));
         }
@@ -62,7 +65,7 @@ final class SweepCheck {
             handsToCome += (long) hands[t - from] * minutePrices.at(t);
         }
         Map<State, Long> alive = new HashMap<>();
-        alive.put(new State(new int[runs.size()]), 0L);
+        alive.put(new State(workers.idle()), 0L);
         for (int t = from; t < from + hands.length && !alive.isEmpty(); t++) {
             long price = minutePrices.at(t);
             long then = handsToCome - hands[t - from] * price;
@@ -87,16 +90,17 @@ final class SweepCheck {
         pass(state, cost, t, handsToCome, price, next);
         for (int r = place; r < runs.size(); r++) {
             SweptRun run = runs.get(r);
-            if (state[r] == run.minutes() || !run.mayStart(t) || !handFree(state, t, run.mixMinutes())) {
-                continue;
-            }
-            for (int use = run.firstUse(t, state[r]); use <= state[r]; use++) {
-                int reach = run.reach(t, use);
-                if (reach > state[r] && run.waits(t, use) <= prices.longestWait()) {
-                    int[] made = Arrays.copyOf(state, state.length + 1);
-                    made[r] = reach;
-                    made[state.length] = t + run.mixMinutes();
-                    follow(made, cost + run.cost(t, use), r, t, handsToCome, price, next);
+            for (int by = 0; by < workers.choices() && state[r] < run.minutes() && run.mayStart(t); by++) {
+                if (!workers.may(state, by, t, run.mixMinutes())) {
+                    continue;
+                }
+                for (int use = run.firstUse(t, state[r]); use <= state[r]; use++) {
+                    int reach = run.reach(t, use);
+                    if (reach > state[r] && run.waits(t, use) <= prices.longestWait()) {
+                        int[] made = workers.begin(state, by, t + run.mixMinutes());
+                        made[r] = reach;
+                        follow(made, cost + run.cost(t, use), r, t, handsToCome, price, next);
+                    }
                 }
             }
         }
@@ -117,28 +121,10 @@ final class SweepCheck {
 
     /** The state a minute later; what was paid for this minute is now known, so that it is no longer set against the hands. */
     private void pass(int[] state, long cost, int t, long handsToCome, long price, Map<State, Long> next) {
-        int[] ends = Arrays.stream(state, runs.size(), state.length)
-                .filter(end -> end > t + 1)
-                .sorted()
-                .toArray();
-        int[] made = Arrays.copyOf(state, runs.size() + ends.length);
-        System.arraycopy(ends, 0, made, runs.size(), ends.length);
-        long then = cost - price * (state.length - runs.size());
+        int[] made = workers.pass(state, t + 1);
+        long then = cost - price * workers.atWork(state, t);
         if (withinReach(made, then, t + 1, handsToCome - hands[t - from] * price)) {
             next.merge(new State(made), then, Math::min);
         }
-    }
-
-    private boolean handFree(int[] state, int t, int minutes) {
-        for (int s = t; s < t + minutes; s++) {
-            int busy = 1;
-            for (int i = runs.size(); i < state.length; i++) {
-                busy += state[i] > s ? 1 : 0;
-            }
-            if (s - from >= hands.length || busy > hands[s - from]) {
-                return false;
-            }
-        }
-        return true;
     }
 }
