@@ -36,7 +36,13 @@ def classes():
         return os.environ["STIRTIDE_CLASSES"]
     subprocess.run([f"{HERE}/serve", "--help"], check=True, stdout=subprocess.DEVNULL)
     with open(f"{HERE}/target/serve.classpath") as path:
-        return f"{HERE}/target/classes:{ROOT}/events-schema/target/classes:{path.read().strip()}"
+        return f"{HERE}/target/planner-service-0.1.0.jar:{path.read().strip()}"
+
+
+def archive():
+    """Options for the archive of parsed classes, with which planner-service/serve starts."""
+    file = os.environ.get("STIRTIDE_ARCHIVE", f"{HERE}/target/serve.jsa")
+    return ["-Xshare:auto", f"-XX:SharedArchiveFile={file}", "-Xlog:disable", "-Xlog:all=error:stderr"]
 
 
 def percentile(values, share):
@@ -64,7 +70,7 @@ class Service:
 
     def __init__(self, data, *words, heap="512m", jvm=(), command=()):
         self.data, self.words, self.command = data, list(words), list(command)
-        self.jvm = ["-XX:+UseSerialGC", f"-Xmx{heap}", *jvm, *os.environ.get("STIRTIDE_JVM", "").split()]
+        self.jvm = ["-XX:+UseSerialGC", f"-Xmx{heap}", *archive(), *jvm]
         self.port, self.management = free_port(), free_port()
         self.path = classes()
         self.process = None

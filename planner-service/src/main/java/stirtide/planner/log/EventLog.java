@@ -45,6 +45,12 @@ public interface EventLog extends AutoCloseable {
     /** Newest revision of a stream, 0 when it has no event. */
     long head(String day);
 
+    /** Newest revision of a stream and the digest over all its events, as text: while it is the same, so are they. */
+    String seal(String day);
+
+    /** Holds every event of a stream against its digest. A damage shows in {@link #readOnly}. */
+    default void check(String day) {}
+
     /** Why nothing can be stored any more, as a sentence; empty while all is well. May be asked from any thread. */
     default Optional<String> readOnly() {
         return Optional.empty();

@@ -2,6 +2,7 @@ package stirtide.planner.log;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -63,6 +64,14 @@ public final class MemoryEventLog implements EventLog {
     @Override
     public long head(String day) {
         return streams.getOrDefault(day, List.of()).size();
+    }
+
+    @Override
+    public String seal(String day) {
+        byte[] hash = HashChain.start(day);
+        long revision = 0;
+        for (byte[] body : streams.getOrDefault(day, List.of())) hash = HashChain.next(hash, ++revision, body);
+        return revision + "-" + HexFormat.of().formatHex(hash);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -214,6 +215,22 @@ public final class SqliteEventLog implements EventLog {
     @Override
     public long head(String day) {
         return ask(statements -> statements.head(day).revision());
+    }
+
+    @Override
+    public String seal(String day) {
+        SqliteStatements.Head head = ask(statements -> statements.head(day));
+        return head.revision() + "-" + HexFormat.of().formatHex(head.hash());
+    }
+
+    @Override
+    public void check(String day) {
+        long revision = 0;
+        List<byte[]> page = page(day, revision, READ_LIMIT);
+        while (!page.isEmpty() && readOnly == null) {
+            revision += page.size();
+            page = page(day, revision, READ_LIMIT);
+        }
     }
 
     @Override

@@ -50,11 +50,12 @@ final class DayRoom implements DayDesk {
     DayRoom(
             Vertx vertx,
             LogThread log,
+            RestingFile file,
             SalonClock clock,
             PlanRunner.Drawing drawing,
             Meters meters,
             ClientKeys clients) {
-        this.days = new KeptDays(log, keeper -> new PlanRunner(vertx, keeper, drawing), this::heard);
+        this.days = new KeptDays(vertx, log, file, keeper -> new PlanRunner(vertx, keeper, drawing), this::heard);
         this.clients = new ClientDesk(vertx, clients, days);
         this.log = log;
         this.clock = clock;
@@ -72,6 +73,11 @@ final class DayRoom implements DayDesk {
     /** Calls this after every change of any day. */
     void onChange(Runnable action) {
         onChange = action;
+    }
+
+    /** Verifies what the start has not read. */
+    Future<Void> check() {
+        return days.check();
     }
 
     /** Completes when all plans are drawn. */

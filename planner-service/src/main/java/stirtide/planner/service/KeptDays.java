@@ -1,6 +1,7 @@
 package stirtide.planner.service;
 
 import io.vertx.core.Future;
+import io.vertx.core.Vertx;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -27,7 +28,9 @@ final class KeptDays {
     /** Days that are over and still whole in memory. */
     private static final int MOST_LOOKED_AT = 4;
 
+    private final Vertx vertx;
     private final LogThread log;
+    private final RestingFile file;
     private final UnaryOperator<KeptDay> prepared;
     private final Function<DayKeeper, PlanRunner> plans;
     private final SortedMap<String, KeptDay> days = new TreeMap<>();
@@ -54,7 +57,14 @@ final class KeptDays {
      * @param plans draws the plans of a day
      * @param prepared is called once with every day that comes into memory
      */
-    KeptDays(LogThread log, Function<DayKeeper, PlanRunner> plans, UnaryOperator<KeptDay> prepared) {
+    KeptDays(
+            Vertx vertx,
+            LogThread log,
+            RestingFile file,
+            Function<DayKeeper, PlanRunner> plans,
+            UnaryOperator<KeptDay> prepared) {
+        this.vertx = vertx;
+        this.file = file;
         this.log = log;
         this.plans = plans;
         this.prepared = prepared;
@@ -88,16 +98,36 @@ final class KeptDays {
         if (kept.day().revision() == 0) days.remove(name, kept);
     }
 
-    /** Reads all days of the log, one after the other; those that are over are laid to rest at once. */
+    /**
+     * Reads all days of the log, one after the other. Those that are over are laid to rest at once, and not read at all
+     * when the file beside the log knows them as they are.
+     */
     Future<Void> readAll() {
         return log.days().compose(names -> {
             Future<Void> read = Future.succeededFuture();
-            for (String name : names)
-                read = read.compose(before -> keep(name).keeper().readOn()).onSuccess(done -> {
-                    if (keep(name).day().closed()) look(name);
-                });
+            for (String name : names) read = read.compose(before -> readOrRest(name));
             return read;
         });
+    }
+
+    private Future<Void> readOrRest(String name) {
+        return log.seal(name).compose(seal -> {
+            Optional<RestingDays.Resting> known = file.find(name, seal);
+            if (known.isPresent()) {
+                resting.keep(name, known.get());
+                return Future.succeededFuture();
+            }
+            return keep(name).keeper().readOn().onSuccess(done -> {
+                if (keep(name).day().closed()) look(name);
+            });
+        });
+    }
+
+    /** Holds the events of days that are over against their digests, one day after the other, beside the work. */
+    Future<Void> check() {
+        Future<Void> checked = Future.succeededFuture();
+        for (String name : List.copyOf(resting.all().keySet())) checked = checked.compose(before -> log.check(name));
+        return checked;
     }
 
     /** Completes when a day is whole in memory, at once if it is already or was never opened. */
@@ -138,7 +168,15 @@ final class KeptDays {
     private void layToRest(String name) {
         KeptDay kept = days.remove(name);
         lookedAt.remove(name);
-        if (kept != null) resting.keep(name, kept.day());
+        if (kept == null) return;
+        RestingDays.Resting day = RestingDays.Resting.of(kept.day());
+        resting.keep(name, day);
+        if (log.readOnly().isEmpty())
+            log.seal(name)
+                    .compose(seal -> vertx.executeBlocking(() -> {
+                        if (seal.startsWith(day.revision() + "-")) file.keep(name, seal, day);
+                        return null;
+                    }));
     }
 
     /** Newest revision of every opened day. */
@@ -168,7 +206,7 @@ final class KeptDays {
     /** What every opened day teaches. */
     List<PastDay> teaching() {
         List<PastDay> past = new ArrayList<>();
-        resting.all().values().forEach(day -> past.add(day.past()));
+        resting.all().values().forEach(day -> past.add(day.lessons().past()));
         days.values().stream()
                 .filter(kept -> kept.day().revision() > 0)
                 .forEach(kept -> past.add(PastDay.of(kept.day())));

@@ -45,6 +45,17 @@ final class LogThread {
         return ask(EventLog::days);
     }
 
+    Future<String> seal(String day) {
+        return ask(open -> open.seal(day));
+    }
+
+    Future<Void> check(String day) {
+        return ask(open -> {
+            open.check(day);
+            return null;
+        });
+    }
+
     /** Why nothing can be stored any more; empty while all is well. */
     Optional<String> readOnly() {
         return log.readOnly();

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import stirtide.events.json.ContractJson;
 import stirtide.planner.day.Clients;
 import stirtide.planner.day.Day;
 import stirtide.planner.day.PastDay;
@@ -19,21 +21,61 @@ final class RestingDays {
      *
      * @param revision its newest event
      * @param time time of that event
-     * @param past what later days learn from it
-     * @param clients ids of clients it holds anything of
      * @param erased ids of clients who were erased on it
+     * @param lessons what later days learn from it, and whom it knows
      */
-    record Resting(long revision, Instant time, PastDay past, List<String> clients, List<String> erased) {
+    record Resting(long revision, Instant time, List<String> erased, Lessons lessons) {
         static Resting of(Day day) {
-            // Regular clients stand on every day: one copy of each id does for all.
-            List<String> clients =
-                    Clients.idsOn(day).stream().map(String::intern).toList();
-            return new Resting(day.revision(), day.time(), PastDay.of(day), clients, Clients.erasedOn(day));
+            return new Resting(day.revision(), day.time(), Clients.erasedOn(day), new Lessons(day));
         }
     }
 
-    void keep(String name, Day day) {
-        days.put(name, Resting.of(day));
+    /** Read from its JSON when it is wanted first: a start wants none. */
+    static final class Lessons {
+        private final String json;
+        private @Nullable Content content;
+
+        /**
+         * As it is written.
+         *
+         * @param past what later days learn
+         * @param clients ids of clients the day holds anything of
+         */
+        record Content(PastDay past, List<String> clients) {}
+
+        Lessons(Day day) {
+            this.content = new Content(PastDay.of(day), Clients.idsOn(day));
+            this.json = ContractJson.write(content);
+        }
+
+        Lessons(String json) {
+            this.json = json;
+        }
+
+        String json() {
+            return json;
+        }
+
+        private Content content() {
+            Content known = content;
+            if (known == null) {
+                known = ContractJson.read(json, Content.class);
+                content = known;
+            }
+            return known;
+        }
+
+        PastDay past() {
+            return content().past();
+        }
+
+        List<String> clients() {
+            return content().clients();
+        }
+    }
+
+    void keep(String name, Resting day) {
+        days.put(name, day);
     }
 
     boolean holds(String name) {
@@ -51,7 +93,7 @@ final class RestingDays {
     /** Names of those that hold anything of a client. */
     List<String> knowing(String clientId) {
         return days.entrySet().stream()
-                .filter(day -> day.getValue().clients().contains(clientId))
+                .filter(day -> day.getValue().lessons().clients().contains(clientId))
                 .map(day -> day.getKey())
                 .toList();
     }

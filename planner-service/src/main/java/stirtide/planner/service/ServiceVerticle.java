@@ -25,6 +25,7 @@ final class ServiceVerticle extends VerticleBase {
     private final Door door;
     private final ClientKeys clients;
     private final EventLog log;
+    private final RestingFile restingFile;
     private final PrometheusMeterRegistry registry;
     private final Optional<CommandRequest> opening;
     private volatile boolean ready;
@@ -43,6 +44,7 @@ final class ServiceVerticle extends VerticleBase {
         this.door = door;
         this.clients = clients;
         this.log = log;
+        this.restingFile = new RestingFile(settings.data());
         this.registry = registry;
         this.opening = opening;
     }
@@ -57,7 +59,7 @@ final class ServiceVerticle extends VerticleBase {
         Meters meters = new Meters(registry);
         LogThread logThread = new LogThread(vertx, log, meters.append());
         PlanRunner.Drawing drawing = PlanRunner.Drawing.of(vertx, settings.planRounds(), meters);
-        DayRoom days = new DayRoom(vertx, logThread, clock(), drawing, meters, clients);
+        DayRoom days = new DayRoom(vertx, logThread, restingFile, clock(), drawing, meters, clients);
         room = days;
         Gauge.builder("stirtide.events", () -> newestRevisions)
                 .description("Events in the log, all days together")
@@ -70,6 +72,7 @@ final class ServiceVerticle extends VerticleBase {
                 .onSuccess(started -> {
                     edge = started;
                     ready = true;
+                    days.check().onFailure(failed -> LOG.warn("closed days are not verified: {}", failed.getMessage()));
                 });
     }
 

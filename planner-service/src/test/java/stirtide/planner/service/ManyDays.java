@@ -1,6 +1,7 @@
 package stirtide.planner.service;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,6 +17,12 @@ final class ManyDays {
     private static final LocalDate PLAYED = LocalDate.parse("2027-03-09");
 
     private ManyDays() {}
+
+    /** Arguments: folder to make the log in, number of days. Prints the number of events. */
+    public static void main(String[] arguments) throws Exception {
+        List<String> played = play(Files.createTempDirectory("played"));
+        System.out.println(write(Path.of(arguments[0]), played, Integer.parseInt(arguments[1])));
+    }
 
     /** Plays the small salon's day in a service of its own and gives its events as the wire has them. */
     static List<String> play(Path folder) throws Exception {

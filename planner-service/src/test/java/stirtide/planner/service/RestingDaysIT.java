@@ -3,6 +3,7 @@ package stirtide.planner.service;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -84,6 +85,14 @@ class RestingDaysIT {
             assertThat(views(client)).isEqualTo(shown);
             assertThat(client.open(opening(LATER_DAYS + 1)).statusCode()).isEqualTo(201);
             assertThat(usesLearned(client, LATER_DAYS + 1)).isEqualTo(usesLearned(client, 1));
+        }
+        assertThat(Files.readAllLines(folder.resolve("closed-days"))).hasSizeGreaterThanOrEqualTo(4);
+        Files.delete(folder.resolve("closed-days"));
+        try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
+            SalonClient client = new SalonClient(service.port());
+            assertThat(views(client)).isEqualTo(shown);
+            assertThat(client.open(opening(LATER_DAYS + 2)).statusCode()).isEqualTo(201);
+            assertThat(usesLearned(client, LATER_DAYS + 2)).isEqualTo(usesLearned(client, 1));
         }
     }
 
