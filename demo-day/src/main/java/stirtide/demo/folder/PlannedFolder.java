@@ -25,7 +25,7 @@ import stirtide.planner.day.PlanQuestions;
 import stirtide.planner.files.FolderAnswer;
 import stirtide.planner.files.SalonFolder;
 import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.Planner;
+import stirtide.planner.proof.ProvenPlanner;
 import stirtide.planner.view.DayViews;
 
 /** Reads a folder and plans its day as it looks before the first client. */
@@ -59,7 +59,7 @@ public final class PlannedFolder {
         List<DayEvent> opened = open(setup, read.bookings());
         Day day = day(read);
         Plan plan = PlanQuestions.of(day)
-                .map((PlanQuestion question) -> Planner.draw(question, ROUNDS))
+                .map((PlanQuestion question) -> ProvenPlanner.draw(question, ROUNDS))
                 .orElseThrow(() -> new Exit(Exit.BAD_INPUT, "there is nothing to plan: no service is booked"));
         return new SheetDay(
                 setup,

@@ -61,6 +61,7 @@ public final class PrepSheet {
         if (day.plan().waits().isEmpty()) page.line("None planned.");
         for (Plan.WaitReason wait : day.plan().waits())
             page.text(day.clock(wait.from()) + " to " + day.clock(wait.to()) + "  ", wait.sentence());
+        day.plan().totals().proof().forEach(sentence -> page.text("", sentence));
     }
 
     private static void notes(Page page, SheetDay day, List<String> leftOut) {

@@ -50,11 +50,11 @@ final class PlanWriter {
                 services,
                 new Waits(question, draft.bar(), courses).reasons(),
                 notes,
-                totals(bowls, services, courses),
+                totals(bowls, services),
                 new Changes(question, shown, bowls).sentences());
     }
 
-    private PlanTotals totals(List<PlannedBowl> bowls, List<PlannedService> services, List<Course> courses) {
+    private PlanTotals totals(List<PlannedBowl> bowls, List<PlannedService> services) {
         int wait = services.stream().mapToInt(PlannedService::waitMinutes).sum();
         int mixed = bowls.stream()
                 .mapToInt(bowl -> bowl.formula().totalMilligrams())
@@ -62,15 +62,14 @@ final class PlanWriter {
         int over = bowls.stream()
                 .mapToInt(bowl -> bowl.formula().totalMilligrams() - bowl.neededMilligrams() - bowl.residueMilligrams())
                 .sum();
-        Bounds bounds = new Bounds(question, courses);
         return new PlanTotals(
                 wait,
                 bowls.size(),
                 mixed,
                 over,
                 draft.score().ageMinutes(),
-                bounds.wait(wait),
-                bounds.bowls(wait),
+                java.util.Optional.empty(),
+                java.util.Optional.empty(),
                 java.util.Optional.empty(),
                 java.util.Optional.empty(),
                 List.of());

@@ -19,7 +19,7 @@ import stirtide.planner.day.PlanQuestions;
 import stirtide.planner.http.Declined;
 import stirtide.planner.log.LogFailure;
 import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.Planner;
+import stirtide.planner.proof.ProvenPlanner;
 import stirtide.planner.whatif.WhatIf;
 import stirtide.planner.whatif.WhatIfAnswer;
 import stirtide.planner.whatif.WhatIfQuestion;
@@ -62,7 +62,7 @@ final class PlanRunner {
         }
 
         Future<Plan> draw(PlanQuestion question) {
-            return thread.executeBlocking(() -> meters.plan().record(() -> Planner.draw(question, rounds)));
+            return thread.executeBlocking(() -> meters.plan().record(() -> ProvenPlanner.draw(question, rounds)));
         }
 
         /** Answers what-if questions on a thread of their own, so that no plan waits for them. */

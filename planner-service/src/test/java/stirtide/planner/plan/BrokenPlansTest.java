@@ -26,11 +26,12 @@ import stirtide.planner.plan.PlanQuestion.BowlOut;
 import stirtide.planner.plan.PlanQuestion.LiveSupply;
 import stirtide.planner.plan.PlanQuestion.Minutes;
 import stirtide.planner.plan.PlanQuestion.ServiceTask;
+import stirtide.planner.proof.ProvenPlanner;
 
 /** The checker finds every rule that a plan breaks: each is broken once in a plan that is valid without it. */
 class BrokenPlansTest {
     private static final PlanQuestion QUESTION = day().question();
-    private static final Plan VALID = Planner.draw(QUESTION, 20);
+    private static final Plan VALID = ProvenPlanner.draw(QUESTION, 20);
 
     /** Two clients at 10:00 for two people on two scales, one at 11:00; bowls 1a, 2a, 1b and 3a. */
     private static SmallDay day() {
@@ -180,7 +181,7 @@ class BrokenPlansTest {
     @ParameterizedTest(name = "{index}: {0}")
     @MethodSource("silentPlans")
     void a_plan_that_keeps_quiet_about_a_shortcoming_is_refused(String words, PlanQuestion question, String silenced) {
-        Plan plan = Planner.draw(question, 5);
+        Plan plan = ProvenPlanner.draw(question, 5);
         assertThat(PlanChecker.check(question, plan)).isEmpty();
         assertThat(PlanChecker.check(question, with(plan, silenced, List.of())))
                 .anySatisfy(found -> assertThat(found).contains(words));
@@ -189,7 +190,7 @@ class BrokenPlansTest {
     @Test
     void a_stylist_cannot_mix_while_applying() {
         SmallDay day = new SmallDay().scales(1).service(600, SmallDay.zone("crown", 50, 50));
-        Plan plan = Planner.draw(day.question(), 5);
+        Plan plan = ProvenPlanner.draw(day.question(), 5);
         PlannedBowl second = plan.bowls().get(1);
         Plan broken = with(plan, "bowls", at(plan.bowls(), 1, with(second, "mixStart", later(second.mixStart(), -3))));
         assertThat(PlanChecker.check(day.question(), broken))

@@ -20,11 +20,12 @@ import stirtide.events.plan.PlannedBowl;
 import stirtide.planner.check.PlanChecker;
 import stirtide.planner.plan.PlanQuestion.LiveSupply;
 import stirtide.planner.plan.PlanQuestion.ZoneTask;
+import stirtide.planner.proof.ProvenPlanner;
 
 /** Little left in bowls and on the shelf, and times and names as the salon knows them. */
 class LittleLeftTest {
     private static Plan valid(PlanQuestion question) {
-        Plan plan = Planner.draw(question, 20);
+        Plan plan = ProvenPlanner.draw(question, 20);
         assertThat(PlanChecker.check(question, plan)).isEmpty();
         return plan;
     }

@@ -15,14 +15,15 @@ import stirtide.planner.check.PlanChecker;
 import stirtide.planner.plan.PlanQuestion.Assistant;
 import stirtide.planner.plan.PlanQuestion.LiveSupply;
 import stirtide.planner.plan.PlanQuestion.Minutes;
+import stirtide.planner.proof.ProvenPlanner;
 
 /** Days small enough to be planned by hand. */
 class SmallDaysTest {
     private static Plan plan(SmallDay day) {
         PlanQuestion question = day.question();
-        Plan plan = Planner.draw(question, 200);
+        Plan plan = ProvenPlanner.draw(question, 200);
         assertThat(PlanChecker.check(question, plan)).isEmpty();
-        assertThat(Planner.draw(question, 200)).isEqualTo(plan);
+        assertThat(ProvenPlanner.draw(question, 200)).isEqualTo(plan);
         return plan;
     }
 

@@ -33,6 +33,8 @@ public final class ReasonsPanel extends ReadingPanel {
                 view.notes(),
                 note -> "service " + note.service() + ": " + note.sentence(),
                 "everything is planned as wished");
+        List<String> proof = view.planTotals().map(Plan.PlanTotals::proof).orElse(List.of());
+        if (!proof.isEmpty()) add(sentences, "How good the plan is:", proof, sentence -> sentence, "");
         add(sentences, "Changed by the newest plan:", view.changes(), change -> change, "nothing");
         sentences.add("The day so far:");
         sentences.addAll(totals(view));

@@ -1,10 +1,12 @@
 package stirtide.planner.stagger.check;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import stirtide.planner.stagger.Assistant;
 import stirtide.planner.stagger.Certificate;
 import stirtide.planner.stagger.Claim;
+import stirtide.planner.stagger.MinutePrices;
 import stirtide.planner.stagger.Plan;
 import stirtide.planner.stagger.Problem;
 import stirtide.planner.stagger.Run;
@@ -58,6 +60,44 @@ public final class CertificateCheck {
         boolean ageIsBest =
                 score.ageMinutes() == 0 || refuted(problem, plan, new Claim(wait, mix, score.ageMinutes() - 1));
         return ageIsBest ? 3 : 2;
+    }
+
+    /**
+     * Least minutes by which services must be late in all, if a late bowl makes all that follows in its service later: for
+     * each service the cheapest delay with the cheapest bowls that are no later, less the price of all hands. Holds for all
+     * prices of 0 or more.
+     *
+     * @param services places of the runs of each service
+     * @param minute price of a minute of delay, 1 or more
+     * @return 0 or more, at most the longest wait of the problem plus 1 where a service cannot be fed within it
+     */
+    public static int leastDelay(Problem problem, List<List<Integer>> services, int minute, MinutePrices prices) {
+        CertificateCheck check = new CertificateCheck(problem);
+        Certificate.Priced step = new Certificate.Priced(0, 0, 0, prices, null);
+        if (minute < 1 || !lawful(new Claim(Claim.ANY, Claim.ANY, Claim.ANY), step)) {
+            return 0;
+        }
+        long least = -check.hands(step);
+        for (List<Integer> service : services) {
+            least = Math.addExact(least, check.delayed(service, minute, step));
+        }
+        return (int) Math.max(0, Math.floorDiv(least + minute - 1, minute));
+    }
+
+    private long delayed(List<Integer> service, int minute, Certificate.Priced step) {
+        List<RunCase> cases = service.stream()
+                .map(r -> new RunCase(problem, problem.runs().get(r)))
+                .toList();
+        long least = (problem.maxWaitMinutes() + 1L) * minute;
+        for (int delay = 0; (long) delay * minute < least; delay++) {
+            Prices prices = new Prices(problem, new Claim(delay, Claim.ANY, Claim.ANY), step, allowed, from, to);
+            long cost = (long) delay * minute;
+            for (int i = 0; i < cases.size() && cost < least; i++) {
+                cost = Math.addExact(cost, cases.get(i).ahead(prices)[0]);
+            }
+            least = Math.min(least, cost);
+        }
+        return least;
     }
 
     private static boolean refuted(Problem problem, Plan plan, Claim claim) {

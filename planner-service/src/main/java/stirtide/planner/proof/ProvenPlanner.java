@@ -1,0 +1,131 @@
+package stirtide.planner.proof;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.plan.Plan;
+import stirtide.events.plan.Plan.PlanTotals;
+import stirtide.planner.check.ProofCheck;
+import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.plan.Planner;
+import stirtide.planner.plan.ProofProblem;
+import stirtide.planner.stagger.DelayBound;
+import stirtide.planner.stagger.MinutePrices;
+import stirtide.planner.stagger.Refutation;
+
+/** Draws the plan of a day and says how far from the best it is at most. */
+public final class ProvenPlanner {
+    /** With more waiting than this in all, no bowls are proved: late bowls reach too far for it to mean anything. */
+    private static final int MOST_WAIT_MINUTES = 15;
+
+    private final PlanQuestion question;
+    private final Plan plan;
+    private final int rounds;
+
+    private ProvenPlanner(PlanQuestion question, Plan plan, int rounds) {
+        this.question = question;
+        this.plan = plan;
+        this.rounds = rounds;
+    }
+
+    /**
+     * Draws a plan with the bounds that are confirmed for it. The same question and rounds give the same plan.
+     *
+     * @param question all that may be known
+     * @param rounds rounds of improvement and of proof granted, 0 for the first complete plan
+     */
+    public static Plan draw(PlanQuestion question, int rounds) {
+        return prove(question, Planner.draw(question, rounds), rounds);
+    }
+
+    /** The plan with the bounds that are confirmed for it. */
+    public static Plan prove(PlanQuestion question, Plan plan, int rounds) {
+        return new ProvenPlanner(question, plan, rounds).proven();
+    }
+
+    private Plan proven() {
+        boolean stylist = plan.bowls().stream().anyMatch(bowl -> bowl.personId().isEmpty());
+        int wait = plan.totals().waitMinutes();
+        int unavoidable = new ProofCheck(question, plan, 0).unavoidableWait();
+        if (stylist || wait < unavoidable) return plan;
+        int extra = wait - unavoidable;
+        ProofProblem problem = ProofProblem.of(question, plan, extra);
+        ProofCheck check = new ProofCheck(question, plan, extra);
+        int leastWait = leastWait(problem, check, extra);
+        Optional<Integer> leastBowls =
+                extra > MOST_WAIT_MINUTES ? Optional.empty() : Optional.of(leastBowls(problem, check));
+        return with(leastWait, leastBowls);
+    }
+
+    private int leastWait(ProofProblem problem, ProofCheck check, int extra) {
+        if (extra == 0) return check.unavoidableWait();
+        MinutePrices prices = DelayBound.prices(problem.problem(), problem.services(), extra, rounds);
+        return Math.min(plan.totals().waitMinutes(), check.leastWait(DelayBound.MINUTE, prices));
+    }
+
+    private int leastBowls(ProofProblem problem, ProofCheck check) {
+        int planned = plan.totals().bowlCount();
+        if (planned == 0) return 0;
+        Refutation.Least least = Refutation.leastMixCost(problem.problem(), planned, rounds);
+        return least.certificate()
+                .filter(certificate -> check.leastBowls((int) least.mixCost(), certificate))
+                .map(certificate -> (int) least.mixCost())
+                .orElse(0);
+    }
+
+    private Plan with(int leastWait, Optional<Integer> leastBowls) {
+        PlanTotals is = plan.totals();
+        PlanTotals totals = new PlanTotals(
+                is.waitMinutes(),
+                is.bowlCount(),
+                is.mixedMilligrams(),
+                is.overMixMilligrams(),
+                is.ageMinutes(),
+                Optional.of(leastWait),
+                leastBowls,
+                Optional.empty(),
+                Optional.empty(),
+                sentences(is, leastWait, leastBowls));
+        return new Plan(
+                plan.basedOnRevision(),
+                plan.asOf(),
+                plan.rounds(),
+                plan.bowls(),
+                plan.services(),
+                plan.waits(),
+                plan.notes(),
+                totals,
+                plan.changes());
+    }
+
+    private static List<String> sentences(PlanTotals is, int leastWait, Optional<Integer> leastBowls) {
+        List<String> sentences = new ArrayList<>();
+        int wait = is.waitMinutes();
+        if (wait > 0 && leastWait == wait)
+            sentences.add("Proven: the clients cannot wait less than " + minutes(wait) + " in all.");
+        else if (wait > 0)
+            sentences.add(
+                    leastWait == 0
+                            ? "Not proven that anybody has to wait."
+                            : "Proven: of " + minutes(wait) + " of waiting at least " + leastWait
+                                    + " cannot be avoided.");
+        leastBowls.ifPresent(least -> sentences.add(bowls(is, least)));
+        return sentences;
+    }
+
+    private static String bowls(PlanTotals is, int least) {
+        String as = is.waitMinutes() == 0 ? "without a wait" : "with no more waiting";
+        return least == is.bowlCount()
+                ? "Proven: it takes " + count(least) + " to serve all " + as + "."
+                : "At most " + (is.bowlCount() - least) + " of " + count(is.bowlCount()) + " could be saved " + as
+                        + ".";
+    }
+
+    private static String count(int bowls) {
+        return bowls == 1 ? "1 bowl" : bowls + " bowls";
+    }
+
+    private static String minutes(int minutes) {
+        return minutes == 1 ? "1 minute" : minutes + " minutes";
+    }
+}
