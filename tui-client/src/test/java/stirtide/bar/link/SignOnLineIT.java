@@ -6,9 +6,11 @@ import static org.awaitility.Awaitility.await;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import org.awaitility.core.ConditionFactory;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -40,6 +42,11 @@ class SignOnLineIT {
         service.close();
     }
 
+    /** A busy machine may take seconds to load the classes of a first request. */
+    private static ConditionFactory patiently() {
+        return await().atMost(Duration.ofSeconds(60));
+    }
+
     private ServiceLink link() throws IOException {
         var credentials = new Credentials(Optional.of(folder.resolve("token")), Optional.empty());
         var api = new ServiceApi(service.address(), Samples.DAY, credentials);
@@ -53,18 +60,18 @@ class SignOnLineIT {
     private void signOn(ServiceLink link, String personId) {
         int before = told(LinkNews.SignOn.Begun.class).size();
         link.signOn(personId, FakeService.CODE);
-        await().until(() -> told(LinkNews.SignOn.Begun.class).size() > before);
+        patiently().until(() -> told(LinkNews.SignOn.Begun.class).size() > before);
     }
 
     @Test
     void a_terminal_is_told_that_a_person_is_needed_and_sends_under_the_persons_name_afterwards() throws Exception {
         try (ServiceLink link = link()) {
-            await().until(() -> news.contains(new LinkNews.SignOn.Needed()));
+            patiently().until(() -> news.contains(new LinkNews.SignOn.Needed()));
             signOn(link, "tamsin");
             assertThat(told(LinkNews.SignOn.Begun.class))
                     .containsExactly(new LinkNews.SignOn.Begun("tamsin", "assistant"));
             link.send(new HandOverBowl("1a"), "entry");
-            await().until(() -> service.taken().size() == 1);
+            patiently().until(() -> service.taken().size() == 1);
             assertThat(service.taken()).extracting(CommandRequest::actor).containsExactly("tamsin");
         }
     }
@@ -75,13 +82,15 @@ class SignOnLineIT {
         var bare = new ServiceApi(service.address(), Samples.DAY);
         try (var ignored =
                 ServiceLink.start(bare, new Home(folder.resolve("bare"), Samples.DAY), "", news::add, SECOND_MILLIS)) {
-            await().until(() -> news.contains(
-                    new LinkNews.Cut("the service asks who this terminal is: start it with --token-file")));
+            patiently()
+                    .until(() -> news.contains(
+                            new LinkNews.Cut("the service asks who this terminal is: start it with --token-file")));
         }
         Files.writeString(folder.resolve("token"), "another\n");
         try (ServiceLink link = link()) {
-            await().until(() -> told(LinkNews.Cut.class).stream()
-                    .anyMatch(cut -> cut.why().equals("this sign-on has ended; sign on again")));
+            patiently()
+                    .until(() -> told(LinkNews.Cut.class).stream()
+                            .anyMatch(cut -> cut.why().equals("this sign-on has ended; sign on again")));
         }
     }
 
@@ -89,10 +98,10 @@ class SignOnLineIT {
     void a_wrong_code_and_a_wait_are_told() throws Exception {
         try (ServiceLink link = link()) {
             link.signOn("tamsin", "000000");
-            await().until(() -> news.contains(new LinkNews.SignOn.Refused("person or code is wrong", 0)));
+            patiently().until(() -> news.contains(new LinkNews.SignOn.Refused("person or code is wrong", 0)));
             service.lockFor(120);
             link.signOn("tamsin", "000000");
-            await().until(() -> news.contains(new LinkNews.SignOn.Refused("too many wrong codes", 120)));
+            patiently().until(() -> news.contains(new LinkNews.SignOn.Refused("too many wrong codes", 120)));
         }
     }
 
@@ -101,7 +110,7 @@ class SignOnLineIT {
         try (ServiceLink link = link()) {
             signOn(link, "tamsin");
             link.signOff("by key");
-            await().until(() -> news.contains(new LinkNews.SignOn.Ended("by key", 0)));
+            patiently().until(() -> news.contains(new LinkNews.SignOn.Ended("by key", 0)));
             assertThat(service.signedOn()).isEmpty();
             link.send(new HandOverBowl("1a"), "late");
             assertThat(news).contains(new LinkNews.Refused(new HandOverBowl("1a"), "late", "nobody is signed on here"));
@@ -114,16 +123,16 @@ class SignOnLineIT {
             signOn(link, "tamsin");
             service.forgetSignOns();
             link.send(new HandOverBowl("1a"), "kept");
-            await().until(() -> !told(LinkNews.SignOn.Ended.class).isEmpty());
+            patiently().until(() -> !told(LinkNews.SignOn.Ended.class).isEmpty());
             assertThat(told(LinkNews.SignOn.Ended.class))
                     .containsExactly(new LinkNews.SignOn.Ended("this sign-on has ended; sign on again", 1));
             assertThat(service.taken()).isEmpty();
             signOn(link, "bohdan");
             link.send(new HandOverBowl("2a"), "another's");
-            await().until(() -> service.taken().size() == 1);
+            patiently().until(() -> service.taken().size() == 1);
             assertThat(service.taken()).extracting(CommandRequest::actor).containsExactly("bohdan");
             signOn(link, "tamsin");
-            await().until(() -> service.taken().size() == 2);
+            patiently().until(() -> service.taken().size() == 2);
             assertThat(service.taken().get(1).actor()).isEqualTo("tamsin");
         }
     }
@@ -134,15 +143,15 @@ class SignOnLineIT {
             signOn(link, "tamsin");
             service.breakDown();
             link.send(new HandOverBowl("1a"), "kept");
-            await().until(() -> news.contains(new LinkNews.Waiting(1)));
+            patiently().until(() -> news.contains(new LinkNews.Waiting(1)));
         }
         service.recover();
         news.clear();
         try (ServiceLink again = link()) {
-            await().until(() -> news.contains(new LinkNews.Waiting(1)));
+            patiently().until(() -> news.contains(new LinkNews.Waiting(1)));
             assertThat(service.taken()).isEmpty();
             signOn(again, "tamsin");
-            await().until(() -> service.taken().size() == 1);
+            patiently().until(() -> service.taken().size() == 1);
         }
     }
 }
