@@ -44,6 +44,8 @@ public final class ProvenPlanner {
     }
 
     private Plan proven() {
+        // The proofs count every bowl as a mix of its own; where two may be one mix they would claim too much.
+        if (question.oneMixTwoBowls()) return plan;
         boolean stylist = plan.bowls().stream().anyMatch(bowl -> bowl.personId().isEmpty());
         int wait = plan.totals().waitMinutes();
         int unavoidable = new ProofCheck(question, plan, 0).unavoidableWait();

@@ -44,8 +44,8 @@ class BatchDaysTest {
     @Test
     void pairs_hold_and_are_kept_while_days_go_wrong() {
         int kept = 0;
-        for (int seed = 0; seed < 5; seed++) {
-            LivedDay day = new LivedDay(seed, with(RandomDay.of(seed, 30), "oneMixTwoBowls", true));
+        for (int seed = 0; seed < 8; seed++) {
+            LivedDay day = new LivedDay(seed, with(RandomDay.of(seed, 40), "oneMixTwoBowls", true));
             Plan plan = Planner.draw(day.question(), 0);
             for (int step = 0; step < 8; step++) {
                 List<List<String>> before =
