@@ -1,5 +1,5 @@
 """What the trials of the service share: its process, connections with tokens, figures, and what fails."""
-import http.client, json, os, re, signal, socket, subprocess, sys, tempfile, time, urllib.request
+import http.client, json, os, re, signal, socket, subprocess, sys, tempfile, time, urllib.error, urllib.request
 
 HERE = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
 ROOT = os.path.dirname(HERE)
@@ -103,12 +103,13 @@ class Service:
         return sum(float(line.rsplit(" ", 1)[1]) for line in lines
                    if re.match(re.escape(plain) + r"[{ ]", line) and label.rstrip("}") in line)
 
-    def ready(self):
+    def readiness(self):
+        """What the service says of itself: ready, not ready, read only."""
         try:
-            with urllib.request.urlopen(f"http://127.0.0.1:{self.management}/ready", timeout=5) as answer:
-                return answer.status == 200
-        except OSError:
-            return False
+            with urllib.request.urlopen(f"http://127.0.0.1:{self.management}/ready", timeout=60) as answer:
+                return json.load(answer)["state"]
+        except urllib.error.HTTPError as refused:
+            return json.load(refused)["state"]
 
     def memory_kilobytes(self):
         with open(f"/proc/{self.process.pid}/status") as status:

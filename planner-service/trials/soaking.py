@@ -100,11 +100,11 @@ class Client(threading.Thread):
         if ask.method == "POST":
             self.pace()
         path = ask.path if ask.path.startswith("/") else f"/days/{self.salon}/{worker.day}/{ask.path}".rstrip("/")
-        began = time.monotonic()
+        began, lost = time.monotonic(), self.line.sent_anew
         status, _, body = self.line.patient(ask.method, path, ask.body, **ask.headers)
         took = 1000 * (time.monotonic() - began)
         what = "GET" if ask.method == "GET" else ask.body["command"]["type"] if isinstance(ask.body, dict) and "command" in ask.body else "other"
-        wrong = worker.judge(ask, status, body)
+        wrong = worker.judge(ask, status, body, self.line.sent_anew > lost)
         if wrong:
             self.soak.wrong(self.salon, self.name_, what, wrong)
         if ask.method == "POST":

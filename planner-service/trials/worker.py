@@ -277,9 +277,14 @@ class Worker:
         yield Ask(self.command("FinishBowl", bowl=name), TAKEN, data={"bowl": name})
         yield Ask(self.command("FinishBowl", bowl=name), (409, "BOWL_CLOSED"))
 
-    def judge(self, ask, status, body):
-        """Empty text when an answer is one of those that are right, else what is wrong; keeps what was accepted."""
+    def judge(self, ask, status, body, anew=False):
+        """Empty text when an answer is one of those that are right, else what is wrong; keeps what was accepted.
+
+        A request sent anew, because its line was closed before the answer came, may have been accepted the first time.
+        """
         answer = json.loads(body)
+        if anew and answer.get("repeated") and ask.right[0][0] != "repeat":
+            answer["repeated"] = False
         if ask.method == "GET":
             return "" if status == 200 else f"{status} {body[:200]}"
         kind, first = ask.right[0]

@@ -26,6 +26,7 @@ final class DayHandlers {
     private final Doorkeeper door;
     private final DayDesk desk;
     private final Feeds feeds;
+    private final WireTexts texts = new WireTexts();
 
     DayHandlers(Doorkeeper door, DayDesk desk, Feeds feeds) {
         this.door = door;
@@ -149,7 +150,7 @@ final class DayHandlers {
             Problems.send(
                     ctx, Problem.of(409, "REVISION_UNKNOWN", "the newest revision of this day is " + newest.get()));
         } else if (wantsStream(ctx)) {
-            feeds.open(ctx, day, door.stillGood(ctx), response -> new EventFeed(desk, day, after, response));
+            feeds.open(ctx, day, door.stillGood(ctx), response -> new EventFeed(desk, day, after, texts, response));
         } else {
             page(ctx, day, after);
         }

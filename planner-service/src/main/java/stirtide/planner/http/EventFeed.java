@@ -13,11 +13,13 @@ final class EventFeed implements Feed {
     private final DayDesk desk;
     private final String day;
     private final Line line;
+    private final WireTexts texts;
     private long position;
     private boolean reading;
     private boolean changedWhileReading;
 
-    EventFeed(DayDesk desk, String day, long after, HttpServerResponse response) {
+    EventFeed(DayDesk desk, String day, long after, WireTexts texts, HttpServerResponse response) {
+        this.texts = texts;
         this.desk = desk;
         this.day = day;
         this.position = after;
@@ -44,7 +46,7 @@ final class EventFeed implements Feed {
             return;
         }
         for (StoredEvent event : page.result()) {
-            line.send(event.revision(), event.event().getClass().getSimpleName(), EventJson.of(event));
+            line.send(event.revision(), event.event().getClass().getSimpleName(), texts.of(event));
             position = event.revision();
         }
         if (changedWhileReading || page.result().size() == PAGE) changed();

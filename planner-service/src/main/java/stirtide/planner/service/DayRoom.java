@@ -15,13 +15,11 @@ import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.events.day.StoredEvent;
 import stirtide.planner.client.ClientKeys;
 import stirtide.planner.day.Day;
-import stirtide.planner.day.PastUses;
 import stirtide.planner.day.Refusal;
 import stirtide.planner.day.SetupChangeRules;
 import stirtide.planner.files.SetupCheck;
 import stirtide.planner.http.DayDesk;
 import stirtide.planner.http.Declined;
-import stirtide.planner.log.LogFailure;
 import stirtide.planner.service.KeptDays.KeptDay;
 import stirtide.planner.whatif.WhatIfAnswer;
 import stirtide.planner.whatif.WhatIfQuestion;
@@ -34,9 +32,6 @@ final class DayRoom implements DayDesk {
     /** Every few minutes something falls due on a day that was left open: a longer way would take hours. */
     private static final Duration FARTHEST = Duration.ofDays(7);
 
-    /** Some months of a busy bar; more would make the opening of a day large and teach little. */
-    private static final int MOST_USES = 1000;
-
     private final ClientDesk clients;
     private final LogThread log;
     private final SalonClock clock;
@@ -45,6 +40,7 @@ final class DayRoom implements DayDesk {
     private final TickRunner ticks;
     private final SerialQueue advances = new SerialQueue();
     private final KeptDays days;
+    private final AskedAtOnce atOnce;
     private Runnable onChange = () -> {};
 
     DayRoom(
@@ -58,6 +54,7 @@ final class DayRoom implements DayDesk {
         this.days = new KeptDays(vertx, log, file, keeper -> new PlanRunner(vertx, keeper, drawing), this::heard);
         this.clients = new ClientDesk(vertx, clients, days);
         this.log = log;
+        this.atOnce = new AskedAtOnce(vertx);
         this.clock = clock;
         this.commands = new CommandRunner(log, clock, meters, this::learned, DayRoom::filesObjection);
         this.drawing = drawing;
@@ -136,7 +133,7 @@ final class DayRoom implements DayDesk {
             String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
         if (!(request.command() instanceof OpenDay open)) return commandAtHand(day, request, ifMatch, role);
         // The newest day before it teaches it and must stay whole until it is open.
-        Optional<String> newest = newestBefore(open);
+        Optional<String> newest = days.newestBefore(open);
         return newest.map(days::atHand)
                 .orElse(Future.succeededFuture())
                 .recover(unreadable -> Future.succeededFuture())
@@ -144,10 +141,6 @@ final class DayRoom implements DayDesk {
                     Runnable letGo = newest.map(name -> listen(name, () -> {})).orElse(() -> {});
                     return commandAtHand(day, request, ifMatch, role).onComplete(done -> letGo.run());
                 });
-    }
-
-    private Optional<String> newestBefore(OpenDay open) {
-        return days.newestBefore(open.setup().salon().salonId(), open.setup().date());
     }
 
     private Future<CommandAnswer> commandAtHand(
@@ -167,7 +160,8 @@ final class DayRoom implements DayDesk {
 
     @Override
     public Optional<ShownDay> show(String day) {
-        return day(day).map(state -> DayAnswers.view(state, clock.now(), clock.ratePermille()));
+        return day(day).map(state -> atOnce.answer(
+                List.of(day, state.revision()), () -> DayAnswers.view(state, clock.now(), clock.ratePermille())));
     }
 
     @Override
@@ -198,13 +192,7 @@ final class DayRoom implements DayDesk {
 
     /** A day that is opened learns from the days before it; the event carries what it learned. */
     private DayCommand learned(DayCommand command) {
-        if (!(command instanceof OpenDay open)) return command;
-        Optional<String> name = newestBefore(open);
-        Optional<Day> newest = name.flatMap(this::day);
-        if (name.isPresent() && newest.isEmpty())
-            throw new LogFailure(LogFailure.Kind.UNAVAILABLE, name.get() + " cannot be read; nothing was stored");
-        return new OpenDay(
-                PastUses.learned(open.setup(), newest, days.teaching(), MOST_USES, open.bookings()), open.bookings());
+        return command instanceof OpenDay open ? days.taught(open) : command;
     }
 
     /** A piece changed at a terminal is held against the rules of the files, by the code that reads the files. */
@@ -225,7 +213,8 @@ final class DayRoom implements DayDesk {
 
     @Override
     public Future<List<StoredEvent>> events(String day, long after, int limit) {
-        return log.read(day, after, limit);
+        long newest = day(day).map(Day::revision).orElse(0L);
+        return atOnce.answer(List.of(day, newest, after, limit), () -> log.read(day, after, limit));
     }
 
     @Override
@@ -254,6 +243,7 @@ final class DayRoom implements DayDesk {
     }
 
     private void clockChanged() {
+        atOnce.forget();
         ticks.arrange();
         days.all().forEach(kept -> kept.keeper().announce());
     }

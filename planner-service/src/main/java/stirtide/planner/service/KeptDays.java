@@ -3,7 +3,6 @@ package stirtide.planner.service;
 import io.vertx.core.Future;
 import io.vertx.core.Vertx;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -15,10 +14,13 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.planner.day.Clients;
 import stirtide.planner.day.Day;
 import stirtide.planner.day.PastDay;
+import stirtide.planner.day.PastUses;
 import stirtide.planner.day.Ticker;
+import stirtide.planner.log.LogFailure;
 
 /**
  * All days of the service. Those that are not over are whole in memory; of those that are over only a few that were
@@ -27,6 +29,9 @@ import stirtide.planner.day.Ticker;
 final class KeptDays {
     /** Days that are over and still whole in memory. */
     private static final int MOST_LOOKED_AT = 4;
+
+    /** Some months of a busy bar; more would make the opening of a day large and teach little. */
+    private static final int MOST_USES = 1000;
 
     private final Vertx vertx;
     private final LogThread log;
@@ -196,15 +201,26 @@ final class KeptDays {
                 .max(Instant::compareTo);
     }
 
-    /** Name of the newest day of a salon before a date. */
-    Optional<String> newestBefore(String salonId, LocalDate date) {
-        return revisions().headMap(salonId + "/" + date).keySet().stream()
-                .filter(name -> name.startsWith(salonId + "/"))
+    /** Name of the newest day of the salon before the one to be opened. */
+    Optional<String> newestBefore(OpenDay open) {
+        String salon = open.setup().salon().salonId() + "/";
+        return revisions().headMap(salon + open.setup().date()).keySet().stream()
+                .filter(name -> name.startsWith(salon))
                 .reduce((earlier, later) -> later);
     }
 
+    /** The opening of a day with what the days before it teach; the newest of them must be at hand. */
+    OpenDay taught(OpenDay open) {
+        Optional<String> name = newestBefore(open);
+        Optional<Day> newest = name.flatMap(this::opened).map(KeptDay::day);
+        if (name.isPresent() && newest.isEmpty())
+            throw new LogFailure(LogFailure.Kind.UNAVAILABLE, name.get() + " cannot be read; nothing was stored");
+        return new OpenDay(
+                PastUses.learned(open.setup(), newest, teaching(), MOST_USES, open.bookings()), open.bookings());
+    }
+
     /** What every opened day teaches. */
-    List<PastDay> teaching() {
+    private List<PastDay> teaching() {
         List<PastDay> past = new ArrayList<>();
         resting.all().values().forEach(day -> past.add(day.lessons().past()));
         days.values().stream()
