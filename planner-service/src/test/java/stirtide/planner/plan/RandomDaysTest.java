@@ -12,14 +12,14 @@ class RandomDaysTest {
         return IntStream.range(0, 10);
     }
 
-    /** A thousand invented days of 5 to 80 services in all, every other one drawn at once, the rest with rounds. */
+    /** A thousand invented days of 5 to 80 services in all, each tenth drawn with rounds, the rest at once. */
     @ParameterizedTest
     @MethodSource("hundreds")
     void no_plan_of_a_hundred_random_days_breaks_a_hard_rule(int hundred) {
         for (int i = 0; i < 100; i++) {
             int seed = 100 * hundred + i;
             PlanQuestion question = RandomDay.of(seed, 5 + seed * 37 % 76);
-            assertThat(PlanChecker.check(question, Planner.draw(question, seed % 2 * 2)))
+            assertThat(PlanChecker.check(question, Planner.draw(question, seed % 10 == 9 ? 2 : 0)))
                     .as("seed %d", seed)
                     .isEmpty();
         }
