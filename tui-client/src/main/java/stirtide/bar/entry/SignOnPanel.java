@@ -23,6 +23,7 @@ public final class SignOnPanel extends FieldsPanel {
     private final ChoiceField person;
     private final CodeField code;
     private boolean asking;
+    private long askedNanos;
     private String refused = "";
     private long lockedUntilNanos;
     private boolean locked;
@@ -70,7 +71,7 @@ public final class SignOnPanel extends FieldsPanel {
     }
 
     private String word(long nanos) {
-        if (asking) return "asking the service";
+        if (asking) return "asking the service, " + (nanos - askedNanos) / SECOND_NANOS + " s";
         if (isLocked(nanos)) {
             long left = (lockedUntilNanos - nanos + SECOND_NANOS - 1) / SECOND_NANOS;
             return "! too many wrong codes: no code is looked at for " + left + " s";
@@ -92,6 +93,7 @@ public final class SignOnPanel extends FieldsPanel {
     PanelAnswer complete(Key enter, Scene scene) {
         if (asking || isLocked(scene.nanos())) return new PanelAnswer.Stay();
         asking = true;
+        askedNanos = scene.nanos();
         refused = "";
         return new PanelAnswer.SignOn(personIds.get(person.picked()), code.text());
     }

@@ -9,6 +9,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.net.http.HttpTimeoutException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -263,6 +264,7 @@ public final class ServiceApi {
 
     /** A failure in a few words for the header. */
     static String reason(IOException failure) {
+        if (failure instanceof HttpTimeoutException) return "the service did not answer in time";
         String message = failure.getMessage();
         return message == null || message.isBlank() ? "the service cannot be reached" : message;
     }

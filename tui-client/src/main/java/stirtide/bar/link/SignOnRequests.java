@@ -4,12 +4,16 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.time.Duration;
 import java.util.Optional;
 import stirtide.events.json.ContractJson;
 
 /** The requests of signing on and off. Every method blocks its thread until the answer or a failure. */
 final class SignOnRequests {
     private static final String PATH = "/sign-on";
+    /** Looking at a code is slow on purpose, and slower on a busy machine. */
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
+
     private static final int CREATED = 201;
     private static final int OK = 200;
     private static final int NOT_FOUND = 404;
@@ -50,6 +54,7 @@ final class SignOnRequests {
         try {
             HttpRequest request = asTerminal()
                     .header("Content-Type", "application/json")
+                    .timeout(PATIENCE)
                     .POST(HttpRequest.BodyPublishers.ofString(body))
                     .build();
             return answer(api.send(request));

@@ -51,7 +51,9 @@ class SignOnTest {
         assertThat(bench.picture()).contains("Bohdan", "[******").doesNotContain("123456");
         bench.press(Key.Kind.ENTER);
         assertThat(bench.signOns).containsExactly("bohdan 123456");
-        assertThat(bench.picture()).contains("asking the service");
+        assertThat(bench.picture()).contains("asking the service, 0 s");
+        bench.pass(4);
+        assertThat(bench.picture()).contains("asking the service, 4 s");
         bench.press(Key.Kind.ENTER);
         assertThat(bench.signOns).hasSize(1);
         bench.hear(new LinkNews.SignOn.Begun("bohdan", "colorist"));
