@@ -15,8 +15,6 @@ import java.util.function.Function;
 
 /** All open lines: their number is capped, a timer keeps them alive, and they end before the server does. */
 final class Feeds {
-    private static final long BEAT_MILLIS = 5_000;
-
     private final DayDesk desk;
     private final Limits limits;
     private final Map<Feed, Opened> open = new LinkedHashMap<>();
@@ -27,7 +25,8 @@ final class Feeds {
     Feeds(Vertx vertx, DayDesk desk, Limits limits) {
         this.desk = desk;
         this.limits = limits;
-        vertx.setPeriodic(BEAT_MILLIS, timer -> List.copyOf(open.keySet()).forEach(this::beat));
+        vertx.setPeriodic(
+                limits.beatMillis(), timer -> List.copyOf(open.keySet()).forEach(this::beat));
     }
 
     /** Number of open lines; may be asked from any thread. */

@@ -53,10 +53,13 @@ public final class HttpEdge {
                 .register(registry);
         HttpServer management = vertx.createHttpServer(options(LOOPBACK, address.managementPort(), door.limits()))
                 .requestHandler(WrittenAddresses.only(OwnNames.only(ManagementRoutes.router(vertx, registry, ready))));
-        return ApiRouter.build(vertx, door, desk, feeds).compose(router -> {
+        return ApiRouter.build(vertx, door, desk, feeds, new Refusals(registry)).compose(router -> {
             HttpServerOptions options = options(address.host(), address.port(), door.limits());
             door.encryption().ifPresent(files -> encrypt(options, files));
             Connections connections = new Connections(door.limits());
+            Gauge.builder("stirtide.connections", connections, Connections::count)
+                    .description("Open connections to the salon's server")
+                    .register(registry);
             HttpServer api = vertx.createHttpServer(options)
                     .connectionHandler(connections::opened)
                     .invalidRequestHandler(InvalidRequests::answer)
@@ -88,7 +91,10 @@ public final class HttpEdge {
                 .setIdleTimeoutUnit(TimeUnit.SECONDS)
                 .setMaxHeaderSize(HEADER_BYTES)
                 .setMaxInitialLineLength(LINE_BYTES)
-                .setHttp2ClearTextEnabled(false);
+                .setHttp2ClearTextEnabled(false)
+                // There are no web sockets here; what prepares them would keep a list of requests.
+                .setPerFrameWebSocketCompressionSupported(false)
+                .setPerMessageWebSocketCompressionSupported(false);
     }
 
     /** Port of the salon's server. */

@@ -10,6 +10,7 @@ package stirtide.planner.http;
  * @param commandsPerMinute commands of one token or sign-on in any minute
  * @param idleSeconds seconds after which a quiet connection, or one whose headers dribble in, is closed
  * @param bodyMillis milliseconds within which a body must be complete
+ * @param beatMillis milliseconds between two comments on an open line; a listener that read nothing for seven is let go
  */
 public record Limits(
         int connections,
@@ -18,10 +19,11 @@ public record Limits(
         int listenersPerPeer,
         int commandsPerMinute,
         int idleSeconds,
-        int bodyMillis) {
+        int bodyMillis,
+        int beatMillis) {
     /** For a service that only its own machine reaches: one address is everybody. */
-    public static final Limits LOOPBACK = new Limits(2000, 2000, 1000, 1000, 600, 30, 10_000);
+    public static final Limits LOOPBACK = new Limits(2000, 2000, 1000, 1000, 600, 30, 10_000, 5_000);
 
     /** For a service on a network. */
-    public static final Limits NETWORK = new Limits(2000, 64, 1000, 20, 600, 30, 10_000);
+    public static final Limits NETWORK = new Limits(2000, 64, 1000, 20, 600, 30, 10_000, 5_000);
 }

@@ -11,17 +11,20 @@ import stirtide.planner.service.Main;
 
 /** The service as a process, whose output goes to a file and is searched at the end. */
 final class HostileService implements AutoCloseable {
-    private static final Pattern READY = Pattern.compile("ready on http://127\\.0\\.0\\.1:(\\d+) ");
+    private static final Pattern READY =
+            Pattern.compile("ready on http://127\\.0\\.0\\.1:(\\d+) \\(health and metrics on port (\\d+)\\)");
     private static final int MOST_MILLIS = 60_000;
 
     private final Process process;
     private final Path output;
     private final int port;
+    private final int managementPort;
 
-    private HostileService(Process process, Path output, int port) {
+    private HostileService(Process process, Path output, int port, int managementPort) {
         this.process = process;
         this.output = output;
         this.port = port;
+        this.managementPort = managementPort;
     }
 
     static HostileService start(Path data, Path output) throws IOException, InterruptedException {
@@ -50,7 +53,9 @@ final class HostileService implements AutoCloseable {
         long until = System.nanoTime() + MOST_MILLIS * 1_000_000L;
         while (System.nanoTime() < until && process.isAlive()) {
             Matcher ready = READY.matcher(Files.readString(output, StandardCharsets.UTF_8));
-            if (ready.find()) return new HostileService(process, output, Integer.parseInt(ready.group(1)));
+            if (ready.find())
+                return new HostileService(
+                        process, output, Integer.parseInt(ready.group(1)), Integer.parseInt(ready.group(2)));
             Thread.onSpinWait();
         }
         process.destroyForcibly();
@@ -61,13 +66,17 @@ final class HostileService implements AutoCloseable {
         return port;
     }
 
+    int managementPort() {
+        return managementPort;
+    }
+
     boolean isAlive() {
         return process.isAlive();
     }
 
     /** Lines of its own output that should not be there: personal data, failures it did not expect. */
     List<String> wrongLines() throws IOException {
-        Pattern wrong = Pattern.compile("-canary|stir_|stis_|Exception|\\tat |ERROR");
+        Pattern wrong = Pattern.compile("-canary|stir_|stis_|Exception|\\tat |ERROR|micrometer");
         return Files.readString(output, StandardCharsets.UTF_8)
                 .lines()
                 .filter(line -> wrong.matcher(line).find())

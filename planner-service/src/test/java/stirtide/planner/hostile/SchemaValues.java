@@ -34,17 +34,20 @@ final class SchemaValues {
             "^[0-9]{6}$", List.of("000000", "123456", "999999"));
 
     /** Values the salon knows, by the name of the field. */
-    private static final Map<String, List<String>> BY_NAME = Map.of(
-            "menuId", List.of("half", "full"),
-            "length", List.of("medium", "long"),
-            "density", List.of("medium", "thick"),
-            "personId", List.of("mika", "ada"),
-            "stylistId", List.of("ada"),
-            "lightenerId", List.of("powder"),
-            "zone", List.of("front foils", "back foils"),
-            "clientRef", List.of("K1", "R.M.", "J.P."),
-            "bowl", List.of("1a", "2a", "3a", "4a"),
-            "bookingUid", List.of("b-10", "b-11", "b-12", "b-13"));
+    private static final Map<String, List<String>> BY_NAME = Map.ofEntries(
+            Map.entry("menuId", List.of("half", "full")),
+            Map.entry("length", List.of("medium", "long")),
+            Map.entry("density", List.of("medium", "thick")),
+            Map.entry("personId", List.of("mika", "ada")),
+            Map.entry("stylistId", List.of("ada")),
+            Map.entry("lightenerId", List.of("powder")),
+            Map.entry("zone", List.of("front foils", "back foils")),
+            Map.entry("clientRef", List.of("K1", "R.M.", "J.P.")),
+            Map.entry("bowl", List.of("1a", "2a", "3a", "4a")),
+            Map.entry("bookingUid", List.of("b-10", "b-11", "b-12", "b-13")),
+            Map.entry("start", List.of("2027-03-09T12:30:00Z", "2027-03-09T13:00:00Z")),
+            Map.entry("from", List.of("2027-03-09T10:00:00Z")),
+            Map.entry("to", List.of("2027-03-09T11:00:00Z")));
 
     private static final List<String> WORDS = List.of(
             "mika",

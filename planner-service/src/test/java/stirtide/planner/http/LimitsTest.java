@@ -91,7 +91,7 @@ class LimitsTest {
 
     @Test
     void one_connection_too_many_of_an_address_is_told_so_and_closed() throws Exception {
-        start(new Limits(100, 3, 10, 10, 60, 30, 10_000));
+        start(new Limits(100, 3, 10, 10, 60, 30, 10_000, 5_000));
         for (int count = 0; count < 3; count++) assertThat(ask(DAYS)).contains(" 200 ");
         Socket fourth = open();
         write(fourth, DAYS);
@@ -103,7 +103,7 @@ class LimitsTest {
 
     @Test
     void one_listener_too_many_is_told_so() throws Exception {
-        start(new Limits(100, 100, 4, 2, 60, 30, 10_000));
+        start(new Limits(100, 100, 4, 2, 60, 30, 10_000, 5_000));
         assertThat(ask(LIVE)).contains(" 200 ");
         assertThat(ask(LIVE)).contains(" 200 ");
         assertThat(ask(LIVE)).contains(" 429 ", "retry-after: 10");
@@ -112,14 +112,14 @@ class LimitsTest {
 
     @Test
     void the_last_listener_of_all_is_told_so() throws Exception {
-        start(new Limits(100, 100, 1, 2, 60, 30, 10_000));
+        start(new Limits(100, 100, 1, 2, 60, 30, 10_000, 5_000));
         assertThat(ask(LIVE)).contains(" 200 ");
         assertThat(ask(LIVE)).contains(" 503 ", "retry-after: 10");
     }
 
     @Test
     void headers_that_dribble_in_end_with_the_connection() throws Exception {
-        start(new Limits(100, 100, 10, 10, 60, 1, 10_000));
+        start(new Limits(100, 100, 10, 10, 60, 1, 10_000, 5_000));
         Socket slow = open();
         write(slow, "GET /days HTTP/1.1\r\nHost: loc");
         assertThat(rest(slow)).isEmpty();
@@ -127,7 +127,7 @@ class LimitsTest {
 
     @Test
     void a_body_that_does_not_come_is_answered_with_408() throws Exception {
-        start(new Limits(100, 100, 10, 10, 60, 30, 200));
+        start(new Limits(100, 100, 10, 10, 60, 30, 200, 5_000));
         Socket slow = open();
         write(
                 slow,
@@ -141,7 +141,7 @@ class LimitsTest {
         String token = new AccessFile(folder)
                 .make("mika", Role.ASSISTANT, Optional.empty(), Instant.now(), Duration.ofDays(1))
                 .token();
-        start(new Limits(100, 100, 10, 10, 3, 30, 10_000));
+        start(new Limits(100, 100, 10, 10, 3, 30, 10_000, 5_000));
         String body =
                 "{\"commandId\":\"command-1\",\"actor\":\"mika\",\"command\":{\"type\":\"StartService\",\"service\":1}}";
         String request = "POST /days/" + StandStillDesk.DAY

@@ -14,7 +14,7 @@ import stirtide.planner.whatif.WhatIfAnswer;
 import stirtide.planner.whatif.WhatIfQuestion;
 
 /** A desk with one day at revision 3 that accepts every command but "failure". */
-final class StandStillDesk implements DayDesk {
+class StandStillDesk implements DayDesk {
     static final String DAY = "quay-house/2027-03-09";
 
     @Override
