@@ -13,14 +13,15 @@ import stirtide.planner.log.EventLog.Damage;
 import stirtide.planner.log.LogCare;
 import stirtide.planner.log.LogFailure;
 
-/** Looks after a log whose service is stopped, from the command line. */
+/** Looks after a log from the command line. */
 public final class Main {
     private static final String USAGE = """
             verify FOLDER              tells whether every event is as it was written
             export FOLDER [--day D]    writes the events, one CloudEvent a line, to standard output
             import FILE FOLDER         brings exported events into an empty folder
             backup FOLDER FILE         writes the whole log into one new file
-            restore FILE FOLDER        brings a backup into an empty folder
+            restore FILE FOLDER [KEYS] brings a backup into an empty folder, with the clients' keys of the folder KEYS
+            client FOLDER ...          tells what is kept of a client, and forgets
             token FOLDER ...           makes, lists and takes back tokens
             person FOLDER ...          gives people codes to sign on with, and takes them away
             """;
@@ -64,13 +65,18 @@ public final class Main {
             return report(LogCare.export(Path.of(words.get(1)), Optional.empty(), out::println), err);
         if (task.equals("export") && words.size() == 4 && words.get(2).equals("--day"))
             return report(LogCare.export(Path.of(words.get(1)), Optional.of(words.get(3)), out::println), err);
+        if (task.equals("client")) return ClientTasks.run(words, out);
+        if (task.equals("restore") && words.size() == 4) {
+            Backups.restore(Path.of(words.get(1)), Path.of(words.get(2)), Optional.of(Path.of(words.get(3))));
+            return 0;
+        }
         if (words.size() != 3) throw new CareFailure(CareFailure.USAGE, "accepted are:\n" + USAGE);
         Path from = Path.of(words.get(1));
         Path to = Path.of(words.get(2));
         switch (task) {
             case "import" -> err.println("stirtide: " + Moves.bring(from, to) + " events brought and verified");
             case "backup" -> Backups.backup(from, to);
-            case "restore" -> Backups.restore(from, to);
+            case "restore" -> Backups.restore(from, to, Optional.empty());
             default -> throw new CareFailure(CareFailure.USAGE, "accepted are:\n" + USAGE);
         }
         return 0;

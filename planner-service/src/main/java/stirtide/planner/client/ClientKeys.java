@@ -186,6 +186,15 @@ public final class ClientKeys {
 
     /** Writes it; what stood in the file before is overwritten. May be called on a thread that waits. */
     public void write(Snapshot snapshot) throws IOException {
+        write(file, erasedFile, snapshot);
+    }
+
+    /** Writes it into another folder. */
+    public void writeTo(Path folder, Snapshot snapshot) throws IOException {
+        write(folder.resolve("clients.keys"), folder.resolve("clients.erased"), snapshot);
+    }
+
+    private static void write(Path file, Path erasedFile, Snapshot snapshot) throws IOException {
         byte[] known = snapshot.erased().getBytes(StandardCharsets.UTF_8);
         if (known.length > 0) OwnerFile.write(erasedFile, snapshot.erased());
         OwnerFile.writeOver(file, snapshot.keys());

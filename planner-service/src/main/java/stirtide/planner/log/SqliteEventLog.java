@@ -12,8 +12,6 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
 import stirtide.events.day.StoredEvent;
 
 /**
@@ -109,7 +107,7 @@ public final class SqliteEventLog implements EventLog {
                     ? verifier.verify(HeadAnchor.read(folder.anchor()))
                     : verifier.verifyAllButEvents(HeadAnchor.read(folder.anchor()));
         } catch (SQLException failed) {
-            throw translate(failed);
+            throw SqliteFile.translate(failed, folder.file());
         } catch (IOException unreadable) {
             throw new LogFailure(LogFailure.Kind.UNAVAILABLE, "cannot read " + folder.anchor(), unreadable);
         } finally {
@@ -158,7 +156,7 @@ public final class SqliteEventLog implements EventLog {
     private Append afterFailure(
             SQLException failed, String day, long expectedRevision, String commandId, List<StoredEvent> events) {
         closeConnection();
-        if (isLostSync(failed)) {
+        if (SqliteFile.isLostSync(failed)) {
             // What is read now may come from memory, not from the disk: nothing it says can be answered upon.
             standStill("the disk failed to keep what was written to " + folder.file()
                     + "; whether the last command is stored shows after a restart, send it again then");
@@ -167,13 +165,7 @@ public final class SqliteEventLog implements EventLog {
         if (isStored(day, expectedRevision, commandId, events)) {
             return new Append.Appended(expectedRevision + 1, expectedRevision + events.size());
         }
-        throw translate(failed);
-    }
-
-    private static boolean isLostSync(SQLException failed) {
-        SQLiteErrorCode code =
-                failed instanceof SQLiteException sqlite ? sqlite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
-        return code == SQLiteErrorCode.SQLITE_IOERR_FSYNC || code == SQLiteErrorCode.SQLITE_IOERR_DIR_FSYNC;
+        throw SqliteFile.translate(failed, folder.file());
     }
 
     private boolean isStored(String day, long expectedRevision, String commandId, List<StoredEvent> events) {
@@ -252,7 +244,7 @@ public final class SqliteEventLog implements EventLog {
             return question.of(connected());
         } catch (SQLException failed) {
             closeConnection();
-            throw translate(failed);
+            throw SqliteFile.translate(failed, folder.file());
         }
     }
 
@@ -263,28 +255,6 @@ public final class SqliteEventLog implements EventLog {
             statements = new SqliteStatements(connection);
         }
         return statements;
-    }
-
-    private LogFailure translate(SQLException failed) {
-        SQLiteErrorCode code =
-                failed instanceof SQLiteException sqlite ? sqlite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
-        return switch (SQLiteErrorCode.getErrorCode(code.code & 0xff)) {
-            case SQLITE_FULL ->
-                new LogFailure(LogFailure.Kind.FULL, "no space is left for the log; nothing was stored", failed);
-            case SQLITE_BUSY, SQLITE_LOCKED ->
-                new LogFailure(
-                        LogFailure.Kind.IN_USE,
-                        "another process has the log " + folder.file() + "; stop it first",
-                        failed);
-            case SQLITE_CORRUPT, SQLITE_NOTADB ->
-                new LogFailure(
-                        LogFailure.Kind.DAMAGED,
-                        "the log " + folder.file() + " cannot be read; restore a copy",
-                        failed);
-            default ->
-                new LogFailure(
-                        LogFailure.Kind.UNAVAILABLE, "the log cannot be read or written; nothing was stored", failed);
-        };
     }
 
     private void closeConnection() {
@@ -308,5 +278,16 @@ public final class SqliteEventLog implements EventLog {
         }
         if (readOnly != null) folder.removeSharedMemory();
         folder.close();
+    }
+
+    /** Begins a copy of the log into a new file; {@link #copyOn} goes on with it. Refused when read only. */
+    public LogCopy beginCopy(Path file) {
+        refuseWhenReadOnly();
+        return ask(statements -> new LogCopy(file, statements.connection()));
+    }
+
+    /** Copies some more between two appends; false when nothing is left to copy. */
+    public boolean copyOn(LogCopy copy) {
+        return ask(statements -> copy.copyOn(statements.connection()));
     }
 }

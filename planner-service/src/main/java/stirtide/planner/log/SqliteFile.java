@@ -8,6 +8,8 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 
 /** Opens the log file with the settings that make an answered append durable, and with its tables. */
 final class SqliteFile {
@@ -97,6 +99,31 @@ final class SqliteFile {
             return text(statement, "PRAGMA user_version").equals("0")
                     && text(statement, "SELECT count(*) FROM sqlite_schema").equals("0");
         }
+    }
+
+    /** What a failure of the driver means to whoever runs the service. */
+    static LogFailure translate(SQLException failed, Path file) {
+        SQLiteErrorCode code =
+                failed instanceof SQLiteException sqlite ? sqlite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
+        return switch (SQLiteErrorCode.getErrorCode(code.code & 0xff)) {
+            case SQLITE_FULL ->
+                new LogFailure(LogFailure.Kind.FULL, "no space is left for the log; nothing was stored", failed);
+            case SQLITE_BUSY, SQLITE_LOCKED ->
+                new LogFailure(
+                        LogFailure.Kind.IN_USE, "another process has the log " + file + "; stop it first", failed);
+            case SQLITE_CORRUPT, SQLITE_NOTADB ->
+                new LogFailure(LogFailure.Kind.DAMAGED, "the log " + file + " cannot be read; restore a copy", failed);
+            default ->
+                new LogFailure(
+                        LogFailure.Kind.UNAVAILABLE, "the log cannot be read or written; nothing was stored", failed);
+        };
+    }
+
+    /** Whether the disk said that it could not keep what was written. */
+    static boolean isLostSync(SQLException failed) {
+        SQLiteErrorCode code =
+                failed instanceof SQLiteException sqlite ? sqlite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
+        return code == SQLiteErrorCode.SQLITE_IOERR_FSYNC || code == SQLiteErrorCode.SQLITE_IOERR_DIR_FSYNC;
     }
 
     private static void create(Statement statement, Path file) throws SQLException {
