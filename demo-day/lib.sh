@@ -35,7 +35,7 @@ build() {
 
 archive="$root/demo-day/target/demo.jsa"
 java_options=("-XX:SharedArchiveFile=$archive" -Xlog:disable -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Djava.awt.headless=true -Djava.io.tmpdir=/tmp
-    -Dorg.slf4j.simpleLogger.defaultLogLevel=error -Dstirtide.demo.salon="$root/demo-day/salon"
+    -Dstirtide.demo.salon="$root/demo-day/salon"
     -cp "$root/demo-day/target/lib/*")
 
 # An archive of parsed classes serves one place and one Java only; any other ignores it without a word.

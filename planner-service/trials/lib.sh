@@ -2,7 +2,7 @@
 measure() {
     mvn -q -B -ntp -Pfast -pl planner-service -am test-compile dependency:build-classpath \
         -Dmdep.outputFile=target/measure.classpath -Dmdep.includeScope=test >&2
-    exec java -Xmx512m -XX:+UseSerialGC -Dorg.slf4j.simpleLogger.defaultLogLevel="${STIRTIDE_LOG_LEVEL:-warn}" \
+    exec java -Xmx512m -XX:+UseSerialGC \
         -cp "planner-service/target/classes:planner-service/target/test-classes:$(cat planner-service/target/measure.classpath)" \
         "$@"
 }

@@ -5,11 +5,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.logging.Level;
 import stirtide.demo.folder.PlanCommand;
 import stirtide.demo.link.ServiceSilent;
 import stirtide.demo.live.BeginCommand;
 import stirtide.demo.live.LatencyCommand;
 import stirtide.demo.live.RunCommand;
+import stirtide.planner.service.LogOutput;
 
 /** Entry of the scripts in {@code demo-day}: the first argument names the command. */
 public final class Main {
@@ -17,6 +19,8 @@ public final class Main {
 
     /** Runs a command and ends the process with its exit code. */
     public static void main(String[] arguments) {
+        // The service runs in this process; what it says beside failures would stand in the middle of a screen.
+        LogOutput.start(LogOutput.Form.TEXT, Level.SEVERE);
         PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
         System.exit(run(Arrays.asList(arguments), out, err));

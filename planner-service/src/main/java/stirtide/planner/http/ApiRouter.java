@@ -37,11 +37,14 @@ final class ApiRouter {
         this.handlers = handlers;
     }
 
-    static Future<Router> build(Vertx vertx, Door door, DayDesk desk, Feeds feeds) {
+    static Future<Router> build(Vertx vertx, Door door, DayDesk desk, Feeds feeds, Refusals refusals) {
         Doorkeeper keeper = new Doorkeeper(vertx, door, desk);
         ApiRouter routes =
                 new ApiRouter(vertx, door.limits().bodyMillis(), keeper, desk, handlers(vertx, keeper, desk, feeds));
-        return Contract.load(vertx).map(routes::route);
+        return Contract.load(vertx).map(routes::route).map(router -> {
+            router.route().order(-1).handler(refusals::watch);
+            return router;
+        });
     }
 
     /** Handlers by operation id. */

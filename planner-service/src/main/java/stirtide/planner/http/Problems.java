@@ -29,6 +29,7 @@ final class Problems {
             ctx.request().connection().close();
             return;
         }
+        Refusals.count(ctx, problem.code());
         if (problem.status() == 503 && !response.headers().contains("retry-after"))
             response.putHeader("retry-after", "1");
         response.setStatusCode(problem.status())

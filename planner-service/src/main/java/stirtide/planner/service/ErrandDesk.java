@@ -41,8 +41,7 @@ final class ErrandDesk {
         try {
             return switch (errand.task()) {
                 case Errand.BACKUP -> backup(Path.of(errand.argument()));
-                case Errand.CLIENT_EXPORT ->
-                    client(ask(() -> Future.succeededFuture(days.clientRecord(errand.argument(), Optional.empty()))));
+                case Errand.CLIENT_EXPORT -> client(ask(() -> days.clientRecord(errand.argument(), Optional.empty())));
                 case Errand.CLIENT_ERASE ->
                     client(ask(() -> days.eraseClient(errand.argument())
                             .map(known -> known ? Optional.of("") : Optional.<String>empty())));

@@ -6,6 +6,7 @@ import io.vertx.core.Vertx;
 import io.vertx.core.WorkerExecutor;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import stirtide.events.day.StoredEvent;
@@ -59,6 +60,11 @@ final class LogThread {
     /** Why nothing can be stored any more; empty while all is well. */
     Optional<String> readOnly() {
         return log.readOnly();
+    }
+
+    /** Other work on the log, between two questions. */
+    <T> Future<T> between(Callable<T> work) {
+        return thread.executeBlocking(work);
     }
 
     private <T> Future<T> ask(Function<EventLog, T> question) {

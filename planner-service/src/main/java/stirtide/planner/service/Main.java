@@ -1,6 +1,7 @@
 package stirtide.planner.service;
 
 import java.util.List;
+import java.util.logging.Level;
 
 /** Starts the service from the command line and stops it when the process is told to end. */
 public final class Main {
@@ -13,6 +14,7 @@ public final class Main {
             return;
         }
         try {
+            LogOutput.start(SettingsReader.logForm(List.of(arguments), System.getenv()), Level.INFO);
             run(SettingsReader.read(List.of(arguments), System.getenv()));
         } catch (StartFailure failure) {
             System.err.println("stirtide: " + failure.getMessage());
@@ -24,7 +26,8 @@ public final class Main {
     private static void run(Settings settings) {
         PlannerService service = PlannerService.start(settings);
         Runtime.getRuntime().addShutdownHook(new Thread(service::close, "stop"));
-        System.out.println("stirtide: ready on http://" + settings.host() + ":" + service.port()
+        String scheme = settings.encryption().isPresent() ? "https://" : "http://";
+        System.out.println("stirtide: ready on " + scheme + settings.host() + ":" + service.port()
                 + " (health and metrics on port " + service.managementPort() + ")");
     }
 }

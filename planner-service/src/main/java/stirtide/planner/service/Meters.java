@@ -10,17 +10,20 @@ import java.util.concurrent.ConcurrentHashMap;
 final class Meters {
     private final MeterRegistry registry;
     private final Timer append;
-    private final Timer plan;
+    private final Timer planProven;
+    private final Timer planOpen;
     private final Map<String, Timer> commands = new ConcurrentHashMap<>();
 
     Meters(MeterRegistry registry) {
         this.registry = registry;
         this.append = timer("stirtide.append", "Time to make the events of a command durable");
-        this.plan = timer("stirtide.plan", "Time to draw a plan");
+        this.planProven = timer("stirtide.plan", "Time to draw a plan", "proven", "yes");
+        this.planOpen = timer("stirtide.plan", "Time to draw a plan", "proven", "no");
     }
 
-    private Timer timer(String name, String description) {
+    private Timer timer(String name, String description, String... tags) {
         return Timer.builder(name)
+                .tags(tags)
                 .description(description)
                 .publishPercentileHistogram()
                 .minimumExpectedValue(Duration.ofNanos(100_000))
@@ -32,8 +35,9 @@ final class Meters {
         return append;
     }
 
-    Timer plan() {
-        return plan;
+    /** Time to draw a plan, by whether no plan makes clients wait less. */
+    Timer plan(boolean proven) {
+        return proven ? planProven : planOpen;
     }
 
     /** Time from arrival of a command to its answer, by the kind of answer. */

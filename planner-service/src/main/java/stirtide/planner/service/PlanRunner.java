@@ -62,7 +62,16 @@ final class PlanRunner {
         }
 
         Future<Plan> draw(PlanQuestion question) {
-            return thread.executeBlocking(() -> meters.plan().record(() -> ProvenPlanner.draw(question, rounds)));
+            return thread.executeBlocking(() -> {
+                long began = System.nanoTime();
+                Plan plan = ProvenPlanner.draw(question, rounds);
+                boolean proven = plan.totals()
+                        .waitBound()
+                        .filter(least -> least == plan.totals().waitMinutes())
+                        .isPresent();
+                meters.plan(proven).record(System.nanoTime() - began, TimeUnit.NANOSECONDS);
+                return plan;
+            });
         }
 
         /** Answers what-if questions on a thread of their own, so that no plan waits for them. */

@@ -1,10 +1,12 @@
 package stirtide.planner.service;
 
+import io.micrometer.core.instrument.config.MeterFilter;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import io.vertx.core.Vertx;
 import io.vertx.core.VertxOptions;
 import io.vertx.micrometer.Label;
+import io.vertx.micrometer.MetricsDomain;
 import io.vertx.micrometer.MicrometerMetricsFactory;
 import io.vertx.micrometer.MicrometerMetricsOptions;
 import java.io.IOException;
@@ -43,8 +45,10 @@ public final class PlannerService implements AutoCloseable {
     public static PlannerService start(Settings settings) {
         Optional<CommandRequest> opening = DayOpening.read(settings);
         Door door = Exposure.door(settings);
-        EventLog log = openLog(settings);
+        SqliteEventLog log = openLog(settings);
         PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
+        // Both servers would register the same; "stirtide.connections" tells of the one that matters.
+        registry.config().meterFilter(MeterFilter.denyNameStartsWith("vertx.http.server.active"));
         Vertx vertx = vertx(registry);
         ServiceVerticle verticle = new ServiceVerticle(settings, door, clients(settings, log), log, registry, opening);
         PlannerService service = new PlannerService(vertx, log, verticle);
@@ -68,7 +72,7 @@ public final class PlannerService implements AutoCloseable {
         }
     }
 
-    private static EventLog openLog(Settings settings) {
+    private static SqliteEventLog openLog(Settings settings) {
         try {
             return SqliteEventLog.openToServe(settings.data());
         } catch (LogFailure failed) {
@@ -80,6 +84,8 @@ public final class PlannerService implements AutoCloseable {
         MicrometerMetricsOptions metrics = new MicrometerMetricsOptions()
                 .setEnabled(true)
                 .setJvmMetricsEnabled(true)
+                // Each server would register gauges of the same pool once more.
+                .addDisabledMetricsCategory(MetricsDomain.NAMED_POOLS)
                 .setLabels(EnumSet.of(Label.HTTP_ROUTE, Label.HTTP_METHOD, Label.HTTP_CODE));
         return Vertx.builder()
                 .with(new VertxOptions().setEventLoopPoolSize(1).setMetricsOptions(metrics))

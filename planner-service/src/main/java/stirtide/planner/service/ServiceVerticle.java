@@ -4,6 +4,7 @@ import io.micrometer.core.instrument.Gauge;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import io.vertx.core.Future;
 import io.vertx.core.VerticleBase;
+import java.io.IOException;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -11,11 +12,12 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
 import stirtide.planner.client.ClientKeys;
+import stirtide.planner.errand.ErrandDoor;
 import stirtide.planner.http.DayDesk.CommandAnswer;
 import stirtide.planner.http.Door;
 import stirtide.planner.http.HttpEdge;
 import stirtide.planner.http.Readiness;
-import stirtide.planner.log.EventLog;
+import stirtide.planner.log.SqliteEventLog;
 
 /** Everything that runs on the service's one context. */
 final class ServiceVerticle extends VerticleBase {
@@ -24,20 +26,22 @@ final class ServiceVerticle extends VerticleBase {
     private final Settings settings;
     private final Door door;
     private final ClientKeys clients;
-    private final EventLog log;
+    private final SqliteEventLog log;
     private final RestingFile restingFile;
     private final PrometheusMeterRegistry registry;
     private final Optional<CommandRequest> opening;
     private volatile boolean ready;
     private volatile long newestRevisions;
+    private volatile int knownDays;
     private volatile @Nullable HttpEdge edge;
     private @Nullable DayRoom room;
+    private @Nullable ErrandDoor errands;
 
     ServiceVerticle(
             Settings settings,
             Door door,
             ClientKeys clients,
-            EventLog log,
+            SqliteEventLog log,
             PrometheusMeterRegistry registry,
             Optional<CommandRequest> opening) {
         this.settings = settings;
@@ -64,16 +68,36 @@ final class ServiceVerticle extends VerticleBase {
         Gauge.builder("stirtide.events", () -> newestRevisions)
                 .description("Events in the log, all days together")
                 .register(registry);
-        days.onChange(() -> newestRevisions =
-                days.revisions().values().stream().mapToLong(Long::longValue).sum());
+        Gauge.builder("stirtide.days", () -> knownDays)
+                .description("Days in the log")
+                .register(registry);
+        Gauge.builder("stirtide.storing", () -> state() == Readiness.READY ? 1 : 0)
+                .description("1 while commands can be stored, 0 while starting, stopping or read only")
+                .register(registry);
+        days.onChange(() -> {
+            knownDays = days.revisions().size();
+            newestRevisions = days.revisions().values().stream()
+                    .mapToLong(Long::longValue)
+                    .sum();
+        });
         return days.resume()
                 .compose(resumed -> open(days))
                 .compose(opened -> HttpEdge.start(vertx, address(), door, days, registry, this::state))
                 .onSuccess(started -> {
                     edge = started;
+                    openErrands(new ErrandDesk(context, logThread, log, days));
                     ready = true;
                     days.check().onFailure(failed -> LOG.warn("closed days are not verified: {}", failed.getMessage()));
                 });
+    }
+
+    /** Not every place takes a socket; without one the care command waits for a stopped service. */
+    private void openErrands(ErrandDesk desk) {
+        try {
+            errands = ErrandDoor.open(settings.data().toAbsolutePath(), desk::answer);
+        } catch (IOException noSocket) {
+            LOG.warn("no backups while running, the data folder takes no socket: {}", noSocket.getMessage());
+        }
     }
 
     private Readiness state() {
@@ -111,6 +135,7 @@ final class ServiceVerticle extends VerticleBase {
     @Override
     public Future<?> stop() {
         ready = false;
+        if (errands != null) errands.close();
         Future<Void> closed = edge == null ? Future.succeededFuture() : edge().stop();
         return closed.eventually(() -> room == null ? Future.succeededFuture() : room.stop());
     }

@@ -30,6 +30,7 @@ final class SettingsReader {
               --plan-rounds N          rounds of improvement each plan is granted, 0 to 100000 (200)
               --tls-certificate FILE   certificate chain, PEM
               --tls-key FILE           its private key, PEM (PKCS 8)
+              --log text|json          how the service's own output is written (text)
             Each option can also stand in the environment: STIRTIDE_DATA, STIRTIDE_MANAGEMENT_PORT and so on.
             """;
 
@@ -45,7 +46,8 @@ final class SettingsReader {
             "rate-permille",
             "plan-rounds",
             "tls-certificate",
-            "tls-key");
+            "tls-key",
+            "log");
     private static final int HIGHEST_PORT = 65_535;
     private static final int MOST_ROUNDS = 100_000;
 
@@ -65,6 +67,22 @@ final class SettingsReader {
         SettingsReader reader = new SettingsReader(environment);
         reader.take(arguments);
         return reader.settings();
+    }
+
+    /**
+     * How the service's own output is to be written.
+     *
+     * @throws StartFailure with {@link StartFailure#USAGE} and what would be accepted
+     */
+    static LogOutput.Form logForm(List<String> arguments, Map<String, String> environment) {
+        SettingsReader reader = new SettingsReader(environment);
+        reader.take(arguments);
+        String form = reader.value("log").orElse("text");
+        return switch (form) {
+            case "text" -> LogOutput.Form.TEXT;
+            case "json" -> LogOutput.Form.JSON;
+            default -> throw usage("--log " + form + ": text or json is accepted");
+        };
     }
 
     private void take(List<String> arguments) {

@@ -28,7 +28,6 @@ final class ServiceProcess implements AutoCloseable {
                 "-XX:+UseSerialGC",
                 "-XX:TieredStopAtLevel=1",
                 "-Xmx256m",
-                "-Dorg.slf4j.simpleLogger.defaultLogLevel=warn",
                 "-cp",
                 System.getProperty("java.class.path"),
                 Main.class.getName(),
