@@ -97,11 +97,15 @@ final class ClientTasks {
             out.println("forgotten");
             return;
         }
-        try (EventLog log = open()) {
+        // Open while this works, so that no service starts meanwhile.
+        EventLog log = open();
+        try {
             ClientKeys keys = new ClientKeys(folder);
             keys.forget(keys.find(reference).orElseThrow(ClientTasks::unknown));
             keys.write(keys.snapshot());
             out.println("forgotten; the days note it when the service starts next");
+        } finally {
+            log.close();
         }
     }
 
