@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.planner.errand.Errand;
@@ -82,7 +83,7 @@ final class ErrandDesk {
                 .get(MOST_MINUTES, TimeUnit.MINUTES);
     }
 
-    private static ErrandAnswer refused(Throwable why) {
+    private static ErrandAnswer refused(@Nullable Throwable why) {
         if (why instanceof LogFailure || why instanceof Declined)
             return new ErrandAnswer(Outcome.NOT_POSSIBLE, String.valueOf(why.getMessage()));
         LOG.error("an errand failed", why);
