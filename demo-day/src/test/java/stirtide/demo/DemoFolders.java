@@ -7,12 +7,12 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 
 /** Where the demo salon lies, and copies of it that a test may break. */
-final class DemoFolders {
-    static final Path SALON = Path.of("salon").toAbsolutePath();
+public final class DemoFolders {
+    public static final Path SALON = Path.of("salon").toAbsolutePath();
 
     private DemoFolders() {}
 
-    static Path copyOfSalon(Path into) {
+    public static Path copyOfSalon(Path into) {
         try (Stream<Path> all = Files.walk(SALON)) {
             for (Path from : all.toList()) {
                 Path to = into.resolve(SALON.relativize(from).toString());

@@ -106,6 +106,123 @@ public final class Samples {
         return view(List.of(), live, 14);
     }
 
+    /** Bowls 7a and 8a may be one mix: 34 g and 68 g together, 62 g stay in 7a and 40 g go into 8a. */
+    public static DayView paired() {
+        var busy = busy();
+        var queue = new java.util.ArrayList<>(busy.queue());
+        queue.set(0, paired(queued(0)));
+        queue.set(1, paired(queued(1)));
+        return withQueue(busy, queue, busy.live());
+    }
+
+    /** The same, begun four minutes ago, at a step: not weighed, weighed or divided. */
+    public static DayView mixed(String step) {
+        boolean weighed = !step.equals("begun");
+        var batch = batch(weighed, step.equals("divided"));
+        var live = new java.util.ArrayList<LiveBowl>();
+        for (String id : List.of("7a", "8a")) {
+            String stage = step.equals("divided") ? "weighed" : "mixing";
+            LiveBowl plain = live(id, id.equals("7a") ? 5 : 1, stage, 4, true);
+            live.add(new LiveBowl(
+                    plain.bowl(),
+                    plain.service(),
+                    plain.chair(),
+                    plain.clientRef(),
+                    plain.zones(),
+                    plain.stage(),
+                    plain.mixStart(),
+                    plain.lifeEnds(),
+                    plain.lifeMinutes(),
+                    plain.neededUntil(),
+                    plain.planned(),
+                    plain.weighed(),
+                    plain.personName(),
+                    Optional.of(batch)));
+        }
+        return withQueue(busy(), busy().queue().subList(2, busy().queue().size()), live);
+    }
+
+    private static QueuedBowl paired(QueuedBowl alone) {
+        return new QueuedBowl(
+                mixedFrom(alone.bowl()),
+                alone.clientRef(),
+                alone.lightenerName(),
+                alone.partNames(),
+                alone.partStrengthsHundredths(),
+                alone.cautions(),
+                alone.allowances(),
+                Optional.of(batch(false, false)));
+    }
+
+    private static PlannedBowl mixedFrom(PlannedBowl bowl) {
+        return new PlannedBowl(
+                bowl.bowl(),
+                bowl.service(),
+                bowl.run(),
+                bowl.chair(),
+                bowl.zones(),
+                at(3),
+                at(7),
+                bowl.neededFrom(),
+                bowl.neededTo(),
+                at(48),
+                bowl.personId(),
+                bowl.scaleId(),
+                bowl.bowlSizeId(),
+                bowl.neededMilligrams(),
+                bowl.residueMilligrams(),
+                bowl.formula(),
+                bowl.waitMinutes());
+    }
+
+    public static DayView.BatchCard batch(boolean weighed, boolean divided) {
+        return new DayView.BatchCard(
+                List.of(
+                        new DayView.ShareCard("7a", 5, "214", "large", 62_000),
+                        new DayView.ShareCard("8a", 1, "W.S.", "small", 40_000)),
+                new PlannedBowlCard(
+                        "Chalk Lift",
+                        34_000,
+                        List.of(new PartCard("cream-6", "Cream 6 %", 600, 68_000)),
+                        600,
+                        2000,
+                        1500,
+                        2500,
+                        200_000,
+                        100),
+                weighed ? Optional.of(new WeighedCard(34_000, 68_000, 2000, true)) : Optional.empty(),
+                divided);
+    }
+
+    private static DayView withQueue(DayView of, List<QueuedBowl> queue, List<LiveBowl> live) {
+        return new DayView(
+                of.salonId(),
+                of.salonName(),
+                of.date(),
+                of.zone(),
+                of.currency(),
+                of.revision(),
+                of.time(),
+                of.clockRatePermille(),
+                of.closed(),
+                of.planRevision(),
+                of.people(),
+                of.services(),
+                queue,
+                live,
+                of.done(),
+                List.of(),
+                of.waits(),
+                of.notes(),
+                of.planTotals(),
+                of.totals(),
+                of.actions(),
+                of.changes(),
+                of.planSettled(),
+                of.choices(),
+                of.stock());
+    }
+
     public static DayView view(List<AlarmCard> alarms, List<LiveBowl> live, int queued) {
         SortedMap<String, Integer> causes = new TreeMap<>();
         causes.put("LEFT_OVER", 10_500);

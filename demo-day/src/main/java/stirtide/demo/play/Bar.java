@@ -9,13 +9,16 @@ import java.util.Optional;
 import java.util.Set;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DeveloperPart;
+import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.Person;
 import stirtide.events.view.DayView;
+import stirtide.events.view.DayView.BatchCard;
 import stirtide.events.view.DayView.LiveBowl;
 import stirtide.events.view.DayView.PartCard;
 import stirtide.events.view.DayView.PlannedBowlCard;
 import stirtide.events.view.DayView.QueuedBowl;
+import stirtide.events.view.DayView.ShareCard;
 
 /** The assistants at the color bar: they begin what is due, weigh what the plan says, and carry it to the chair. */
 public final class Bar {
@@ -61,9 +64,17 @@ public final class Bar {
             int tardy = Math.max(0, chance.between(bowl.bowl() + "/begin", -3, 1));
             Instant begins = bowl.mixStart().plusSeconds(60L * tardy);
             if (mixer.isEmpty() || begins.isAfter(view.time())) continue;
-            return Optional.of(new Deed(mixer.get(), new DayCommand.BeginBowl(bowl.bowl(), mixer.get())));
+            return Optional.of(new Deed(mixer.get(), begin(queued, mixer.get())));
         }
         return Optional.empty();
+    }
+
+    /** Where the plan says that two bowls may be one mix, they are. */
+    private static DayCommand begin(QueuedBowl queued, String mixer) {
+        return queued.batch()
+                .<DayCommand>map(batch -> new DayCommand.BeginBatch(
+                        batch.shares().stream().map(ShareCard::bowl).toList(), mixer))
+                .orElseGet(() -> new DayCommand.BeginBowl(queued.bowl().bowl(), mixer));
     }
 
     /** Who can begin the bowl now: the assistant the plan names, or a stylist where it names none. */
@@ -83,6 +94,9 @@ public final class Bar {
     }
 
     private Optional<Deed> weigh(LiveBowl bowl, Instant now) {
+        Optional<BatchCard> mix = bowl.batch().filter(batch -> !batch.divided());
+        if (mix.isPresent())
+            return mix.get().mixedIn().bowl().equals(bowl.bowl()) ? weighMix(bowl, mix.get(), now) : Optional.empty();
         if (!bowl.stage().equals("MIXING") && !slipped.contains(bowl.bowl())) return Optional.empty();
         boolean slip = script.slips().contains(bowl.bowl()) && !slipped.contains(bowl.bowl());
         int minute = knowledge.mixMinutes(bowl.planned().lightenerName());
@@ -93,9 +107,22 @@ public final class Bar {
         return Optional.of(new Deed(actor(bowl), command));
     }
 
+    /** One mix for two bowls: weighed as planned when it is made, divided a minute later. */
+    private Optional<Deed> weighMix(LiveBowl bowl, BatchCard batch, Instant now) {
+        int minutes = knowledge.mixMinutes(batch.planned().lightenerName())
+                + (batch.weighed().isPresent() ? PlannedBatch.DIVIDE_MINUTES : 0);
+        if (now.isBefore(bowl.mixStart().plusSeconds(60L * minutes))) return Optional.empty();
+        DayCommand command = batch.weighed().isPresent()
+                ? new DayCommand.DivideBatch(bowl.bowl(), batch.pouredInto().milligrams())
+                : new DayCommand.WeighBatch(
+                        bowl.bowl(), batch.planned().lightenerMilligrams(), exactly(batch.planned()));
+        return Optional.of(new Deed(actor(bowl), command));
+    }
+
     private Optional<Deed> carry(LiveBowl bowl, Instant now) {
         if (!bowl.stage().equals("WEIGHED") || slipped.contains(bowl.bowl())) return Optional.empty();
         int minutes = knowledge.mixMinutes(bowl.planned().lightenerName())
+                + (bowl.batch().isPresent() ? PlannedBatch.DIVIDE_MINUTES : 0)
                 + knowledge.setup().salon().handOverMinutes();
         if (now.isBefore(bowl.mixStart().plusSeconds(60L * minutes))) return Optional.empty();
         return Optional.of(new Deed(actor(bowl), new DayCommand.HandOverBowl(bowl.bowl())));

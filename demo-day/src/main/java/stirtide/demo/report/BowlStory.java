@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import stirtide.events.day.BatchShare;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.day.StoredEvent;
@@ -22,6 +23,7 @@ final class BowlStory {
     int lightener;
     int developer;
     boolean weighed;
+    boolean inside;
     Optional<Instant> handedOverAt = Optional.empty();
     Optional<Instant> closedAt = Optional.empty();
     int left;
@@ -39,6 +41,26 @@ final class BowlStory {
         this.developer = begun.planned().developerMilligrams();
     }
 
+    private BowlStory(DayEvent.BatchBegun begun, BatchShare share, Instant at) {
+        this.bowl = share.bowl();
+        this.service = share.service();
+        this.sizeId = share.bowlSizeId();
+        this.personId = begun.personId();
+        this.lightenerId = begun.planned().lightenerId();
+        this.begunAt = at;
+        this.lifeEnds = begun.lifeEnds();
+        holds(
+                share.milligrams(),
+                begun.planned().lightenerMilligrams(),
+                begun.planned().totalMilligrams());
+    }
+
+    /** So many milligrams of a mix that has so much lightener in all of it. */
+    private void holds(int milligrams, int wholeLightener, int whole) {
+        lightener = (int) ((long) milligrams * wholeLightener / whole);
+        developer = milligrams - lightener;
+    }
+
     int mixed() {
         return lightener + developer;
     }
@@ -47,14 +69,57 @@ final class BowlStory {
     static List<BowlStory> of(List<StoredEvent> events) {
         SortedMap<String, BowlStory> byId = new TreeMap<>();
         List<BowlStory> inOrder = new ArrayList<>();
+        SortedMap<String, String> pairs = new TreeMap<>();
         for (StoredEvent stored : events) {
             if (stored.event() instanceof DayEvent.BowlBegun begun) {
                 BowlStory story = new BowlStory(begun, stored.time());
                 byId.put(begun.bowl(), story);
                 inOrder.add(story);
-            } else tell(byId, stored);
+            } else if (stored.event() instanceof DayEvent.BatchBegun begun) {
+                for (BatchShare share : begun.shares()) {
+                    BowlStory story = new BowlStory(begun, share, stored.time());
+                    byId.put(share.bowl(), story);
+                    inOrder.add(story);
+                }
+                pairs.put(begun.shares().get(0).bowl(), begun.shares().get(1).bowl());
+            } else if (!tellMix(byId, pairs, stored)) tell(byId, stored);
         }
         return inOrder;
+    }
+
+    /** Weighing, dividing and binning of one mix for two bowls; until it is divided each counts as planned. */
+    private static boolean tellMix(
+            SortedMap<String, BowlStory> bowls, SortedMap<String, String> pairs, StoredEvent stored) {
+        if (stored.event() instanceof DayEvent.BatchWeighed weighed) {
+            BowlStory first = told(bowls, weighed.batch());
+            BowlStory second = told(bowls, pairs.getOrDefault(weighed.batch(), ""));
+            int liquid = weighed.developerParts().stream()
+                    .mapToInt(part -> part.milligrams())
+                    .sum();
+            int whole = weighed.lightenerMilligrams() + liquid;
+            int share = (int) ((long) whole * second.mixed() / (first.mixed() + second.mixed()));
+            first.holds(whole - share, weighed.lightenerMilligrams(), whole);
+            second.holds(share, weighed.lightenerMilligrams(), whole);
+            for (BowlStory story : List.of(first, second)) {
+                story.weighed = true;
+                story.inside = weighed.insideDirections();
+            }
+        } else if (stored.event() instanceof DayEvent.BatchDivided divided) {
+            BowlStory first = told(bowls, divided.batch());
+            BowlStory second = told(bowls, pairs.getOrDefault(divided.batch(), ""));
+            int whole = first.mixed() + second.mixed();
+            int lightener = first.lightener + second.lightener;
+            first.holds(whole - divided.pouredMilligrams(), lightener, whole);
+            second.holds(divided.pouredMilligrams(), lightener, whole);
+        } else if (stored.event() instanceof DayEvent.BatchBinned binned) {
+            for (String id : List.of(binned.batch(), pairs.getOrDefault(binned.batch(), ""))) {
+                BowlStory story = told(bowls, id);
+                story.closedAt = Optional.of(stored.time());
+                story.left = story.mixed();
+                story.cause = Optional.of(binned.cause());
+            }
+        } else return false;
+        return true;
     }
 
     private static void tell(SortedMap<String, BowlStory> bowls, StoredEvent stored) {
@@ -65,6 +130,7 @@ final class BowlStory {
                     .mapToInt(part -> part.milligrams())
                     .sum();
             story.weighed = true;
+            story.inside = weighed.insideDirections();
         } else if (stored.event() instanceof DayEvent.BowlHandedOver over) {
             told(bowls, over.bowl()).handedOverAt = Optional.of(stored.time());
         } else if (stored.event() instanceof DayEvent.BowlFinished done) {

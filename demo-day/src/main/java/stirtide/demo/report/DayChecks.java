@@ -45,7 +45,7 @@ public final class DayChecks {
                                 ? "Every client was served, every bowl closed, and the day closed."
                                 : "The day did not come to its end."),
                 lives(day, bowls),
-                ratios(bowls, day.events()),
+                ratios(bowls),
                 balance(setup, day, bowls),
                 onHair(day, bowls),
                 plans(day.events()));
@@ -64,17 +64,10 @@ public final class DayChecks {
                         : "Used past their life: " + String.join(", ", dead) + ".");
     }
 
-    private static Check ratios(List<BowlStory> bowls, List<StoredEvent> events) {
+    private static Check ratios(List<BowlStory> bowls) {
         List<String> wrong = new ArrayList<>();
         for (BowlStory story : bowls) {
-            Optional<DayEvent.BowlWeighed> last = events.stream()
-                    .map(StoredEvent::event)
-                    .filter(event -> event instanceof DayEvent.BowlWeighed weighed
-                            && weighed.bowl().equals(story.bowl))
-                    .map(event -> (DayEvent.BowlWeighed) event)
-                    .reduce((first, second) -> second);
-            boolean inside = last.map(DayEvent.BowlWeighed::insideDirections).orElse(false);
-            if (story.handedOverAt.isPresent() && !inside) wrong.add(story.bowl);
+            if (story.handedOverAt.isPresent() && !story.inside) wrong.add(story.bowl);
         }
         return new Check(
                 wrong.isEmpty(),

@@ -49,6 +49,11 @@ final class Turns {
         if (event instanceof DayEvent.ServiceCancelled cancelled)
             return Optional.of("Service " + cancelled.service() + " cancelled: " + cancelled.reason() + ".");
         if (event instanceof DayEvent.BowlWeighed weighed) return weighing(weighed, wrong);
+        if (event instanceof DayEvent.BatchWeighed weighed && !weighed.insideDirections())
+            return Optional.of("The mix in bowl " + weighed.batch() + " weighed in at "
+                    + Wording.ratio(weighed.ratioThousandths()) + ", outside the directions.");
+        if (event instanceof DayEvent.BatchBinned binned)
+            return Optional.of("The mix in bowl " + binned.batch() + " binned: " + words(binned.cause()) + ".");
         if (event instanceof DayEvent.BowlBinned binned && binned.cause() != OverMixCause.LEFT_OVER)
             return Optional.of("Bowl " + binned.bowl() + " binned with " + Wording.roundGrams(binned.leftMilligrams())
                     + " in it: " + words(binned.cause()) + ".");

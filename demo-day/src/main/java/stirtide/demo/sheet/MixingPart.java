@@ -1,5 +1,10 @@
 package stirtide.demo.sheet;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import stirtide.events.day.BowlFormula;
+import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBowl;
 
 /** The bowls of the day in the order of mixing. */
@@ -15,43 +20,92 @@ final class MixingPart {
             return;
         }
         page.row(WIDTHS, "start", "bowl", "chair", "client", "who", "use", "bowl, scale", "life ends");
-        for (PlannedBowl bowl : day.plan().bowls()) {
+        for (PlannedBowl bowl : inOrder(day)) {
             page.gap();
             bowl(page, day, bowl);
         }
     }
 
+    /** By the start of the mix; two bowls of one mix stand together, the one it is made in first. */
+    private static List<PlannedBowl> inOrder(SheetDay day) {
+        List<PlannedBowl> bowls = day.plan().bowls();
+        List<String> ids = bowls.stream().map(PlannedBowl::bowl).toList();
+        return bowls.stream()
+                .sorted(Comparator.comparing((PlannedBowl bowl) -> day.plan().beginOf(bowl))
+                        .thenComparing(bowl -> ids.indexOf(mixedIn(day, bowl)))
+                        .thenComparing(bowl -> !bowl.bowl().equals(mixedIn(day, bowl))))
+                .toList();
+    }
+
+    private static String mixedIn(SheetDay day, PlannedBowl bowl) {
+        return day.plan()
+                .batchOf(bowl.bowl())
+                .map(batch -> batch.bowlIds().get(0))
+                .orElse(bowl.bowl());
+    }
+
     private static void bowl(Page page, SheetDay day, PlannedBowl bowl) {
+        Optional<PlannedBatch> batch = day.plan().batchOf(bowl.bowl());
+        String size = batch.map(mix -> share(mix, bowl).bowlSizeId()).orElse(bowl.bowlSizeId());
         page.row(
                 WIDTHS,
-                day.clock(bowl.mixStart()),
+                day.clock(day.plan().beginOf(bowl)),
                 bowl.bowl(),
                 Integer.toString(bowl.chair()),
                 day.client(bowl.service()),
-                bowl.personId().map(day::personName).orElse("the stylist"),
+                batch.map(PlannedBatch::personId)
+                        .or(bowl::personId)
+                        .map(day::personName)
+                        .orElse("the stylist"),
                 day.clock(bowl.neededFrom()) + "-" + day.clock(bowl.neededTo()),
-                bowl.bowlSizeId() + ", " + bowl.scaleId(),
-                day.clock(bowl.lifeEnds()));
+                size + ", " + batch.map(PlannedBatch::scaleId).orElse(bowl.scaleId()),
+                day.clock(batch.map(PlannedBatch::lifeEnds).orElse(bowl.lifeEnds())));
         page.text("       ", String.join(", ", bowl.zones()));
-        page.text(
-                "       ",
-                Wording.grams(bowl.formula().lightenerMilligrams()) + " "
-                        + day.lightenerName(bowl.formula().lightenerId()));
-        bowl.formula().developerParts().forEach(part -> page.text("     + ", day.part(part)));
-        page.text("     = ", mix(bowl));
+        if (batch.isEmpty()) weights(page, day, bowl.formula());
+        else if (mixedIn(day, bowl).equals(bowl.bowl())) together(page, day, batch.get());
+        else
+            page.text(
+                    "       ",
+                    "from the mix of " + mixedIn(day, bowl) + ": "
+                            + Wording.grams(share(batch.get(), bowl).milligrams()));
         for (String test : TestPart.open(day, bowl.service())) page.text("     ! ", test);
         if (bowl.waitMinutes() > 0)
             page.text("       ", "The client waits " + Wording.count(bowl.waitMinutes(), "minute") + " for it.");
     }
 
-    private static String mix(PlannedBowl bowl) {
-        int developer = bowl.formula().developerMilligrams();
-        int lightener = Math.max(1, bowl.formula().lightenerMilligrams());
+    private static PlannedBatch.Share share(PlannedBatch batch, PlannedBowl bowl) {
+        return batch.shares().stream()
+                .filter(share -> share.bowl().equals(bowl.bowl()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void together(Page page, SheetDay day, PlannedBatch batch) {
+        page.text("       ", "ONE MIX, TWO BOWLS: " + String.join(" and ", batch.bowlIds()) + ", weighed together");
+        weights(page, day, batch.formula());
+        page.text(
+                "       ",
+                "then divide by weight: " + Wording.grams(batch.shares().get(0).milligrams()) + " stay, "
+                        + Wording.grams(batch.shares().get(1).milligrams()) + " go into "
+                        + batch.bowlIds().get(1));
+    }
+
+    private static void weights(Page page, SheetDay day, BowlFormula formula) {
+        page.text(
+                "       ",
+                Wording.grams(formula.lightenerMilligrams()) + " " + day.lightenerName(formula.lightenerId()));
+        formula.developerParts().forEach(part -> page.text("     + ", day.part(part)));
+        page.text("     = ", mix(formula));
+    }
+
+    private static String mix(BowlFormula formula) {
+        int developer = formula.developerMilligrams();
+        int lightener = Math.max(1, formula.lightenerMilligrams());
         int ratio = (int) ((developer * 1000L + lightener / 2) / lightener);
-        boolean blend = bowl.formula().developerParts().size() > 1;
-        return Wording.grams(bowl.formula().totalMilligrams()) + " at " + Wording.roundRatio(ratio) + ", directions "
-                + Wording.ratio(bowl.formula().lowestRatioThousandths()) + " to "
-                + Wording.ratio(bowl.formula().highestRatioThousandths())
-                + (blend ? ", blend " + Wording.strength(bowl.formula().strengthHundredths()) : "");
+        boolean blend = formula.developerParts().size() > 1;
+        return Wording.grams(formula.totalMilligrams()) + " at " + Wording.roundRatio(ratio) + ", directions "
+                + Wording.ratio(formula.lowestRatioThousandths()) + " to "
+                + Wording.ratio(formula.highestRatioThousandths())
+                + (blend ? ", blend " + Wording.strength(formula.strengthHundredths()) : "");
     }
 }

@@ -1,6 +1,8 @@
 package stirtide.events.setup;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A salon as it is on one day.
@@ -15,6 +17,7 @@ import java.util.List;
  * @param people everybody at work on the day
  * @param scales scales at the bar, at least one
  * @param bowls bowl sizes the bar owns, at least one
+ * @param oneMixTwoBowls whether two bowls of different clients may be one mix; empty, as before it was asked: no
  */
 public record Salon(
         String salonId,
@@ -26,10 +29,37 @@ public record Salon(
         int washMinutes,
         List<Person> people,
         List<Scale> scales,
-        List<BowlSize> bowls) {
+        List<BowlSize> bowls,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Boolean> oneMixTwoBowls) {
     public Salon {
         people = List.copyOf(people);
         scales = List.copyOf(scales);
         bowls = List.copyOf(bowls);
+    }
+
+    /** A salon in which every bowl is a mix of its own. */
+    public Salon(
+            String salonId,
+            String name,
+            String zone,
+            String currency,
+            int chairs,
+            int handOverMinutes,
+            int washMinutes,
+            List<Person> people,
+            List<Scale> scales,
+            List<BowlSize> bowls) {
+        this(
+                salonId,
+                name,
+                zone,
+                currency,
+                chairs,
+                handOverMinutes,
+                washMinutes,
+                people,
+                scales,
+                bowls,
+                Optional.empty());
     }
 }

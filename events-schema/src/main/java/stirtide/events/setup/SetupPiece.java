@@ -1,7 +1,9 @@
 package stirtide.events.setup;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.util.Optional;
 import java.util.SortedMap;
 
 /**
@@ -28,8 +30,20 @@ public sealed interface SetupPiece {
      * @param chairs number of chairs, numbered from 1
      * @param handOverMinutes minutes from the end of mixing until the bowl is at the chair, 0 or more
      * @param washMinutes minutes until an emptied bowl can be used again, 0 or more
+     * @param oneMixTwoBowls whether two bowls of different clients may be one mix; empty leaves it as it is
      */
-    record Basics(String name, int chairs, int handOverMinutes, int washMinutes) implements SetupPiece {}
+    record Basics(
+            String name,
+            int chairs,
+            int handOverMinutes,
+            int washMinutes,
+            @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Boolean> oneMixTwoBowls)
+            implements SetupPiece {
+        /** Figures that leave it as it is whether two bowls may be one mix. */
+        public Basics(String name, int chairs, int handOverMinutes, int washMinutes) {
+            this(name, chairs, handOverMinutes, washMinutes, Optional.empty());
+        }
+    }
 
     /** A person with the hours of the day. */
     record OnePerson(Person person) implements SetupPiece {}

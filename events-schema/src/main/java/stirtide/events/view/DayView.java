@@ -138,7 +138,9 @@ public record DayView(
 
     /**
      * A bowl to mix, with the names a screen needs. {@code cautions} stand on the first bowl of a product only;
-     * {@code allowances} say in a line for each zone that was learned or pinned where its grams come from.
+     * {@code allowances} say in a line for each zone that was learned or pinned where its grams come from. With a
+     * {@code batch} the bowl may be one mix with another: person, scale and times of mixing are those of that mix then, the
+     * weights those for this bowl alone.
      */
     public record QueuedBowl(
             PlannedBowl bowl,
@@ -147,9 +149,53 @@ public record DayView(
             List<String> partNames,
             List<Integer> partStrengthsHundredths,
             List<String> cautions,
-            List<String> allowances) {}
+            List<String> allowances,
+            Optional<BatchCard> batch) {
+        /** A bowl that is a mix of its own. */
+        public QueuedBowl(
+                PlannedBowl bowl,
+                String clientRef,
+                String lightenerName,
+                List<String> partNames,
+                List<Integer> partStrengthsHundredths,
+                List<String> cautions,
+                List<String> allowances) {
+            this(
+                    bowl,
+                    clientRef,
+                    lightenerName,
+                    partNames,
+                    partStrengthsHundredths,
+                    cautions,
+                    allowances,
+                    Optional.empty());
+        }
+    }
 
-    /** A bowl being mixed (MIXING), weighed (WEIGHED) or at its chair (AT_CHAIR). */
+    /**
+     * One mix for two bowls. {@code shares} name the bowl it is mixed in first; {@code planned} is what is to be weighed for
+     * both together, {@code weighed} what was, once it is known. While it is not divided all of it is in the first bowl.
+     */
+    public record BatchCard(
+            List<ShareCard> shares, PlannedBowlCard planned, Optional<WeighedCard> weighed, boolean divided) {
+        /** The bowl it is mixed in; commands name the batch by it. */
+        public ShareCard mixedIn() {
+            return shares.get(0);
+        }
+
+        /** The bowl that gets its share from the other. */
+        public ShareCard pouredInto() {
+            return shares.get(1);
+        }
+    }
+
+    /** One bowl of a mix for two; {@code milligrams} is what is to be in it. */
+    public record ShareCard(String bowl, int chair, String clientRef, String bowlSizeId, int milligrams) {}
+
+    /**
+     * A bowl being mixed (MIXING), weighed (WEIGHED) or at its chair (AT_CHAIR). A bowl of a batch is MIXING until the mix is
+     * divided.
+     */
     public record LiveBowl(
             String bowl,
             int service,
@@ -163,7 +209,40 @@ public record DayView(
             Optional<Instant> neededUntil,
             PlannedBowlCard planned,
             Optional<WeighedCard> weighed,
-            String personName) {}
+            String personName,
+            Optional<BatchCard> batch) {
+        /** A bowl that is a mix of its own. */
+        public LiveBowl(
+                String bowl,
+                int service,
+                int chair,
+                String clientRef,
+                List<String> zones,
+                String stage,
+                Instant mixStart,
+                Instant lifeEnds,
+                int lifeMinutes,
+                Optional<Instant> neededUntil,
+                PlannedBowlCard planned,
+                Optional<WeighedCard> weighed,
+                String personName) {
+            this(
+                    bowl,
+                    service,
+                    chair,
+                    clientRef,
+                    zones,
+                    stage,
+                    mixStart,
+                    lifeEnds,
+                    lifeMinutes,
+                    neededUntil,
+                    planned,
+                    weighed,
+                    personName,
+                    Optional.empty());
+        }
+    }
 
     /** What was to be weighed into a live bowl; {@code divisionMilligrams} is the smallest step of its scale. */
     public record PlannedBowlCard(

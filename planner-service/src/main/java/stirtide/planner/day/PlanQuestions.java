@@ -58,7 +58,8 @@ public final class PlanQuestions {
                 shelf.directions(),
                 bowlsOut(day, time, now),
                 tasks(day, supplies),
-                day.plan());
+                day.plan(),
+                setup.salon().oneMixTwoBowls().orElse(false));
     }
 
     private static List<Assistant> assistants(Day day, Supplies supplies) {

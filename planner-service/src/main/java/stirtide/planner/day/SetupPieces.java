@@ -89,7 +89,8 @@ final class SetupPieces {
                 b.washMinutes(),
                 s.people(),
                 s.scales(),
-                s.bowls());
+                s.bowls(),
+                b.oneMixTwoBowls().or(s::oneMixTwoBowls));
     }
 
     static Salon people(Salon s, List<Person> people) {
@@ -115,7 +116,8 @@ final class SetupPieces {
                 s.washMinutes(),
                 people,
                 scales,
-                bowls);
+                bowls,
+                s.oneMixTwoBowls());
     }
 
     static DaySetup with(DaySetup s, Salon salon) {

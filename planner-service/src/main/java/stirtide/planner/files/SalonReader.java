@@ -66,7 +66,8 @@ final class SalonReader {
                 top.whole("washMinutes"),
                 people,
                 scales,
-                bowls);
+                bowls,
+                top.has("oneMixTwoBowls") ? Optional.of(top.flag("oneMixTwoBowls")) : Optional.empty());
     }
 
     /** How generous allowances are, empty for the usual. */

@@ -74,6 +74,7 @@ public final class SetupFiles {
                 .put("chairs", setup.salon().chairs())
                 .put("handOverMinutes", setup.salon().handOverMinutes())
                 .put("washMinutes", setup.salon().washMinutes());
+        setup.salon().oneMixTwoBowls().ifPresent(wanted -> node.put("oneMixTwoBowls", wanted));
         ArrayNode people = node.putArray("people");
         setup.salon().people().forEach(each -> people.add(person(each, setup)));
         ArrayNode scales = node.putArray("scales");

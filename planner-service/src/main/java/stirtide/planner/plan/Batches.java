@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stirtide.events.day.BowlFormula;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBatch;
@@ -105,7 +106,7 @@ final class Batches {
                 && other.personId().isPresent()
                 && pair.apart(slots) <= MOST_APART_MINUTES
                 && Objects.equals(formula(one), formula(other))
-                && developers(one).equals(developers(other));
+                && developers(one.formula()).equals(developers(other.formula()));
     }
 
     private List<Object> formula(PlannedBowl bowl) {
@@ -114,10 +115,8 @@ final class Batches {
                 .orElseThrow();
     }
 
-    private static List<String> developers(PlannedBowl bowl) {
-        return bowl.formula().developerParts().stream()
-                .map(DeveloperPart::developerId)
-                .toList();
+    private static List<String> developers(BowlFormula formula) {
+        return formula.developerParts().stream().map(DeveloperPart::developerId).toList();
     }
 
     /** Somebody may have laid out one of these bowls already, as shown. */
@@ -159,6 +158,8 @@ final class Batches {
         return scales(pair)
                 .filter(scale -> slots.scaleFree(scale.scaleId(), start, end, pair.ids()))
                 .flatMap(scale -> bench.mix(pair.one(), pair.other(), scale).stream()
+                        .filter(mix -> developers(mix.formula())
+                                .equals(developers(pair.one().formula())))
                         .map(mix -> batch(pair, directions, start, person.get(), scale, mix)))
                 .filter(batch -> slots.bowlsSuffice(batch) && slots.inOrder(batch))
                 .findFirst();

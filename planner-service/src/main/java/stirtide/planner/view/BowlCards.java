@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import stirtide.events.day.BowlFormula;
 import stirtide.events.plan.PlannedService.PlannedZone;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.Directions;
@@ -49,9 +50,10 @@ final class BowlCards {
                 bowl.lifeEnds(),
                 lifeMinutes(day, bowl),
                 neededUntil(day, bowl, zones),
-                planned(day, bowl),
+                planned(day, bowl.planned(), bowl.bowlSizeId(), bowl.scaleId()),
                 bowl.weighed().map(BowlCards::weighed),
-                People.name(day, bowl.personId()));
+                People.name(day, bowl.personId()),
+                BatchCards.of(day, bowl));
     }
 
     /** Zones of the bowl's run that are still to be applied; all of them once none is. */
@@ -82,8 +84,7 @@ final class BowlCards {
                 .map(end -> end.isBefore(bowl.lifeEnds()) ? end : bowl.lifeEnds());
     }
 
-    private static PlannedBowlCard planned(Day day, BowlState bowl) {
-        var formula = bowl.planned();
+    static PlannedBowlCard planned(Day day, BowlFormula formula, String bowlSizeId, String scaleId) {
         return new PlannedBowlCard(
                 Products.lightener(day, formula.lightenerId()),
                 formula.lightenerMilligrams(),
@@ -99,18 +100,18 @@ final class BowlCards {
                 formula.lowestRatioThousandths(),
                 formula.highestRatioThousandths(),
                 day.opened().salon().bowls().stream()
-                        .filter(size -> size.bowlSizeId().equals(bowl.bowlSizeId()))
+                        .filter(size -> size.bowlSizeId().equals(bowlSizeId))
                         .mapToInt(BowlSize::usableMilligrams)
                         .findFirst()
                         .orElse(0),
                 day.opened().salon().scales().stream()
-                        .filter(scale -> scale.scaleId().equals(bowl.scaleId()))
+                        .filter(scale -> scale.scaleId().equals(scaleId))
                         .mapToInt(scale -> scale.ranges().get(0).divisionMilligrams())
                         .findFirst()
                         .orElse(1));
     }
 
-    private static WeighedCard weighed(BowlState.Weighed weighed) {
+    static WeighedCard weighed(BowlState.Weighed weighed) {
         return new WeighedCard(
                 weighed.lightenerMilligrams(),
                 weighed.developerMilligrams(),

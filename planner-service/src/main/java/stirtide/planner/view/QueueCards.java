@@ -1,12 +1,16 @@
 package stirtide.planner.view;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import stirtide.events.day.DeveloperPart;
+import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.view.DayView.QueuedBowl;
+import stirtide.planner.day.BowlIds;
 import stirtide.planner.day.Day;
 import stirtide.planner.day.ServiceState;
 
@@ -15,10 +19,16 @@ final class QueueCards {
     private QueueCards() {}
 
     static List<QueuedBowl> of(Day day) {
+        var order = day.plan().stream()
+                .flatMap(plan -> plan.bowls().stream())
+                .map(PlannedBowl::bowl)
+                .toList();
         var planned = day.plan().stream()
                 .flatMap(plan -> plan.bowls().stream())
-                .filter(bowl -> !day.closed() && isAhead(day, bowl))
-                .sorted(Comparator.comparing(PlannedBowl::mixStart))
+                .filter(bowl -> !day.closed() && isAhead(day, bowl.bowl()))
+                .sorted(Comparator.comparing((PlannedBowl bowl) -> begin(day, bowl))
+                        .thenComparing(bowl -> order.indexOf(mixedIn(day, bowl)))
+                        .thenComparing(bowl -> !bowl.bowl().equals(mixedIn(day, bowl))))
                 .toList();
         var known = new HashSet<String>();
         day.services().stream()
@@ -30,16 +40,32 @@ final class QueueCards {
         return queue;
     }
 
-    private static boolean isAhead(Day day, PlannedBowl bowl) {
-        return day.bowl(bowl.bowl()).isEmpty()
-                && day.service(bowl.service()).filter(ServiceState::standing).isPresent();
+    static boolean isAhead(Day day, String bowl) {
+        return day.bowl(bowl).isEmpty()
+                && BowlIds.serviceOf(bowl).stream()
+                        .mapToObj(day::service)
+                        .flatMap(Optional::stream)
+                        .anyMatch(ServiceState::standing);
+    }
+
+    private static Instant begin(Day day, PlannedBowl bowl) {
+        return BatchCards.planned(day, bowl).map(PlannedBatch::mixStart).orElse(bowl.mixStart());
+    }
+
+    /** The bowl that the mix of a bowl is made in, so that two bowls of one mix stand together. */
+    private static String mixedIn(Day day, PlannedBowl bowl) {
+        return BatchCards.planned(day, bowl)
+                .map(batch -> batch.bowlIds().get(0))
+                .orElse(bowl.bowl());
     }
 
     private static QueuedBowl card(Day day, PlannedBowl bowl, boolean firstOfProduct) {
         var lightener = bowl.formula().lightenerId();
         var parts = bowl.formula().developerParts();
         return new QueuedBowl(
-                bowl,
+                BatchCards.planned(day, bowl)
+                        .map(batch -> BatchCards.timed(bowl, batch))
+                        .orElse(bowl),
                 day.service(bowl.service())
                         .map(service -> service.booking().clientRef())
                         .orElse(""),
@@ -56,6 +82,7 @@ final class QueueCards {
                 bowl.zones().stream()
                         .flatMap(zone -> day.ledger().allowance(bowl.service(), zone).stream()
                                 .map(allowance -> zone + " " + allowance.sentence()))
-                        .toList());
+                        .toList(),
+                BatchCards.of(day, bowl));
     }
 }

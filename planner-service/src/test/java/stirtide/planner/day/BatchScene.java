@@ -12,7 +12,7 @@ import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBatch.Share;
 
 /** A day with a pair that may be one mix: bowls 1a and 2a, 40 g and 80 g together, 66 g and 54 g apart. */
-final class BatchScene {
+public final class BatchScene {
     private BatchScene() {}
 
     static final BowlFormula WHOLE = new BowlFormula(
@@ -33,7 +33,7 @@ final class BatchScene {
     }
 
     /** The pair is on show; the mix is to be begun at 09:53, first uses are at 10:00 and 10:05. */
-    static Scene planned() {
+    public static Scene planned() {
         return show(Scene.open(Given.booking("one", "foils", 1, "10:00"), Given.booking("two", "full", 2, "10:05")));
     }
 
@@ -48,17 +48,17 @@ final class BatchScene {
     }
 
     /** The same, begun at 09:53 by Bo. */
-    static Scene begun() {
+    public static Scene begun() {
         return planned().at("09:53").does(begin());
     }
 
     /** The same, weighed as planned at 09:57. */
-    static Scene weighed() {
+    public static Scene weighed() {
         return begun().at("09:57").does(weigh(40_000, 80_000));
     }
 
     /** The same, divided as planned. */
-    static Scene divided() {
+    public static Scene divided() {
         return weighed().does(new DivideBatch("1a", 54_000));
     }
 

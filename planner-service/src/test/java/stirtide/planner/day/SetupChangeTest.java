@@ -59,6 +59,21 @@ class SetupChangeTest {
     }
 
     @Test
+    void whether_two_bowls_may_be_one_mix_is_changed_and_left_alone() {
+        var scene = Scene.planned();
+        assertThat(PlanQuestions.standing(scene.day, scene.now).orElseThrow().oneMixTwoBowls())
+                .isFalse();
+        scene.does(change(new SetupPiece.Basics("Tidehouse", 4, 2, 5, Optional.of(true))));
+        scene.does(change(new SetupPiece.Basics("Other name", 4, 2, 5)));
+        assertThat(scene.day.opened().salon().oneMixTwoBowls()).contains(true);
+        assertThat(PlanQuestions.of(scene.day).orElseThrow().oneMixTwoBowls()).isTrue();
+        scene.does(change(new SetupPiece.OneBowlSize(new stirtide.events.setup.BowlSize("L", 200_000, 4_000, 2))));
+        assertThat(scene.day.opened().salon().oneMixTwoBowls()).contains(true);
+        scene.does(change(new SetupPiece.Basics("Tidehouse", 4, 2, 5, Optional.of(false))));
+        assertThat(PlanQuestions.of(scene.day).orElseThrow().oneMixTwoBowls()).isFalse();
+    }
+
+    @Test
     void a_person_comes_with_the_hours_of_the_day() {
         var scene = Scene.planned().does(new ChangeShift("bo", List.of()));
         var bo = new Person("bo", "Bo", Person.Role.ASSISTANT, List.of(span("09:00", "10:00")));

@@ -12,6 +12,7 @@ import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBatch;
 import stirtide.events.setup.BowlSize;
 import stirtide.planner.check.PlanChecker;
+import stirtide.planner.proof.ProvenPlanner;
 
 /** Mixing takes 5 minutes, dividing 1, the way to the chair 2, a mix lives 40; a bowl holds 120 g and loses 2 g. */
 class BatchesTest {
@@ -60,6 +61,15 @@ class BatchesTest {
         assertThat(plan.batches().get(0).formula().totalMilligrams()).isLessThanOrEqualTo(apart);
         assertThat(plan.batches().get(0).savedMilligrams())
                 .isEqualTo(apart - plan.batches().get(0).formula().totalMilligrams());
+    }
+
+    @Test
+    void where_two_bowls_may_be_one_mix_no_bound_is_claimed() {
+        Plan proven = ProvenPlanner.draw(wanted(two()), 5);
+        assertThat(proven.batches()).hasSize(1);
+        assertThat(proven.totals().waitBound()).isEmpty();
+        assertThat(proven.totals().bowlBound()).isEmpty();
+        assertThat(ProvenPlanner.draw(two().question(), 5).totals().waitBound()).isPresent();
     }
 
     @Test

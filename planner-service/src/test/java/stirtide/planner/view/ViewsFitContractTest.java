@@ -36,7 +36,9 @@ import stirtide.events.setup.Salon;
 import stirtide.events.setup.SalonMemory;
 import stirtide.events.setup.SwatchTest;
 import stirtide.events.setup.UseHistory;
+import stirtide.events.view.DayView;
 import stirtide.events.view.VisitsView;
+import stirtide.planner.day.BatchScene;
 import stirtide.planner.day.Given;
 import stirtide.planner.day.Scene;
 
@@ -110,6 +112,41 @@ class ViewsFitContractTest {
                 .isEqualTo(visits);
         assertThat(visits.sideBySide()).isPresent();
         assertThat(visits.lastTime()).extracting("answer").containsExactly("NEAREST", "NEW");
+    }
+
+    @Test
+    void a_day_with_one_mix_for_two_bowls_fits_its_schema_and_reads_back() throws IOException {
+        for (Scene scene :
+                List.of(BatchScene.planned(), BatchScene.begun(), BatchScene.weighed(), BatchScene.divided())) {
+            var view = DayViews.of(scene.day, scene.now, 1000);
+            fits("DayView", view);
+            assertThat(ContractJson.read(ContractJson.write(view), DayView.class))
+                    .isEqualTo(view);
+        }
+    }
+
+    @Test
+    void two_bowls_of_one_mix_stand_together_in_the_queue_with_the_start_of_that_mix() {
+        var queue =
+                DayViews.of(BatchScene.planned().day, Given.at("09:00"), 1000).queue();
+        assertThat(queue).extracting(row -> row.bowl().bowl()).containsExactly("1a", "2a");
+        assertThat(queue).extracting(row -> row.bowl().mixStart()).containsOnly(Given.at("09:53"));
+        var batch = queue.get(1).batch().orElseThrow();
+        assertThat(batch.mixedIn().chair()).isEqualTo(1);
+        assertThat(batch.pouredInto().milligrams()).isEqualTo(54_000);
+        assertThat(batch.planned().lightenerMilligrams()).isEqualTo(40_000);
+        // the weights of the bowl alone stay known: it may be mixed alone
+        assertThat(queue.get(0).bowl().formula()).isEqualTo(Given.formula());
+    }
+
+    @Test
+    void what_to_pour_next_is_told_for_the_whole_mix_whichever_of_its_bowls_is_asked_for() {
+        var day = BatchScene.begun().day;
+        for (String bowl : List.of("1a", "2a")) {
+            var advice = PourAdvices.of(day, day.bowl(bowl).orElseThrow(), "lightener:40000");
+            assertThat(advice.bowl()).isEqualTo("1a");
+            assertThat(advice.milligrams()).isEqualTo(80_000);
+        }
     }
 
     @Test

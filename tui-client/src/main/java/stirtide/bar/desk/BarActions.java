@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import stirtide.bar.clock.SalonTime;
-import stirtide.bar.entry.BinPanel;
 import stirtide.bar.entry.BowlPanel;
 import stirtide.bar.entry.FindPanel;
 import stirtide.bar.entry.KeysPanel;
@@ -36,11 +35,10 @@ final class BarActions {
         DayView view = scene.view().get();
         return switch (action) {
             case MIX -> mix(view, scene);
-            case WEIGH -> live(view, scene, MIXING, "weigh", bowl -> new PanelAnswer.Open(WeighPanel.of(bowl)));
+            case WEIGH -> live(view, scene, MIXING, "weigh", BatchActions::weigh);
             case HAND_OVER -> live(view, scene, WEIGHED, "hand over", BarActions::handOver);
             case FINISH -> live(view, scene, "", "finish", bowl -> finish(bowl, scene));
-            case BIN ->
-                live(view, scene, "", "bin", bowl -> new PanelAnswer.Open(BinPanel.of(bowl, scene.isPast(bowl))));
+            case BIN -> live(view, scene, "", "bin", bowl -> BatchActions.bin(bowl, scene));
             case SERVICES -> new PanelAnswer.Open(new ServicesPanel(0));
             case WALK_IN -> new PanelAnswer.Open(WalkInPanel.of(view, scene));
             case TAKE_BACK -> takeBack(view, scene);
@@ -57,6 +55,7 @@ final class BarActions {
     private static PanelAnswer mix(DayView view, Scene scene) {
         Optional<DayView.QueuedBowl> next = scene.picks().queuedIn(view);
         if (next.isEmpty()) return new PanelAnswer.Say("no bowl is waiting to be mixed");
+        if (next.get().batch().isPresent()) return BatchActions.begin(next.get(), scene);
         String bowl = next.get().bowl().bowl();
         var command = new DayCommand.BeginBowl(bowl, scene.operator().personId());
         return new PanelAnswer.Send(command, "bowl " + bowl + " begun", Optional.of(WeighPanel.of(next.get())));
@@ -70,6 +69,7 @@ final class BarActions {
         }
         List<DayView.LiveBowl> fitting = view.live().stream()
                 .filter(bowl -> stage.isEmpty() || bowl.stage().equals(stage))
+                .filter(bowl -> !BatchActions.isSecondOfOneMix(bowl))
                 .toList();
         if (fitting.size() == 1) return then.apply(fitting.get(0));
         String many = "pick the live bowl to " + verb + " first: Tab, then the arrows";

@@ -2,6 +2,7 @@ package stirtide.bar.desk;
 
 import java.util.List;
 import java.util.Optional;
+import stirtide.bar.entry.BatchWords;
 import stirtide.bar.grams.DayGrams;
 import stirtide.bar.keys.Place;
 import stirtide.bar.scene.DayPick;
@@ -49,7 +50,11 @@ final class RowText {
     }
 
     private static String queued(DayView.QueuedBowl bowl, Scene scene) {
-        return "bowl " + bowl.bowl().bowl() + ", chair " + bowl.bowl().chair() + ", " + bowl.clientRef() + ", "
+        String mix = bowl.batch()
+                .map(batch -> "one mix with bowl "
+                        + BatchWords.other(batch, bowl.bowl().bowl()) + " or alone, ")
+                .orElse("");
+        return "bowl " + bowl.bowl().bowl() + ", chair " + bowl.bowl().chair() + ", " + bowl.clientRef() + ", " + mix
                 + WeightText.grams(bowl.bowl().formula().lightenerMilligrams()) + " g " + bowl.lightenerName()
                 + ", makes " + WeightText.grams(bowl.bowl().formula().totalMilligrams()) + " g, start "
                 + TimeText.minute(bowl.bowl().mixStart(), scene.zone());

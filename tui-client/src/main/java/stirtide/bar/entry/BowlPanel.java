@@ -60,6 +60,13 @@ public final class BowlPanel extends ReadingPanel {
                 planned.personId().map(person -> scene.name(person) + " mixes").orElse("the stylist mixes") + ", scale "
                         + planned.scaleId() + ", bowl size " + planned.bowlSizeId());
         lines.add("");
+        row.batch().ifPresent(batch -> {
+            lines.add("One mix, two bowls: " + BatchWords.bowls(batch) + ", " + BatchWords.chairs(batch));
+            lines.add("together " + BatchWords.weights(batch));
+            lines.add("then divide by weight: " + BatchWords.shares(batch) + "; both live from the start of the mix");
+            lines.add("m asks whether to mix both or this bowl alone; alone it is:");
+            lines.add("");
+        });
         lines.addAll(weights(row));
         lines.addAll(waits(planned, view));
         return lines;
@@ -118,6 +125,11 @@ public final class BowlPanel extends ReadingPanel {
                 + " min ago; life of " + row.lifeMinutes() + " min ends " + at(row.lifeEnds(), scene));
         row.neededUntil().ifPresent(until -> lines.add("needed until " + at(until, scene)));
         lines.add("");
+        row.batch().ifPresent(batch -> {
+            lines.add("One mix with bowl " + BatchWords.other(batch, row.bowl())
+                    + (batch.divided() ? ", divided" : ", not divided yet") + ": " + BatchWords.weights(batch));
+            lines.add("planned: " + BatchWords.shares(batch));
+        });
         lines.add("Planned and weighed:");
         lines.add("planned " + WeightText.grams(row.planned().lightenerMilligrams()) + " g "
                 + row.planned().lightenerName());

@@ -11,12 +11,14 @@ import stirtide.bar.keys.Place;
 import stirtide.bar.scene.Panel;
 import stirtide.bar.scene.PanelAnswer;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.words.WeightText;
 
 /** A panel with fields one below the other. Enter goes on; on the last field it is up to the panel. */
 abstract class FieldsPanel implements Panel {
     private final List<? extends Field> fields;
     private int focus;
     private String reason = "";
+    private int takenTurn;
 
     FieldsPanel(List<? extends Field> fields) {
         this.fields = List.copyOf(fields);
@@ -59,6 +61,22 @@ abstract class FieldsPanel implements Panel {
         Optional<String> refused = field.press(key, machine);
         if (!field.text().equals(before)) edited();
         return stay(refused.map(why -> field.label() + " " + why).orElse(""));
+    }
+
+    /**
+     * Enter on an empty weight takes what the scale shows, once for each time it has come to rest; empty when the key means
+     * something else. A taken weight is in the field and is kept by the key itself.
+     */
+    final Optional<PanelAnswer> fromScale(GramsField field, Key key, Scene scene) {
+        boolean wanted = key.is(Key.Kind.ENTER) && field.text().isEmpty();
+        if (!wanted || scene.scale().milligrams().isEmpty()) return Optional.empty();
+        if (scene.scale().turn() == takenTurn)
+            return Optional.of(stay("the scale has not moved since: zero it, then pour"));
+        takenTurn = scene.scale().turn();
+        String grams = WeightText.grams(scene.scale().milligrams().getAsInt()).replace(" ", "");
+        for (char digit : grams.toCharArray()) field.press(Key.of(digit, key.nanos()), true);
+        edited();
+        return Optional.empty();
     }
 
     private PanelAnswer focusOn(int next) {

@@ -38,7 +38,6 @@ public final class WeighPanel extends FieldsPanel {
     private final List<GramsField> liquids;
     private final PourQuestion pours = new PourQuestion();
     private long warnedAtNanos = NEVER;
-    private int takenTurn;
 
     private WeighPanel(WeighTarget target, List<GramsField> fields) {
         super(fields);
@@ -52,7 +51,12 @@ public final class WeighPanel extends FieldsPanel {
         return of(WeighTarget.of(queued));
     }
 
-    /** A weigh-in of a live bowl. */
+    /** A weigh-in of one mix for two bowls that has just been begun. */
+    public static WeighPanel of(DayView.BatchCard batch) {
+        return of(WeighTarget.of(batch, List.of()));
+    }
+
+    /** A weigh-in of a live bowl, or of the whole mix it is part of while that is not divided. */
     public static WeighPanel of(DayView.LiveBowl live) {
         return of(WeighTarget.of(live));
     }
@@ -67,6 +71,9 @@ public final class WeighPanel extends FieldsPanel {
 
     @Override
     public String title() {
+        if (target.batch().isPresent())
+            return "WEIGH-IN  one mix, two bowls: "
+                    + BatchWords.bowls(target.batch().get());
         String client = target.clientRef().isEmpty() ? "" : " " + target.clientRef();
         return "WEIGH-IN  bowl " + target.bowl() + "  chair " + target.chair() + client + "  "
                 + String.join(", ", target.zones());
@@ -131,25 +138,15 @@ public final class WeighPanel extends FieldsPanel {
                 .filter(bowl -> bowl.bowl().equals(target.bowl()))
                 .filter(bowl -> bowl.planned().parts().size() == liquids.size())
                 .findFirst()
-                .ifPresent(bowl -> target = WeighTarget.of(bowl));
+                .map(WeighTarget::of)
+                .filter(live -> live.batch().isPresent() == target.batch().isPresent())
+                .ifPresent(live -> target = live);
     }
 
-    /** Enter on an empty weight takes what the scale shows, once for each time it has come to rest. */
     @Override
     public PanelAnswer press(Key key, boolean machine, Scene scene) {
         Optional<GramsField> focused = fields().filter(this::isFocused).findFirst();
-        boolean wanted = key.is(Key.Kind.ENTER)
-                && focused.isPresent()
-                && focused.get().text().isEmpty();
-        if (wanted && scene.scale().milligrams().isPresent()) {
-            if (scene.scale().turn() == takenTurn) return stay("the scale has not moved since: zero it, then pour");
-            takenTurn = scene.scale().turn();
-            String grams =
-                    WeightText.grams(scene.scale().milligrams().getAsInt()).replace(" ", "");
-            for (char digit : grams.toCharArray()) focused.get().press(Key.of(digit, key.nanos()), true);
-            edited();
-        }
-        return super.press(key, machine, scene);
+        return focused.flatMap(field -> fromScale(field, key, scene)).orElseGet(() -> super.press(key, machine, scene));
     }
 
     private Stream<GramsField> fields() {
@@ -168,6 +165,16 @@ public final class WeighPanel extends FieldsPanel {
         var parts = IntStream.range(0, liquids.size())
                 .mapToObj(i -> new DeveloperPart(target.parts().get(i).developerId(), grams(liquids.get(i))))
                 .toList();
+        if (target.batch().isPresent()) {
+            var whole = new DayCommand.WeighBatch(target.bowl(), grams(lightener), parts);
+            int total = grams(lightener) + developer().orElseThrow();
+            boolean inside = new RatioCheck(target)
+                    .isInside(grams(lightener), developer().orElseThrow());
+            return new PanelAnswer.Send(
+                    whole,
+                    "mix in bowl " + target.bowl() + " weighed " + weighedText(),
+                    inside ? Optional.of(new DividePanel(target.batch().get(), total)) : Optional.empty());
+        }
         var command = new DayCommand.WeighBowl(target.bowl(), grams(lightener), parts);
         return new PanelAnswer.Send(command, "bowl " + target.bowl() + " weighed " + weighedText(), Optional.empty());
     }

@@ -22,6 +22,7 @@ import stirtide.events.view.DayView;
  * @param highestRatioThousandths upper end of the directions' window
  * @param usableMilligrams most the bowl may hold, empty while the service has not told
  * @param divisionMilligrams smallest step of the scale
+ * @param batch the mix for two bowls that is weighed, when it is one; the weights are for both together then
  */
 record WeighTarget(
         String bowl,
@@ -35,10 +36,13 @@ record WeighTarget(
         int lowestRatioThousandths,
         int highestRatioThousandths,
         Optional<Integer> usableMilligrams,
-        int divisionMilligrams) {
+        int divisionMilligrams,
+        Optional<DayView.BatchCard> batch) {
     private static final int USUAL_DIVISION = 100;
 
     static WeighTarget of(DayView.LiveBowl live) {
+        Optional<DayView.BatchCard> batch = live.batch().filter(mix -> !mix.divided());
+        if (batch.isPresent()) return of(batch.get(), live.zones());
         DayView.PlannedBowlCard planned = live.planned();
         return new WeighTarget(
                 live.bowl(),
@@ -52,7 +56,27 @@ record WeighTarget(
                 planned.lowestRatioThousandths(),
                 planned.highestRatioThousandths(),
                 Optional.of(planned.usableMilligrams()),
-                Math.max(1, planned.divisionMilligrams()));
+                Math.max(1, planned.divisionMilligrams()),
+                Optional.empty());
+    }
+
+    /** The whole mix for two bowls, in the bowl it is mixed in. */
+    static WeighTarget of(DayView.BatchCard batch, List<String> zones) {
+        DayView.PlannedBowlCard planned = batch.planned();
+        return new WeighTarget(
+                batch.mixedIn().bowl(),
+                batch.mixedIn().chair(),
+                batch.mixedIn().clientRef(),
+                zones,
+                planned.lightenerName(),
+                planned.lightenerMilligrams(),
+                planned.parts(),
+                planned.wantedRatioThousandths(),
+                planned.lowestRatioThousandths(),
+                planned.highestRatioThousandths(),
+                Optional.of(planned.usableMilligrams()),
+                Math.max(1, planned.divisionMilligrams()),
+                Optional.of(batch));
     }
 
     static WeighTarget of(DayView.QueuedBowl queued) {
@@ -77,7 +101,8 @@ record WeighTarget(
                 formula.lowestRatioThousandths(),
                 formula.highestRatioThousandths(),
                 Optional.empty(),
-                USUAL_DIVISION);
+                USUAL_DIVISION,
+                Optional.empty());
     }
 
     int developerMilligrams() {

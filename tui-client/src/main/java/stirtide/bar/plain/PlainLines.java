@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import stirtide.bar.entry.BatchWords;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
 import stirtide.events.plan.Plan;
@@ -84,6 +85,15 @@ public final class PlainLines {
                             .append(WeightText.liquid(
                                     bowl.partStrengthsHundredths().get(i),
                                     bowl.partNames().get(i))));
+            bowl.batch()
+                    .ifPresent(batch -> text.append(", or one mix for bowls ")
+                            .append(BatchWords.bowls(batch))
+                            .append(", ")
+                            .append(BatchWords.chairs(batch))
+                            .append(": ")
+                            .append(BatchWords.weights(batch))
+                            .append(", then ")
+                            .append(BatchWords.shares(batch)));
             text.append(", start at ").append(TimeText.minute(bowl.bowl().mixStart(), ZoneId.of(view.zone())));
             bowl.cautions().forEach(caution -> text.append("; ").append(caution));
             return text.toString();

@@ -46,9 +46,13 @@ public interface Panel {
      * @return what the panel wants, empty when the command was not its own
      */
     default Optional<PanelAnswer> answered(DayCommand command, Optional<String> refusal) {
-        boolean lost = refusal.isPresent()
-                && command instanceof DayCommand.BeginBowl begin
-                && standsOnBowl().equals(begin.bowl());
+        boolean own =
+                command instanceof DayCommand.BeginBowl begin && standsOnBowl().equals(begin.bowl())
+                        || command instanceof DayCommand.BeginBatch batch
+                                && batch.bowls().contains(standsOnBowl())
+                        || command instanceof DayCommand.WeighBatch weigh
+                                && standsOnBowl().equals(weigh.batch());
+        boolean lost = refusal.isPresent() && own;
         return lost ? Optional.of(new PanelAnswer.Close()) : Optional.empty();
     }
 
@@ -62,7 +66,7 @@ public interface Panel {
         return Optional.empty();
     }
 
-    /** Bowl whose mixing this panel stands on, empty text for none: it closes when that mixing is refused. */
+    /** Bowl whose mixing this panel stands on, empty text for none: it closes when that mixing or its weights are refused. */
     default String standsOnBowl() {
         return "";
     }

@@ -33,7 +33,8 @@ final class SalonForms {
                 Typed.name("name", s.name()),
                 Typed.whole("chairs", "chairs", "" + s.chairs()),
                 Typed.whole("minutes to hand over", "minutes", "" + s.handOverMinutes()),
-                Typed.whole("minutes to wash a bowl", "minutes", "" + s.washMinutes()));
+                Typed.whole("minutes to wash a bowl", "minutes", "" + s.washMinutes()),
+                Typed.yesNo("one mix for two bowls", s.oneMixTwoBowls().orElse(false)));
         return new FormPanel(
                 "SALON  " + s.salonId(),
                 specs,
@@ -43,7 +44,8 @@ final class SalonForms {
                                 texts.get(0).strip(),
                                 Integer.parseInt(texts.get(1)),
                                 Integer.parseInt(texts.get(2)),
-                                Integer.parseInt(texts.get(3))),
+                                Integer.parseInt(texts.get(3)),
+                                Optional.of(texts.get(4).equals("yes"))),
                         "the salon's figures"));
     }
 

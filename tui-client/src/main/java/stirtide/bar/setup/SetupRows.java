@@ -30,7 +30,8 @@ public final class SetupRows {
                 rows,
                 Part.SALON,
                 salon.name() + ", " + count(salon.chairs(), "chair") + ", hand-over " + salon.handOverMinutes()
-                        + " min, wash " + salon.washMinutes() + " min, " + salon.currency());
+                        + " min, wash " + salon.washMinutes() + " min, " + salon.currency()
+                        + (salon.oneMixTwoBowls().orElse(false) ? ", one mix for two bowls" : ""));
         head(rows, Part.PEOPLE, none(salon.people()));
         for (Person one : salon.people()) piece(rows, Part.PEOPLE, one.personId(), person(one, setup));
         head(rows, Part.SCALES, none(salon.scales()));

@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import stirtide.bar.entry.BatchWords;
 import stirtide.bar.scene.Scene;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
@@ -18,13 +20,19 @@ final class BarLoad {
         var load = new int[axis.cells()];
         for (DayView.QueuedBowl queued : view.queue()) {
             PlannedBowl bowl = queued.bowl();
-            if (bowl.personId().isPresent()) add(load, axis, bowl.mixStart(), bowl.mixEnd());
+            if (bowl.personId().isPresent() && isOwnMix(queued.batch(), bowl.bowl()))
+                add(load, axis, bowl.mixStart(), bowl.mixEnd());
         }
         for (DayView.LiveBowl bowl : view.live()) {
-            boolean mixing = bowl.stage().equals("MIXING");
+            boolean mixing = bowl.stage().equals("MIXING") && isOwnMix(bowl.batch(), bowl.bowl());
             if (mixing) add(load, axis, bowl.mixStart(), view.time().plusSeconds(1));
         }
         return load;
+    }
+
+    /** Two bowls of one mix are one mix at the bar. */
+    private static boolean isOwnMix(Optional<DayView.BatchCard> batch, String bowl) {
+        return batch.filter(mix -> !BatchWords.isMixedIn(mix, bowl)).isEmpty();
     }
 
     private static void add(int[] load, TimeAxis axis, Instant start, Instant end) {

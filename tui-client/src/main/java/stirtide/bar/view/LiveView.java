@@ -2,6 +2,7 @@ package stirtide.bar.view;
 
 import java.time.Duration;
 import java.util.List;
+import stirtide.bar.entry.BatchWords;
 import stirtide.bar.entry.LiveWords;
 import stirtide.bar.frame.BlockDigits;
 import stirtide.bar.frame.Pane;
@@ -105,10 +106,15 @@ final class LiveView {
     }
 
     private static String ratio(DayView.LiveBowl bowl) {
-        return bowl.weighed()
-                .map(weighed -> "weighed " + WeightText.ratio(weighed.ratioThousandths())
-                        + (weighed.insideDirections() ? "" : ", OUTSIDE"))
-                .orElse("planned " + WeightText.ratio(bowl.planned().wantedRatioThousandths()) + ", not weighed");
+        String mix = bowl.batch()
+                .map(batch -> "one mix with " + BatchWords.other(batch, bowl.bowl()) + "; ")
+                .orElse("");
+        return mix
+                + bowl.weighed()
+                        .map(weighed -> "weighed " + WeightText.ratio(weighed.ratioThousandths())
+                                + (weighed.insideDirections() ? "" : ", OUTSIDE"))
+                        .orElse("planned " + WeightText.ratio(bowl.planned().wantedRatioThousandths())
+                                + ", not weighed");
     }
 
     private static Style state(DayView.LiveBowl bowl, Scene scene, Style normal) {
@@ -126,6 +132,12 @@ final class LiveView {
         if (scene.isPast(bowl)) return "PAST LIFE";
         if (bowl.weighed().isPresent() && !bowl.weighed().get().insideDirections()) return "OUTSIDE";
         if (scene.isLow(bowl)) return "LOW LIFE";
+        var mix = bowl.batch().filter(batch -> !batch.divided());
+        if (mix.isPresent()) {
+            if (!BatchWords.isMixedIn(mix.get(), bowl.bowl()))
+                return "in " + mix.get().mixedIn().bowl();
+            return mix.get().weighed().isPresent() ? "divide it" : "weigh it";
+        }
         return bowl.weighed()
                 .map(weighed -> WeightText.grams(weighed.lightenerMilligrams() + weighed.developerMilligrams()) + " g")
                 .orElse("weigh it");

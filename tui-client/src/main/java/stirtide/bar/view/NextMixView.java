@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import stirtide.bar.entry.BatchWords;
 import stirtide.bar.frame.BlockDigits;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
@@ -11,7 +12,6 @@ import stirtide.bar.scene.Scene;
 import stirtide.bar.words.TestWords;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
-import stirtide.events.day.BowlFormula;
 import stirtide.events.view.DayView;
 
 /** The next bowl: when, for whom, how many grams of what. */
@@ -40,8 +40,10 @@ final class NextMixView {
         boolean isPicked = isPicked(next, scene);
         pane.put(0, 0, (isPicked ? "> " : "  ") + "NEXT MIX", Style.STRONG);
         String client = next.clientRef().isEmpty() ? "" : "  " + next.clientRef();
-        String who = "bowl " + next.bowl().bowl() + "   chair " + next.bowl().chair() + client + "   "
-                + String.join(", ", next.bowl().zones());
+        String who = next.batch()
+                .map(NextMixView::pair)
+                .orElse("bowl " + next.bowl().bowl() + "   chair " + next.bowl().chair() + client + "   "
+                        + String.join(", ", next.bowl().zones()));
         int from = pane.height() > 10 ? 13 : RIGHT;
         pane.fit(from, 0, pane.width() - from, who, isPicked ? Style.PICKED : Style.STRONG);
         countdown(pane, next.bowl().mixStart(), scene);
@@ -72,7 +74,7 @@ final class NextMixView {
         Pane side = pane.part(38, 3, pane.width() - 38, 4);
         side.fit(0, 0, side.width(), mixer(next, scene), Style.TEXT);
         side.fit(0, 1, side.width(), "scale " + next.bowl().scaleId(), Style.DIM);
-        side.fit(0, 2, side.width(), "bowl size " + next.bowl().bowlSizeId(), Style.DIM);
+        side.fit(0, 2, side.width(), size(next), Style.DIM);
         recipe(pane.part(2, 8, pane.width() - 2, 6), next, true);
     }
 
@@ -80,25 +82,36 @@ final class NextMixView {
         return next.bowl().personId().map(id -> scene.name(id) + " mixes").orElse("the stylist mixes");
     }
 
+    private static String pair(DayView.BatchCard batch) {
+        var first = batch.mixedIn();
+        var second = batch.pouredInto();
+        return "one mix, two bowls  " + first.bowl() + " + " + second.bowl() + "  chairs " + first.chair() + " + "
+                + second.chair();
+    }
+
+    private static String size(DayView.QueuedBowl next) {
+        return next.batch()
+                .map(batch -> "bowls " + batch.mixedIn().bowlSizeId() + ", "
+                        + batch.pouredInto().bowlSizeId())
+                .orElse("bowl size " + next.bowl().bowlSizeId());
+    }
+
     private static void recipe(Pane pane, DayView.QueuedBowl next, boolean roomy) {
-        BowlFormula formula = next.bowl().formula();
-        grams(pane, 0, formula.lightenerMilligrams(), next.lightenerName());
+        WeighCard card = WeighCard.of(next);
+        grams(pane, 0, card.lightenerMilligrams(), next.lightenerName());
         int row = 1;
-        for (int i = 0; i < formula.developerParts().size(); i++) {
-            String text = WeightText.liquid(
-                    next.partStrengthsHundredths().get(i), next.partNames().get(i));
-            grams(pane, row++, formula.developerParts().get(i).milligrams(), text);
-        }
-        String blend = formula.developerParts().size() > 1
-                ? "   blend " + WeightText.percent(formula.strengthHundredths())
-                : "";
-        String ratio = "ratio " + WeightText.ratio(formula.wantedRatioThousandths()) + blend + "   makes "
-                + WeightText.grams(formula.totalMilligrams()) + " g";
+        for (DayView.PartCard part : card.parts())
+            grams(pane, row++, part.milligrams(), WeightText.liquid(part.strengthHundredths(), part.name()));
+        String blend = card.parts().size() > 1 ? "   blend " + WeightText.percent(card.strengthHundredths()) : "";
+        String ratio = "ratio " + WeightText.ratio(card.wantedRatioThousandths()) + blend + "   makes "
+                + WeightText.grams(card.totalMilligrams()) + " g";
         pane.fit(0, row++, pane.width(), ratio, Style.TEXT);
+        if (next.batch().isPresent())
+            pane.fit(0, row++, pane.width(), BatchWords.shares(next.batch().get()), Style.STRONG);
         long life =
                 Duration.between(next.bowl().mixStart(), next.bowl().lifeEnds()).toMinutes();
-        String window = "life " + life + " min   directions " + WeightText.ratio(formula.lowestRatioThousandths())
-                + " to " + WeightText.ratio(formula.highestRatioThousandths());
+        String window = "life " + life + " min   directions " + WeightText.ratio(card.lowestRatioThousandths()) + " to "
+                + WeightText.ratio(card.highestRatioThousandths());
         if (roomy || row < pane.height()) pane.fit(0, row, pane.width(), window, Style.DIM);
     }
 
@@ -128,8 +141,7 @@ final class NextMixView {
                     2,
                     row,
                     pane.width() - 2,
-                    mixer(next, scene) + ", scale " + next.bowl().scaleId() + ", bowl size "
-                            + next.bowl().bowlSizeId(),
+                    mixer(next, scene) + ", scale " + next.bowl().scaleId() + ", " + size(next),
                     Style.DIM);
         }
     }

@@ -1,13 +1,13 @@
 package stirtide.bar.view;
 
 import java.util.List;
+import stirtide.bar.entry.BatchWords;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.words.TestWords;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
-import stirtide.events.day.BowlFormula;
 import stirtide.events.view.DayView;
 
 /** Bowls after the next one. The first row of the pane is its rule, with the heading on it. */
@@ -44,8 +44,10 @@ final class QueueView {
         pane.put(2, row, bowl.bowl().bowl(), style)
                 .put(7, row, "chair " + bowl.bowl().chair(), style);
         pane.fit(16, row, 7, bowl.clientRef(), style);
-        String zones = String.join(", ", bowl.bowl().zones());
-        String grams = grams(bowl.bowl().formula());
+        String zones = bowl.batch()
+                .map(batch -> mix(batch, bowl.bowl().bowl()))
+                .orElse(String.join(", ", bowl.bowl().zones()));
+        String grams = grams(bowl);
         int end = pane.width() - 7;
         boolean marked = !bowl.cautions().isEmpty()
                 || scene.view()
@@ -63,9 +65,20 @@ final class QueueView {
         pane.put(end + 1, row, TimeText.minute(bowl.bowl().mixStart(), scene.zone()), style);
     }
 
-    private static String grams(BowlFormula formula) {
-        var text = new StringBuilder(WeightText.grams(formula.lightenerMilligrams()));
-        formula.developerParts().forEach(part -> text.append(" + ").append(WeightText.grams(part.milligrams())));
+    private static String mix(DayView.BatchCard batch, String bowl) {
+        String other = BatchWords.other(batch, bowl);
+        return BatchWords.isMixedIn(batch, bowl) ? "with " + other : "from " + other;
+    }
+
+    /** What is to be weighed; of the second bowl of one mix, what is poured into it. */
+    private static String grams(DayView.QueuedBowl bowl) {
+        var second = bowl.batch()
+                .filter(batch -> !BatchWords.isMixedIn(batch, bowl.bowl().bowl()));
+        if (second.isPresent())
+            return "poured " + WeightText.grams(second.get().pouredInto().milligrams()) + " g";
+        WeighCard card = WeighCard.of(bowl);
+        var text = new StringBuilder(WeightText.grams(card.lightenerMilligrams()));
+        card.parts().forEach(part -> text.append(" + ").append(WeightText.grams(part.milligrams())));
         return text.append(" g").toString();
     }
 }

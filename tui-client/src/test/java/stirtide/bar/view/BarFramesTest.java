@@ -18,6 +18,7 @@ import stirtide.bar.desk.Bench;
 import stirtide.bar.entry.AdvicePanel;
 import stirtide.bar.entry.BinPanel;
 import stirtide.bar.entry.BowlPanel;
+import stirtide.bar.entry.DividePanel;
 import stirtide.bar.entry.EarliestPanel;
 import stirtide.bar.entry.FindPanel;
 import stirtide.bar.entry.HelpPanel;
@@ -65,6 +66,11 @@ class BarFramesTest {
         states.put("busy", () -> Samples.scene(Samples.busy()));
         states.put("quiet", () -> Samples.scene(Samples.quiet()));
         states.put("crowded", () -> Samples.scene(Samples.crowded()));
+        states.put("pair", () -> Samples.scene(Samples.paired()));
+        states.put("pair-open", () -> paired(new BowlPanel("7a")));
+        states.put("pair-begun", () -> Samples.scene(Samples.mixed("begun")));
+        states.put("pair-weighed", () -> Samples.scene(Samples.mixed("weighed")));
+        states.put("pair-divide", () -> paired(new DividePanel(Samples.batch(true, false), 102_000)));
         states.put("live-picked", () -> on(new Picks(true, "", "5a"), Optional.empty()));
         states.put("lost", BarFramesTest::lost);
         states.put("waiting", BarFramesTest::nothingHeard);
@@ -156,6 +162,10 @@ class BarFramesTest {
                 .type(keys)
                 .hear(new LinkNews.Tried(told))
                 .scene();
+    }
+
+    private static Scene paired(Panel panel) {
+        return Samples.scene(Samples.paired(), Samples.LIVE, Picks.FIRST, Optional.of(panel));
     }
 
     private static Scene advised(Pages pages) {
