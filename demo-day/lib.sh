@@ -23,6 +23,8 @@ build() {
     need mvn
     say "stirtide: building, the first time this fetches libraries and takes some minutes ..."
     mkdir -p "$root/demo-day/target"
+    # Copying libraries takes none away, and one that is no longer used would go on being found.
+    rm -rf "$root/demo-day/target/lib"
     local log="$root/demo-day/target/build.log"
     # Tests are neither compiled nor run, so that a first start fetches as little as it can.
     if ! (cd "$root" && mvn -q -B -ntp -Pfast -Dmaven.test.skip=true -pl demo-day -am package) >"$log" 2>&1; then
