@@ -289,9 +289,9 @@ final class DayRoom implements DayDesk {
     /** Lets every step that was taken on come to its end. */
     Future<Void> stop() {
         ticks.stop();
-        days.all().forEach(kept -> kept.plans().stop());
-        return Future.join(
-                        days.all().stream().map(kept -> kept.keeper().drained()).toList())
+        return Future.join(days.all().stream().map(kept -> kept.plans().stop()).toList())
+                .eventually(() -> Future.join(
+                        days.all().stream().map(kept -> kept.keeper().drained()).toList()))
                 .mapEmpty();
     }
 }

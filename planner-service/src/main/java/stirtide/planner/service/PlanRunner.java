@@ -31,11 +31,13 @@ import stirtide.planner.whatif.WhatIfQuestion;
 final class PlanRunner {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.plan");
     private static final long RETRY_MILLIS = 2_000;
+    private static final long STOP_PATIENCE_MILLIS = 2_000;
 
     private final Vertx vertx;
     private final DayKeeper keeper;
     private final Drawing drawing;
     private final List<Promise<Void>> waiting = new ArrayList<>();
+    private Future<?> inHand = Future.succeededFuture();
     private boolean busy;
     private boolean stopped;
     private long hopelessRevision;
@@ -61,17 +63,20 @@ final class PlanRunner {
                     meters);
         }
 
+        /** One thread is order enough; a queue of the library's before it would be left in the air when the service stops. */
         Future<Plan> draw(PlanQuestion question) {
-            return thread.executeBlocking(() -> {
-                long began = System.nanoTime();
-                Plan plan = ProvenPlanner.draw(question, rounds);
-                boolean proven = plan.totals()
-                        .waitBound()
-                        .filter(least -> least == plan.totals().waitMinutes())
-                        .isPresent();
-                meters.plan(proven).record(System.nanoTime() - began, TimeUnit.NANOSECONDS);
-                return plan;
-            });
+            return thread.executeBlocking(() -> measured(question), false);
+        }
+
+        private Plan measured(PlanQuestion question) {
+            long began = System.nanoTime();
+            Plan plan = ProvenPlanner.draw(question, rounds);
+            boolean proven = plan.totals()
+                    .waitBound()
+                    .filter(least -> least == plan.totals().waitMinutes())
+                    .isPresent();
+            meters.plan(proven).record(System.nanoTime() - began, TimeUnit.NANOSECONDS);
+            return plan;
         }
 
         /** Answers what-if questions on a thread of their own, so that no plan waits for them. */
@@ -79,7 +84,7 @@ final class PlanRunner {
             if (asked.get() >= MOST_ASKED)
                 return Future.failedFuture(Declined.notNow("too many questions what would happen if; try again"));
             asked.incrementAndGet();
-            return beside.executeBlocking(() -> WhatIf.answer(day, question, now))
+            return beside.executeBlocking(() -> WhatIf.answer(day, question, now), false)
                     .onComplete(answered -> asked.decrementAndGet());
         }
     }
@@ -93,8 +98,9 @@ final class PlanRunner {
             return;
         }
         busy = true;
-        drawing.draw(question.get())
-                .compose(plan -> stopped ? Future.succeededFuture() : keeper.step(() -> keepIfNewest(plan)))
+        Future<Plan> drawn = drawing.draw(question.get());
+        inHand = drawn;
+        drawn.compose(plan -> stopped ? Future.succeededFuture() : keeper.step(() -> keepIfNewest(plan)))
                 .onSuccess(kept -> goOn())
                 .onFailure(failed -> giveUpOn(question.get(), failed));
     }
@@ -117,10 +123,17 @@ final class PlanRunner {
         wake();
     }
 
-    /** Draws no more; a plan that is being drawn is dropped, for the next start draws the same. */
-    void stop() {
+    /**
+     * Draws no more; a plan that is being drawn is dropped, for the next start draws the same.
+     *
+     * @return when nothing is being drawn any more, or it has taken long enough
+     */
+    Future<?> stop() {
         stopped = true;
         settle();
+        if (inHand.isComplete()) return Future.succeededFuture();
+        return Future.any(inHand, vertx.timer(STOP_PATIENCE_MILLIS, TimeUnit.MILLISECONDS))
+                .otherwiseEmpty();
     }
 
     /** A log that failed is tried again; a planner that failed would fail again on the same question. */
