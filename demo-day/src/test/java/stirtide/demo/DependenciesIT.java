@@ -27,6 +27,9 @@ class DependenciesIT {
     }
 
     private static List<Library> libraries() throws IOException {
+        assertThat(BILL)
+                .as("the bill of materials; Maven makes it online only, not with -o")
+                .exists();
         List<Library> libraries = new ArrayList<>();
         for (JsonNode one :
                 ContractJson.mapper().readTree(Files.readString(BILL)).get("components"))
