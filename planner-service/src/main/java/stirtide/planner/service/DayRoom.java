@@ -20,6 +20,7 @@ import stirtide.planner.day.SetupChangeRules;
 import stirtide.planner.files.SetupCheck;
 import stirtide.planner.http.DayDesk;
 import stirtide.planner.http.Declined;
+import stirtide.planner.log.LogFailure;
 import stirtide.planner.service.KeptDays.KeptDay;
 import stirtide.planner.whatif.WhatIfAnswer;
 import stirtide.planner.whatif.WhatIfQuestion;
@@ -254,11 +255,18 @@ final class DayRoom implements DayDesk {
         if (to.isAfter(clock.now().plus(FARTHEST)))
             return Future.failedFuture(Declined.conflict("CLOCK_TOO_FAR", "the clock is moved seven days at most"));
         if (advances.full()) return Future.failedFuture(Declined.notNow("too many wait for the clock; try again"));
-        return advances.add(() -> runTo(to, Instant.MIN)).map(done -> {
-            driven.moveTo(to);
-            clockChanged();
-            return Optional.of(clock());
-        });
+        return advances.add(() -> runTo(to, Instant.MIN))
+                .recover(DayRoom::notNow)
+                .map(done -> {
+                    driven.moveTo(to);
+                    clockChanged();
+                    return Optional.of(clock());
+                });
+    }
+
+    /** A log that could not take what fell due is no fault of the program: the clock can be moved on again. */
+    private static Future<Void> notNow(Throwable failed) {
+        return Future.failedFuture(failed instanceof LogFailure log ? Declined.notNow("" + log.getMessage()) : failed);
     }
 
     /**
