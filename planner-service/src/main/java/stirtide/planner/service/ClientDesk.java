@@ -13,7 +13,6 @@ import stirtide.events.day.DayEvent;
 import stirtide.events.json.ContractJson;
 import stirtide.planner.client.ClientKeys;
 import stirtide.planner.day.Clients;
-import stirtide.planner.http.Declined;
 import stirtide.planner.log.LogFailure;
 
 /** Seals who clients are before a day hears of them, tells what is kept of one, and forgets. */
@@ -99,18 +98,7 @@ final class ClientDesk {
         Optional<String> id = keys.find(reference);
         if (id.isEmpty()) return Future.succeededFuture(false);
         keys.forget(id.get());
-        return write().compose(gone -> note(id.get(), now))
-                .map(true)
-                .recover(failed -> Future.failedFuture(declined(failed)));
-    }
-
-    private static Throwable declined(Throwable failed) {
-        if (!(failed instanceof LogFailure log)) return failed;
-        return switch (log.kind()) {
-            case READ_ONLY, DAMAGED -> Declined.readOnly();
-            case FULL -> Declined.full(String.valueOf(log.getMessage()));
-            default -> Declined.notNow("nothing could be stored; try again");
-        };
+        return write().compose(gone -> note(id.get(), now)).map(true).recover(Unstored::declined);
     }
 
     private Future<Void> note(String clientId, Instant now) {

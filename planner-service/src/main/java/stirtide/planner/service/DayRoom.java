@@ -20,7 +20,6 @@ import stirtide.planner.day.SetupChangeRules;
 import stirtide.planner.files.SetupCheck;
 import stirtide.planner.http.DayDesk;
 import stirtide.planner.http.Declined;
-import stirtide.planner.log.LogFailure;
 import stirtide.planner.service.KeptDays.KeptDay;
 import stirtide.planner.whatif.WhatIfAnswer;
 import stirtide.planner.whatif.WhatIfQuestion;
@@ -151,11 +150,15 @@ final class DayRoom implements DayDesk {
             if (known.isEmpty() && !(request.command() instanceof OpenDay))
                 return Future.succeededFuture(new CommandAnswer.Unknown());
             KeptDay kept = known.orElseGet(() -> days.keep(day));
+            Runnable letGo = kept.keeper().follow(() -> {});
             return Future.<CommandRequest>future(
                             sealing -> clients.sealed(request).onComplete(sealing))
                     .compose(safe -> commands.run(kept.keeper(), safe, ifMatch, role))
                     .recover(CommandRunner::answerFailure)
-                    .onComplete(done -> days.dropUnopened(day, kept));
+                    .onComplete(done -> {
+                        letGo.run();
+                        days.dropUnopened(day, kept);
+                    });
         });
     }
 
@@ -256,17 +259,12 @@ final class DayRoom implements DayDesk {
             return Future.failedFuture(Declined.conflict("CLOCK_TOO_FAR", "the clock is moved seven days at most"));
         if (advances.full()) return Future.failedFuture(Declined.notNow("too many wait for the clock; try again"));
         return advances.add(() -> runTo(to, Instant.MIN))
-                .recover(DayRoom::notNow)
+                .recover(Unstored::declined)
                 .map(done -> {
                     driven.moveTo(to);
                     clockChanged();
                     return Optional.of(clock());
                 });
-    }
-
-    /** A log that could not take what fell due is no fault of the program: the clock can be moved on again. */
-    private static Future<Void> notNow(Throwable failed) {
-        return Future.failedFuture(failed instanceof LogFailure log ? Declined.notNow("" + log.getMessage()) : failed);
     }
 
     /**

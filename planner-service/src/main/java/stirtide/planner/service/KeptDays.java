@@ -99,8 +99,9 @@ final class KeptDays {
         });
     }
 
+    /** Drops a day that was not opened, unless others wait to open it: two keepers would write over each other. */
     void dropUnopened(String name, KeptDay kept) {
-        if (kept.day().revision() == 0) days.remove(name, kept);
+        if (kept.day().revision() == 0 && kept.keeper().idle()) days.remove(name, kept);
     }
 
     /**
