@@ -48,11 +48,12 @@ public final class ProvenPlanner {
         if (question.oneMixTwoBowls()) return plan;
         boolean stylist = plan.bowls().stream().anyMatch(bowl -> bowl.personId().isEmpty());
         int wait = plan.totals().waitMinutes();
-        int unavoidable = new ProofCheck(question, plan, 0).unavoidableWait();
+        ProofCheck punctual = new ProofCheck(question, plan, 0);
+        int unavoidable = punctual.unavoidableWait();
         if (stylist || wait < unavoidable) return plan;
         int extra = wait - unavoidable;
         ProofProblem problem = ProofProblem.of(question, plan, extra);
-        ProofCheck check = new ProofCheck(question, plan, extra);
+        ProofCheck check = extra == 0 ? punctual : new ProofCheck(question, plan, extra);
         int leastWait = leastWait(problem, check, extra);
         Optional<Integer> leastBowls =
                 extra > MOST_WAIT_MINUTES ? Optional.empty() : Optional.of(leastBowls(problem, check));
