@@ -32,6 +32,8 @@ class Clock:
                 status, _, body = line.ask("POST", "/clock/advance", {"to": to})
             except (OSError, rig.http.client.HTTPException):
                 continue
+            if status == 503 and b"NOT_NOW" in body:
+                continue
             if status == 200:
                 self.done = minutes
             return "" if status == 200 else f"clock: {status} {body[:200]}"
