@@ -61,6 +61,7 @@ class Client(threading.Thread):
         soak = self.soak
         seed = f"{soak.seed}-{self.salon}-{self.name_}-{number}"
         worker = Worker(self.salon, self.name_, day, soak.clock, seed, soak.rival(self.salon))
+        soak.meet("dawned")
         if self.name_ == "mary":
             body = house.opening(self.salon, day, PEOPLE, "mary", f"open-{self.salon}-{day}")
             status, _, answer = self.line.patient("POST", "/days", body)
@@ -209,6 +210,10 @@ class Soak:
     def play(self, number):
         """The clock of one day: five minutes at a time while the clients work."""
         start = 24 * 60 * number + 60 * OPENS
+        wrong = self.clock.move(self.operator, start)
+        if wrong:
+            self.wrong(wrong)
+        self.meet("dawned")
         self.meet("opened")
         steps = (CLOSES - OPENS) * 60 // STEP_MINUTES
         for step in range(steps):
