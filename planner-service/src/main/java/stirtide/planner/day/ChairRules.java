@@ -7,7 +7,8 @@ import stirtide.events.day.DayEvent;
 final class ChairRules {
     private ChairRules() {}
 
-    static Decision start(Day day, DayCommand.StartService command) {
+    /** Nobody sits down the day before: what such a start would plan is late from then on, all night. */
+    static Decision start(Day day, DayCommand.StartService command, Facts facts) {
         var found = day.service(command.service());
         if (found.isEmpty()) return BookingRules.noService(day, command.service());
         var service = found.get();
@@ -19,6 +20,12 @@ final class ChairRules {
                             + SalonTime.of(day.opened())
                                     .clock(service.startedAt().get())
                             + " already. A service starts once.");
+        var setup = day.opened();
+        if (facts.now().isBefore(SalonTime.of(setup).dayStart()))
+            return Decision.refuse(
+                    "DAY_NOT_BEGUN",
+                    "This is the day of " + setup.date() + ", and it is not yet that date in "
+                            + setup.salon().zone() + ". Start the service on its day, or open the day of today.");
         return Decision.accept(new DayEvent.ServiceStarted(service.service()));
     }
 

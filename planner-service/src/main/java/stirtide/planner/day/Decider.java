@@ -34,7 +34,7 @@ public final class Decider {
         if (command instanceof DayCommand.BookService book) return BookingRules.book(day, book);
         if (command instanceof DayCommand.MoveService move) return BookingRules.move(day, move);
         if (command instanceof DayCommand.CancelService cancel) return BookingRules.cancel(day, cancel);
-        if (command instanceof DayCommand.StartService start) return ChairRules.start(day, start);
+        if (command instanceof DayCommand.StartService start) return ChairRules.start(day, start, facts);
         if (command instanceof DayCommand.FinishZone finish) return ChairRules.finishZone(day, finish);
         if (command instanceof DayCommand.RinseSection rinse) return ChairRules.rinse(day, rinse);
         if (command instanceof DayCommand.BeginBowl begin) return BeginRules.begin(day, begin, facts);

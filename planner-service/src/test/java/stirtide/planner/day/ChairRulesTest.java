@@ -24,6 +24,15 @@ class ChairRulesTest {
     }
 
     @Test
+    void nothing_starts_before_its_day() {
+        scene.now = SalonTime.of(scene.day.opened()).dayStart().minusMillis(1);
+        assertThat(scene.refused(new StartService(1), "DAY_NOT_BEGUN").sentence())
+                .contains(scene.day.opened().date().toString(), "open the day of today");
+        scene.now = scene.now.plusMillis(1);
+        scene.does(new StartService(1));
+    }
+
+    @Test
     void only_a_known_service_starts() {
         scene.refused(new StartService(2), "SERVICE_UNKNOWN");
     }
