@@ -15,7 +15,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.LongConsumer;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.day.StoredEvent;
@@ -109,19 +109,15 @@ public final class SalonLink {
         }
     }
 
-    /**
-     * Follows the day until the stream ends; {@code onRevision} gets the revision of every view that arrives, on the
-     * calling thread.
-     */
-    public void follow(LongConsumer onRevision) {
+    /** Follows the day until the stream ends; {@code onView} gets every view that arrives, as JSON, on the calling thread. */
+    public void follow(Consumer<String> onView) {
         HttpRequest request = HttpRequest.newBuilder(service.resolve("days/" + day + "/live"))
                 .header("accept", "text/event-stream")
                 .GET()
                 .build();
         try (Stream<String> lines = http.send(request, BodyHandlers.ofLines()).body()) {
-            lines.filter(line -> line.startsWith("id:"))
-                    .forEach(line ->
-                            onRevision.accept(Long.parseLong(line.substring(3).strip())));
+            lines.filter(line -> line.startsWith("data:"))
+                    .forEach(line -> onView.accept(line.substring(5).strip()));
         } catch (IOException | UncheckedIOException ended) {
             // The service was closed; there is nothing more to follow.
         } catch (InterruptedException leaving) {

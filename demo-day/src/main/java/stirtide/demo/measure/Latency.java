@@ -2,30 +2,33 @@ package stirtide.demo.measure;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.function.Predicate;
 import stirtide.demo.link.Answer;
 import stirtide.demo.link.SalonLink;
 import stirtide.demo.link.ServiceSilent;
 import stirtide.demo.play.CommandIds;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
+import stirtide.events.json.ContractJson;
+import stirtide.events.view.DayView;
 import stirtide.events.view.DayView.ServiceCard;
 
 /**
- * Measures how long a listener waits for the view that follows a command. Every command moves a client by some minutes,
- * so each is followed by a new plan, as on a busy day.
+ * Measures how long a listener waits for the view that follows a command, and for the plan that knows it. Every command
+ * moves a client by some minutes, so each is followed by a new plan, as on a busy day.
  */
 public final class Latency {
     private static final int WARM_UP = 50;
     private static final int PATIENCE_MILLIS = 10_000;
 
     private final SalonLink link;
-    private final SortedMap<Long, Long> arrivedNanos = new TreeMap<>();
+    private final List<Arrival> arrivals = new ArrayList<>();
+
+    /** A view as it came: when, and what it knows. */
+    private record Arrival(long nanos, long revision, long planRevision) {}
 
     /** @param link an open day */
     public Latency(SalonLink link) {
@@ -48,6 +51,7 @@ public final class Latency {
         CommandIds ids = new CommandIds("latency");
         List<Long> fromSent = new ArrayList<>();
         List<Long> fromAccepted = new ArrayList<>();
+        List<Long> toPlan = new ArrayList<>();
         for (int i = 0; i < WARM_UP + count; i++) {
             Instant start = card.bookedStart().plusSeconds(60L * (i % 2 + 1));
             DayCommand move = new DayCommand.MoveService(card.service(), start, Optional.empty(), "measuring");
@@ -55,24 +59,30 @@ public final class Latency {
             Answer answer = link.send(new CommandRequest(ids.next(), actor, move));
             long accepted = System.nanoTime();
             if (!answer.accepted()) throw new ServiceSilent("a command was refused: " + answer.sentence());
-            long arrived = awaitRevision(answer.lastRevision());
+            long arrived = await(view -> view.revision() >= answer.lastRevision());
+            long planned = await(view -> view.planRevision() >= answer.lastRevision());
             if (i < WARM_UP) continue;
             fromSent.add(arrived - sent);
             fromAccepted.add(Math.max(0, arrived - accepted));
+            toPlan.add(planned - sent);
         }
         return Wall.row("from sending a command to its view at a listener", fromSent)
-                + Wall.row("from its answer to its view at a listener", fromAccepted);
+                + Wall.row("from its answer to its view at a listener", fromAccepted)
+                + Wall.row("from sending a command to a plan that knows it", toPlan);
     }
 
-    private synchronized void arrived(long revision) {
-        arrivedNanos.putIfAbsent(revision, System.nanoTime());
+    private synchronized void arrived(String json) {
+        long nanos = System.nanoTime();
+        DayView view = ContractJson.read(json, DayView.class);
+        arrivals.add(new Arrival(nanos, view.revision(), view.planRevision()));
         notifyAll();
     }
 
-    /** Waits until a view that knows the revision has arrived, and says when it did. */
-    private synchronized long awaitRevision(long revision) {
+    /** Waits until such a view has arrived, and says when it did. */
+    private synchronized long await(Predicate<Arrival> wanted) {
         long end = System.nanoTime() + PATIENCE_MILLIS * 1_000_000L;
-        while (arrivedNanos.tailMap(revision).isEmpty()) {
+        Optional<Arrival> first = arrivals.stream().filter(wanted).findFirst();
+        while (first.isEmpty()) {
             long millis = (end - System.nanoTime()) / 1_000_000;
             if (millis <= 0) throw new ServiceSilent("no view came within " + PATIENCE_MILLIS + " ms");
             try {
@@ -81,8 +91,9 @@ public final class Latency {
                 Thread.currentThread().interrupt();
                 throw new ServiceSilent("interrupted");
             }
+            first = arrivals.stream().filter(wanted).findFirst();
         }
-        return Collections.min(arrivedNanos.tailMap(revision).values());
+        return first.get().nanos();
     }
 
     /** Percentiles as text. */
