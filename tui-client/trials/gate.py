@@ -1,5 +1,7 @@
 """A way to the service that can be cut in every place, and that remembers which commands went through it."""
-import http.client, json, random, socket, threading
+import http.client, json, random, socket, threading, time
+
+PASSED_ON = ("Accept", "Authorization", "Content-Type", "Last-Event-ID")
 
 
 class Gate:
@@ -15,6 +17,7 @@ class Gate:
     def __init__(self, service_port):
         self.service_port = service_port
         self.mood = "open"
+        self.until = 0
         self.commands = {}
         self.changed_bodies = []
         self.lock = threading.Lock()
@@ -23,8 +26,10 @@ class Gate:
         self.port = self.listener.getsockname()[1]
         threading.Thread(target=self.listen, daemon=True).start()
 
-    def set(self, mood):
+    def set(self, mood, seconds=0):
+        """A mood for some seconds, 0 for good; whoever holds the gate looks at until."""
         self.mood = mood
+        self.until = time.monotonic() + seconds if seconds else 0
         if mood == "shut":
             self.throw_out()
 
@@ -72,7 +77,7 @@ class Gate:
             return False
         upstream = http.client.HTTPConnection("127.0.0.1", self.service_port, timeout=None if "/live" in head[1] else 15)
         try:
-            wanted = {name: value for name, value in headers.items() if name in ("Accept", "Content-Type", "Last-Event-ID")}
+            wanted = {name: value for name, value in headers.items() if name in PASSED_ON}
             upstream.request(head[0], head[1], body or None, wanted)
             answer = upstream.getresponse()
             if (answer.headers.get("Content-Type") or "").startswith("text/event-stream"):
@@ -82,7 +87,9 @@ class Gate:
                 entry["answers"].append((answer.status, content.decode()))
                 if self.mood == "swallow":
                     return False
+            wait = answer.headers.get("Retry-After")
             connection.sendall(f"HTTP/1.1 {answer.status} x\r\nContent-Type: application/json\r\n"
+                               f"{f'Retry-After: {wait}' + chr(13) + chr(10) if wait else ''}"
                                f"Content-Length: {len(content)}\r\n\r\n".encode() + content)
             return True
         finally:

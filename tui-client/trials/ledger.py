@@ -10,16 +10,29 @@ def bones(row):
     return MOVING.sub(" ", re.sub(r"(live|STALE|NO LINK).*", "", row)).strip()
 
 
-def waiting(state):
-    return sum(os.path.getsize(path) for path in glob.glob(os.path.join(state, "outbox-*.jsonl")))
+def who_waits(state):
+    """The people whose entries wait on this disk."""
+    files = [path for path in glob.glob(os.path.join(state, "outbox-*.jsonl")) if os.path.getsize(path)]
+    return sorted({re.sub(r".*-([a-z]+)-\d+\.jsonl$", r"\1", path) for path in files})
+
+
+def weighed(command):
+    """The grams of a weigh-in as they are told, the lightener first."""
+    grams = [command["lightenerMilligrams"]] + [part["milligrams"] for part in command["developerParts"]]
+    return "weighed " + " + ".join(f"{part / 1000:.1f}" for part in grams) + " g"
 
 
 def words(command):
     """How the screen must begin to say a command, None when it says it in words of its own."""
     kind, bowl = command["type"], command.get("bowl")
     if kind == "WeighBowl":
-        grams = [command["lightenerMilligrams"]] + [part["milligrams"] for part in command["developerParts"]]
-        return f"bowl {bowl} weighed " + " + ".join(f"{part / 1000:.1f}" for part in grams) + " g"
+        return f"bowl {bowl} {weighed(command)}"
+    if kind == "WeighBatch":
+        return f"mix in bowl {command['batch']} {weighed(command)}"
+    if kind == "BeginBatch":
+        return f"bowls {' and '.join(command['bowls'])} begun as one mix"
+    if kind == "BinBatch":
+        return f"mix in bowl {command['batch']} binned, "
     if kind == "BinBowl":
         return f"bowl {bowl} binned, {command['leftMilligrams'] / 1000:.1f} g"
     ends = {"BeginBowl": "begun", "HandOverBowl": "handed over", "FinishBowl": "finished"}
@@ -27,9 +40,17 @@ def words(command):
         return f"bowl {bowl} {ends[kind]}"
     if kind == "RecordTest":
         return f"{command['kind'].lower()} test of service {command['service']} recorded"
+    if kind == "RecordLevels":
+        return f"level of {command['zone']} of service {command['service']} recorded"
+    if kind == "ReceiveGoods":
+        return f"{command['packs']} packs of "
+    if kind == "PinAllowance":
+        return f"{command['zone']} pinned at "
+    if kind == "ResetAllowance":
+        return f"{command['zone']} is learned again"
     if kind in ("StartService", "FinishZone", "MoveService", "CancelService", "RinseSection", "RepeatFormula"):
         return f"service {command['service']} "
-    return {"BookService": "walk-in booked", "TakeBack": "taken back"}.get(kind)
+    return {"BookService": "walk-in booked", "TakeBack": "taken back", "DivideBatch": "mix divided: "}.get(kind)
 
 
 def heard(wanted, said):
@@ -37,8 +58,10 @@ def heard(wanted, said):
     return any(line.startswith(wanted) or line.endswith("…") and wanted.startswith(line[:-1]) for line in said)
 
 
-def compare(people, gate, events, expected, within_a_key):
-    sent = {key: entry for key, entry in gate.commands.items()}
+def compare(people, events, expected, within_a_key):
+    sent = {key: entry for one in people for key, entry in one.gate.commands.items()}
+    kinds = collections.Counter(entry["request"]["command"]["type"] for entry in sent.values())
+    yield "entries of many kinds were made", len(kinds) >= 12, f"{len(kinds)} kinds: {dict(kinds.most_common())}"
     in_log = collections.Counter(event["commandid"] for event in events if event.get("commandid"))
     # One command may cause several events; they stand together then.
     places = collections.defaultdict(list)
@@ -47,7 +70,8 @@ def compare(people, gate, events, expected, within_a_key):
             places[event["commandid"]].append(int(event["sequence"]))
     torn = [key for key, found in places.items() if found != list(range(found[0], found[0] + len(found)))]
     yield "no command twice in the log", not torn, f"{len(sent)} commands, {sum(e['times'] for e in sent.values())} sendings, {len(torn)} twice"
-    yield "no command sent with another body", not gate.changed_bodies, f"{len(gate.changed_bodies)} changed"
+    changed = [body for one in people for body in one.gate.changed_bodies]
+    yield "no command sent with another body", not changed, f"{len(changed)} changed"
     taken = {key for key, entry in sent.items() if any(status < 400 for status, _ in entry["answers"])}
     # A refusal that was lost on its way is asked for again, and by then the answer may be another one.
     refused = {key for key, entry in sent.items() if entry["answers"] and final(entry["answers"][-1][0])}
@@ -59,12 +83,15 @@ def compare(people, gate, events, expected, within_a_key):
     yield "every entry got its answer", not unanswered, f"{len(unanswered)} without {[sent[key]['request']['command'] for key in unanswered[:2]] or ''}"
     strangers = [key for key in in_log if key not in sent and key != "opened-at-start"]
     yield "nothing in the log that nobody sent", not strangers, f"{len(strangers)} {strangers[:3] or ''}"
-    by_person = collections.defaultdict(list)
-    for entry in sent.values():
-        by_person[entry["request"]["actor"]].append(entry["request"]["command"])
+    actors = {event["commandid"]: event["actor"] for event in events if event.get("commandid") in sent}
+    other = [(key, actors[key]) for key in actors if actors[key] != sent[key]["request"]["actor"]]
+    yield "the log names who sent it", not other, f"{len(actors)} commands of {len(set(actors.values()))} people, {len(other)} under another {other[:2] or ''}"
+    wrong = [(one.name, entry["request"]) for one in people for entry in one.gate.commands.values()
+             if by_another(entry["request"], one.sent_by)]
+    yield "nobody's entry goes under another name", not wrong, f"{sum(len(one.sent_by) for one in people)} lines with a name, {len(wrong)} wrong {wrong[:2] or ''}"
     unsaid, unsent = [], []
     for one in people:
-        mine = by_person[one.name]
+        mine = [entry["request"]["command"] for entry in one.gate.commands.values()]
         unsaid += [(one.name, command) for command in mine if words(command) and not heard(words(command), one.said)]
         starts = [words(command) for command in mine if words(command)]
         unknown = {line for line in one.said if not known(line, starts)}
@@ -74,17 +101,28 @@ def compare(people, gate, events, expected, within_a_key):
     yield ("what was sent was on the screen", len(unsaid) <= within_a_key,
            f"{len(unsaid)} not seen, {within_a_key} terminals were ended within a key {unsaid[:2] if len(unsaid) > within_a_key else ''}")
     yield "what the screen said was sent", not unsent, f"{sum(len(one.said) for one in people)} lines, {len(unsent)} without a command {unsent[:3] or ''}"
-    weighed = collections.Counter(
-        (entry["request"]["actor"], entry["request"]["command"]["bowl"],
-         tuple([entry["request"]["command"]["lightenerMilligrams"]]
-               + [part["milligrams"] for part in entry["request"]["command"]["developerParts"]]))
-        for entry in sent.values() if entry["request"]["command"]["type"] == "WeighBowl")
+    arrived = collections.Counter(weigh_in(entry["request"]) for entry in sent.values()
+                                  if entry["request"]["command"]["type"] in ("WeighBowl", "WeighBatch"))
     wanted = collections.Counter((name, bowl, tuple(grams)) for name, bowl, grams in expected)
-    wrong = [what for what in wanted if weighed[what] != wanted[what]]
+    wrong = [what for what in wanted if arrived[what] != wanted[what]]
     yield "weights arrived as typed", not wrong, f"{sum(wanted.values())} weigh-ins typed on purpose, {len(wrong)} wrong {wrong[:2] or ''}"
     order = [json.dumps(event["data"], sort_keys=True) for event in events if event["type"].startswith("stirtide.BowlBegun")]
     double = [what for what, times in collections.Counter(order).items() if times > 1]
     yield "no bowl begun twice alike", not double, f"{len(order)} begun, {len(double)} twice"
+
+
+def by_another(request, sent_by):
+    """Whether the screen said that it sends this while somebody else, and never who it goes under, was signed on."""
+    start = words(request["command"])
+    names = {who for who, line in sent_by if start and heard(start, [line])}
+    return bool(names) and request["actor"] not in names
+
+
+def weigh_in(request):
+    """Who weighed what into which bowl."""
+    command = request["command"]
+    grams = [command["lightenerMilligrams"]] + [part["milligrams"] for part in command["developerParts"]]
+    return request["actor"], command.get("bowl") or command["batch"], tuple(grams)
 
 
 def final(status):

@@ -1,8 +1,8 @@
-"""Somebody at a terminal: types with fingers, by accident or on purpose, and reads what the screen says."""
+"""A terminal and whoever stands at it: types with fingers, by accident or on purpose, and reads what the screen says."""
 import os, random, re, select, signal, time
 from rig import HERE, Pty, folder
 from screen import Screen
-from salon import DAY
+from salon import DAY, PEOPLE
 
 ESC, ENTER, TAB = b"\x1b", b"\r", b"\t"
 ARROWS = [b"\x1b[A", b"\x1b[B", b"\x1b[C", b"\x1b[D"]
@@ -11,14 +11,18 @@ ODD = [b"\x1b[200~9.5\r40,2 g\ry\x1b[201~", b"\x1b[200~" + b"m1\ty\x1b[31mw\n" *
        b"\x1b[<0;10;5m", b"\x1b[I", b"\x1b[O", b"40.2 g\r\n", b"\x1b[24;80R", b"\xff\xfe\x80", "é½ß漢😀".encode(), b"\x1bOP",
        b"\x1b[15~", b"\x1b[1;5C", b"\x00", b"\x1a", b"\x1c", b"\x13", b"\x0c", b"\x7f", b"\x1b[Z", b"\x1b[200~never ended"]
 SIZES = [(80, 24), (120, 36), (200, 60), (80, 24), (100, 30), (79, 24), (40, 10), (1, 1), (2, 2), (300, 100), (120, 35)]
-SAID = re.compile(r"(?:sent|done|sent after waiting): (.*)")
+SAID = re.compile(r"(sent|done|sent after waiting): (.*)")
+NOBODY = ""
 
 
 class Person:
-    def __init__(self, name, url, chance: random.Random, notes):
-        self.name, self.url, self.chance, self.notes = name, url, chance, notes
+    def __init__(self, name, gate, salon, chance: random.Random):
+        self.name, self.gate, self.salon, self.chance = name, gate, salon, chance
         self.state = folder()
-        self.said, self.typed = [], []
+        self.token = salon.terminal_token(name)
+        # Every line said, and who was signed on when a line said that something was sent.
+        self.said, self.sent_by = [], []
+        self.sign_ons = self.wrong_codes = 0
         self.unread = ""
         self.starts = self.keys = self.frames = 0
         self.dirty, self.crashes = [], []
@@ -26,8 +30,8 @@ class Person:
 
     def open(self):
         self.columns, self.rows = self.chance.choice(((80, 24), (120, 36), (200, 60)))
-        self.pty = Pty([f"{HERE}/bar", "--server", self.url, "--day", DAY, "--person", self.name, "--state", self.state],
-                       self.columns, self.rows)
+        self.pty = Pty([f"{HERE}/bar", "--server", f"http://127.0.0.1:{self.gate.port}", "--day", DAY,
+                        "--token-file", self.token, "--state", self.state], self.columns, self.rows)
         self.pty.hold_line()
         self.screen = Screen(self.columns, self.rows)
         self.starts += 1
@@ -62,10 +66,17 @@ class Person:
         if not self.readable() or self.screen.height < 3:
             return
         said = SAID.match(self.screen.rows()[self.screen.height - 3])
-        words = said.group(1).split("   ")[0].strip() if said else ""
+        words = said.group(2).split("   ")[0].strip() if said else ""
         if words and words != self.last_said:
             self.said.append(words)
+            if said.group(1) == "sent":
+                self.sent_by.append((self.signed_on(), words))
         self.last_said = words
+
+    def signed_on(self):
+        """Who the header says is signed on here, empty text for nobody."""
+        last = self.screen.rows()[0].rsplit("  ", 1)[-1].strip().lower()
+        return last if last in PEOPLE else NOBODY
 
     def readable(self):
         return self.columns >= 80 and self.rows >= 24
@@ -104,6 +115,26 @@ class Person:
             self.press(ESC, 0.4)
         self.press(b"1")
         return not self.panel()
+
+    def sign_on(self, who):
+        """With the code, now and then with a wrong one first; whether the header then shows the name."""
+        if not self.panel():
+            self.press(b"0", 0.3)
+        if self.panel() != "SIGN ON":
+            return False
+        self.press(who[0].encode())
+        self.press(ENTER)
+        wrong = self.chance.random() < 0.08
+        self.wrong_codes += wrong
+        code = self.salon.codes[who]
+        self.type(code[:-1] + str((int(code[-1]) + wrong) % 10))
+        self.press(ENTER, 0.2)
+        self.wait(r"SIGN ON.*(! |$)" if wrong else rf"{who.capitalize()}\s*\n", 4)
+        done = self.signed_on() == who
+        self.sign_ons += done
+        if not done:
+            self.press(ESC, 0.3)
+        return done
 
     def resize(self, columns, rows):
         self.columns, self.rows = columns, rows
