@@ -80,8 +80,8 @@ final class Begin {
 
     /** Asks until the service has opened the day; empty when nobody answers any more or the service is away. */
     Optional<Opened> run(URI server, Instant now) throws InterruptedException {
-        tell.accept(
-                "A salon from nothing. Enter keeps what stands in brackets, Ctrl-C leaves; nothing is kept before the end.");
+        tell.accept("A salon from nothing. Enter keeps what stands in brackets, Ctrl-C leaves.");
+        tell.accept("Nothing is kept before the last answer.");
         Optional<Answers> answers = questions(Optional.empty(), now);
         while (answers.isPresent()) {
             DaySetup setup = setup(answers.get());

@@ -84,7 +84,8 @@ final class SignOnWatch {
         if (news instanceof LinkNews.SignOn.Begun begun) {
             operator = Operator.signedOn(begun.personId(), begun.role());
             pressed(scene.nanos());
-            return Optional.of(scene.name(begun.personId()) + " is signed on" + as(begun.role()));
+            return Optional.of(scene.name(begun.personId()) + " is signed on" + as(begun.role())
+                    + others(begun.entriesOfOthers()));
         }
         if (!(news instanceof LinkNews.SignOn.Ended ended)) return Optional.empty();
         String name = scene.name(operator.personId());
@@ -93,6 +94,10 @@ final class SignOnWatch {
                 ? ""
                 : "; " + ended.waitingEntries() + " entries of " + name + " wait for the next sign-on";
         return Optional.of(name + " is signed off: " + ended.why() + kept);
+    }
+
+    private static String others(int entries) {
+        return entries == 0 ? "" : "; " + entries + " entries of others wait here until they sign on";
     }
 
     private static String as(String role) {

@@ -21,7 +21,6 @@ import stirtide.events.plan.MoveAdvice;
 public final class AdvicePanel implements Panel {
     private static final int COLUMNS = 74;
     private static final int ROWS = 16;
-    private static final long NANOS_TO_SECONDS = 1_000_000_000L;
 
     private final String title;
     private int picked;
@@ -60,8 +59,7 @@ public final class AdvicePanel implements Panel {
         Optional<Advice.Answer> answer = answer(scene);
         if (answer.isEmpty()) {
             long asked = scene.pages().advice().map(Advice::askedNanos).orElse(scene.nanos());
-            long seconds = Math.max(0, (scene.nanos() - asked) / NANOS_TO_SECONDS);
-            inside.put(1, 1, "the planner tries it, " + seconds + " s so far; nothing is changed by it", Style.TEXT);
+            inside.put(1, 1, AdviceText.triedSince(asked, scene.nanos()), Style.TEXT);
         } else if (answer.get() instanceof Advice.Answer.Moves moves) {
             moves(inside, moves.advice(), scene);
         } else {
@@ -115,13 +113,24 @@ public final class AdvicePanel implements Panel {
     }
 
     private static String keys(Optional<Advice.Answer> answer) {
-        if (answer.isPresent() && answer.get() instanceof Advice.Answer.Moves) {
-            return "up, down pick   Enter moves, asks first   Esc back";
-        }
-        boolean start = answer.isPresent()
-                && answer.get() instanceof Advice.Answer.WalkIn walkIn
+        if (!isTakeable(answer)) return "Esc back";
+        return answer.get() instanceof Advice.Answer.Moves
+                ? "up, down pick   Enter moves, asks first   Esc back"
+                : "Enter books that start   Esc back";
+    }
+
+    /** Whether there is something to go on with. */
+    private static boolean isTakeable(Optional<Advice.Answer> answer) {
+        if (answer.isEmpty()) return false;
+        if (answer.get() instanceof Advice.Answer.Moves moves)
+            return !AdviceText.ranked(moves.advice()).isEmpty();
+        return answer.get() instanceof Advice.Answer.WalkIn walkIn
                 && walkIn.advice().start().isPresent();
-        return start ? "Enter books that start   Esc back" : "Esc back";
+    }
+
+    @Override
+    public boolean offers(Action action, Scene scene) {
+        return action != Action.TAKE || isTakeable(answer(scene));
     }
 
     @Override
@@ -136,10 +145,9 @@ public final class AdvicePanel implements Panel {
 
     private PanelAnswer take(Scene scene) {
         Optional<Advice.Answer> answer = answer(scene);
-        if (answer.isEmpty() || scene.view().isEmpty()) return new PanelAnswer.Stay();
+        if (!isTakeable(answer) || scene.view().isEmpty()) return new PanelAnswer.Stay();
         if (answer.get() instanceof Advice.Answer.Moves moves) return move(moves.advice(), scene);
         if (answer.get() instanceof Advice.Answer.WalkIn walkIn
-                && walkIn.advice().start().isPresent()
                 && scene.pages().advice().orElseThrow().ask() instanceof Advice.Ask.WalkIn asked) {
             return new PanelAnswer.Open(WalkInPanel.at(
                     scene.view().get(), scene, asked, walkIn.advice().start().get()));
@@ -149,7 +157,6 @@ public final class AdvicePanel implements Panel {
 
     private PanelAnswer move(MoveAdvice advice, Scene scene) {
         List<MoveAdvice.MoveEffect> all = AdviceText.ranked(advice);
-        if (all.isEmpty()) return new PanelAnswer.Stay();
         MoveAdvice.MoveEffect effect = all.get(Math.max(0, Math.min(picked, all.size() - 1)));
         var sends = effect.moves().stream()
                 .map(move -> new PanelAnswer.Send(

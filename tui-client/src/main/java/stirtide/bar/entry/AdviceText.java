@@ -11,7 +11,15 @@ import stirtide.events.plan.PlanFigures;
 
 /** Advice of the planner in words. */
 final class AdviceText {
+    private static final long NANOS_TO_SECONDS = 1_000_000_000L;
+
     private AdviceText() {}
+
+    /** What is told while the planner works. */
+    static String triedSince(long askedNanos, long nowNanos) {
+        return "the planner tries it, " + Math.max(0, (nowNanos - askedNanos) / NANOS_TO_SECONDS)
+                + " s so far; nothing is changed by it";
+    }
 
     /** Moves of one service first, then of two, each kind in the planner's order. */
     static List<MoveAdvice.MoveEffect> ranked(MoveAdvice advice) {

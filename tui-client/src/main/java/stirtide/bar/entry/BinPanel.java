@@ -64,8 +64,7 @@ public final class BinPanel extends FieldsPanel {
         String mixed = "mixed " + WeightText.grams(mixedMilligrams()) + " g"
                 + (bowl.weighed().isPresent() ? "" : " by plan");
         inside.put(1, 2, mixed + "; never close leftovers in a container", Style.DIM);
-        if (!reason().isEmpty()) inside.put(1, 3, "! " + reason(), Style.STRONG);
-        inside.put(1, 5, (onLastField() ? "Enter asks once more" : "Enter next") + "   Esc leaves", Style.DIM);
+        drawFoot(inside, 3, onLastField() ? "left, right choose   Enter asks once more" : "Enter next");
     }
 
     private int mixedMilligrams() {

@@ -61,7 +61,7 @@ public final class ChoicePanel extends FieldsPanel {
     public void draw(Pane inside, Scene scene) {
         drawFields(inside, 0, FIELD_COLUMN, FIELD_COLUMNS);
         inside.fit(1, 2, inside.width() - 2, note, Style.DIM);
-        inside.put(1, 4, "left, right choose   Enter goes on   Esc leaves", Style.DIM);
+        drawFoot(inside, 3, "left, right choose   Enter goes on");
     }
 
     @Override

@@ -123,9 +123,7 @@ public final class DividePanel extends FieldsPanel {
                                 + batch.mixedIn().bowl(),
                         Style.TEXT));
         inside.put(1, 3, "second bowl on the scale, zero it, pour; both live from one minute", Style.DIM);
-        if (!reason().isEmpty()) inside.put(1, 4, "! " + reason(), Style.STRONG);
-        String enter = warnedAtNanos == NEVER ? "Enter records" : "Enter again keeps";
-        inside.put(1, 6, enter + "   Esc leaves", Style.DIM);
+        drawFoot(inside, 4, warnedAtNanos == NEVER ? enterWords("Enter records", scene) : "Enter again keeps");
         String scale = Pane.cut(scene.scale().words(), COLUMNS / 2);
         inside.put(inside.width() - 1 - scale.length(), 6, scale, Style.TEXT);
     }

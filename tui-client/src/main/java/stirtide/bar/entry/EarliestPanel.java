@@ -3,7 +3,6 @@ package stirtide.bar.entry;
 import java.util.List;
 import java.util.stream.IntStream;
 import stirtide.bar.frame.Pane;
-import stirtide.bar.frame.Style;
 import stirtide.bar.keys.Key;
 import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.PanelAnswer;
@@ -57,9 +56,7 @@ public final class EarliestPanel extends FieldsPanel {
     @Override
     public void draw(Pane inside, Scene scene) {
         drawFields(inside, 0, 12, 40);
-        if (!reason().isEmpty()) inside.put(1, 5, "! " + reason(), Style.STRONG);
-        inside.put(
-                1, 6, "left, right choose   Enter " + (onLastField() ? "asks" : "next") + "   Esc leaves", Style.DIM);
+        drawFoot(inside, 5, "left, right choose   Enter " + (onLastField() ? "asks" : "next"));
     }
 
     @Override

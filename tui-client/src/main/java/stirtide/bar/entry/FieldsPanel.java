@@ -27,6 +27,11 @@ abstract class FieldsPanel implements Panel {
     /** Called when Enter is pressed on the last field and every field can be kept. */
     abstract PanelAnswer complete(Key enter, Scene scene);
 
+    /** What follows when the panel is left without an entry. */
+    PanelAnswer left() {
+        return new PanelAnswer.Close();
+    }
+
     /** Called when a field changed. */
     void edited() {}
 
@@ -52,7 +57,7 @@ abstract class FieldsPanel implements Panel {
     @Override
     public PanelAnswer press(Key key, boolean machine, Scene scene) {
         Action action = KeyTable.action(place(), key, true, false).orElse(Action.ERASE);
-        if (action == Action.BACK) return new PanelAnswer.Close();
+        if (action == Action.BACK) return left();
         if (action == Action.KEEP) return keep(key, scene);
         if (action == Action.NEXT_FIELD) return focusOn(Math.floorMod(focus + 1, fields.size()));
         if (action == Action.FIELD_BEFORE) return focusOn(Math.floorMod(focus - 1, fields.size()));
@@ -77,6 +82,24 @@ abstract class FieldsPanel implements Panel {
         for (char digit : grams.toCharArray()) field.press(Key.of(digit, key.nanos()), true);
         edited();
         return Optional.empty();
+    }
+
+    /** What Enter does now, in words: an empty weight takes what lies on the scale, else {@code onLast} on the last field. */
+    final String enterWords(String onLast, Scene scene) {
+        boolean taken = scene.scale().turn() == takenTurn;
+        Field field = fields.get(focus);
+        if (field instanceof GramsField
+                && field.text().isEmpty()
+                && !taken
+                && scene.scale().milligrams().isPresent())
+            return "Enter takes " + WeightText.grams(scene.scale().milligrams().getAsInt()) + " g";
+        return onLastField() ? onLast : "Enter next";
+    }
+
+    /** Draws why a field was not taken, and in the last row which keys work. */
+    final void drawFoot(Pane inside, int reasonRow, String keys) {
+        if (!reason.isEmpty()) inside.put(1, reasonRow, "! " + reason, Style.STRONG);
+        inside.put(1, rows() - 1, keys + "   Esc leaves", Style.DIM);
     }
 
     private PanelAnswer focusOn(int next) {

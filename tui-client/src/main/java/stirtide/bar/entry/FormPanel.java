@@ -6,7 +6,6 @@ import java.util.function.Function;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.keys.Key;
-import stirtide.bar.scene.Panel;
 import stirtide.bar.scene.PanelAnswer;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.words.Lines;
@@ -24,6 +23,7 @@ public final class FormPanel extends FieldsPanel {
     private final PanelAnswer after;
     private Optional<DayCommand> sent = Optional.empty();
     private String refused = "";
+    private Optional<FormPanel> before = Optional.empty();
 
     /**
      * A form.
@@ -85,8 +85,8 @@ public final class FormPanel extends FieldsPanel {
         /** It cannot be, with what would be accepted. */
         record Wrong(String sentence) implements Outcome {}
 
-        /** Another form goes on. */
-        record GoOn(Panel next) implements Outcome {}
+        /** Another form goes on; leaving it leads back to this one, as it was filled in. */
+        record GoOn(FormPanel next) implements Outcome {}
 
         /** A command is sent. */
         record Send(DayCommand command, String words) implements Outcome {}
@@ -152,7 +152,14 @@ public final class FormPanel extends FieldsPanel {
 
     private String keys() {
         String choose = allFields().get(focus()) instanceof ChoiceField ? "left, right choose   " : "";
-        return choose + (onLastField() ? "Enter keeps" : "Enter next, up: the last") + "   Esc leaves";
+        return choose
+                + (onLastField() ? "Enter keeps" : "Enter next, up: the last")
+                + (before.isPresent() ? "   Esc: the form before" : "   Esc leaves");
+    }
+
+    @Override
+    PanelAnswer left() {
+        return before.<PanelAnswer>map(PanelAnswer.Open::new).orElse(new PanelAnswer.Close());
     }
 
     @Override
@@ -165,7 +172,10 @@ public final class FormPanel extends FieldsPanel {
         if (sent.isPresent()) return new PanelAnswer.Stay();
         Outcome outcome = done.apply(allFields().stream().map(Field::text).toList());
         if (outcome instanceof Outcome.Wrong wrong) return stay(wrong.sentence());
-        if (outcome instanceof Outcome.GoOn on) return new PanelAnswer.Open(on.next());
+        if (outcome instanceof Outcome.GoOn on) {
+            on.next().before = Optional.of(this);
+            return new PanelAnswer.Open(on.next());
+        }
         var send = (Outcome.Send) outcome;
         sent = Optional.of(send.command());
         refused = "";

@@ -4,57 +4,36 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
-import stirtide.bar.keys.Key;
 import stirtide.bar.words.WeightText;
 
 /** A weight in grams as typed or as a scale types it: digits and one point or comma. Never filled in beforehand. */
-final class GramsField implements Field {
+final class GramsField extends TypedField {
     static final int LONGEST = 6;
 
     private static final int MOST_MILLIGRAMS = 500_000;
     private static final String ACCEPTED = "digits with one point or comma, such as 40.2";
 
-    private final String label;
     private final boolean zeroAllowed;
-    private String typed = "";
 
     GramsField(String label, boolean zeroAllowed) {
-        this.label = label;
+        super(label, LONGEST, "");
         this.zeroAllowed = zeroAllowed;
     }
 
     @Override
-    public String label() {
-        return label;
-    }
-
-    @Override
-    public String text() {
-        return typed;
-    }
-
-    @Override
-    public Optional<String> press(Key key, boolean machine) {
-        if (key.is(Key.Kind.ERASE)) {
-            typed = typed.isEmpty() ? typed : typed.substring(0, typed.length() - 1);
-            return Optional.empty();
-        }
-        if (!key.isText()) return Optional.empty();
-        char letter = key.character();
+    Optional<String> refusal(char letter, boolean machine) {
         boolean point = letter == '.' || letter == ',';
         if (!point && (letter < '0' || letter > '9')) {
             // A scale sends its unit and blanks after the digits.
-            return machine ? Optional.empty() : Optional.of("takes " + ACCEPTED);
+            return machine ? DROPPED : Optional.of("takes " + ACCEPTED);
         }
-        if (point && typed.matches(".*[.,].*")) return Optional.of("has a point already: takes " + ACCEPTED);
-        if (typed.length() >= LONGEST) return Optional.of("is full: takes up to " + LONGEST + " characters");
-        typed += letter;
-        return Optional.empty();
+        boolean second = point && text().matches(".*[.,].*");
+        return second ? Optional.of("has a point already: takes " + ACCEPTED) : Optional.empty();
     }
 
     @Override
     public Optional<String> problem() {
-        if (!typed.matches("\\d+([.,]\\d*)?|[.,]\\d+")) return Optional.of("is empty: takes " + ACCEPTED);
+        if (!text().matches("\\d+([.,]\\d*)?|[.,]\\d+")) return Optional.of("is empty: takes " + ACCEPTED);
         int milligrams = value();
         if (milligrams == 0 && !zeroAllowed) return Optional.of("is 0: takes more than 0 g");
         if (milligrams > MOST_MILLIGRAMS) return Optional.of("is over 500 g: takes up to 500 g");
@@ -67,12 +46,13 @@ final class GramsField implements Field {
     }
 
     private int value() {
+        String typed = text();
         return WeightText.milligrams(typed.endsWith(".") || typed.endsWith(",") ? typed + "0" : typed);
     }
 
     @Override
     public void draw(Pane pane, int column, int row, int columns, boolean focused) {
-        Field.super.draw(pane, column, row, columns, focused);
+        super.draw(pane, column, row, columns, focused);
         pane.put(column + columns + 3, row, "g", Style.DIM);
     }
 }

@@ -64,8 +64,7 @@ public final class HelpPanel extends FieldsPanel {
     public void draw(Pane inside, Scene scene) {
         drawFields(inside, 0, 8, 7);
         inside.put(1, 2, "nobody's hours change by asking", Style.DIM);
-        if (!reason().isEmpty()) inside.put(1, 3, "! " + reason(), Style.STRONG);
-        inside.put(1, 5, "Enter " + (onLastField() ? "asks" : "next") + "   Esc leaves", Style.DIM);
+        drawFoot(inside, 3, "Enter " + (onLastField() ? "asks" : "next"));
     }
 
     @Override

@@ -7,7 +7,6 @@ import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.keys.Action;
 import stirtide.bar.keys.Key;
-import stirtide.bar.keys.KeyTable;
 import stirtide.bar.keys.Place;
 import stirtide.bar.scene.Advice;
 import stirtide.bar.scene.Panel;
@@ -20,8 +19,6 @@ import stirtide.events.plan.MoveAdvice;
 public final class MovePanel implements Panel {
     private static final int COLUMNS = 72;
     private static final int ROWS = 13;
-    private static final long PATIENCE_NANOS = 20_000_000_000L;
-    private static final int NANOS_TO_SECONDS = 1_000_000_000;
 
     private final Advice.Ask.Move ask;
     private final String sentence;
@@ -84,10 +81,7 @@ public final class MovePanel implements Panel {
 
     private List<String> effect(Scene scene) {
         Optional<Advice.Answer> answer = answer(scene);
-        if (answer.isEmpty()) {
-            long seconds = Math.max(0, (scene.nanos() - openedNanos) / NANOS_TO_SECONDS);
-            return List.of("the planner tries it, " + seconds + " s so far; nothing is changed by it");
-        }
+        if (answer.isEmpty()) return List.of(AdviceText.triedSince(openedNanos, scene.nanos()));
         if (answer.get() instanceof Advice.Answer.Failed failed)
             return List.of("the planner gives no effect: " + failed.sentence());
         var lines = new ArrayList<String>();
@@ -103,23 +97,23 @@ public final class MovePanel implements Panel {
     private String keys(Scene scene) {
         if (answer(scene).isEmpty()) return "y moves it once the effect is told   Enter or Esc no";
         long from = answeredNanos < 0 ? scene.nanos() : answeredNanos;
-        long left = Math.max(0, (PATIENCE_NANOS - (scene.nanos() - from)) / NANOS_TO_SECONDS);
-        return "y moves it   Enter or Esc no   (no in " + left + " s)";
+        return "y moves it   Enter or Esc no   " + Patience.words(from, scene.nanos());
     }
 
     @Override
     public PanelAnswer press(Key key, boolean machine, Scene scene) {
-        if (machine) return new PanelAnswer.Stay();
-        Action action = KeyTable.action(place(), key, true, false).orElse(Action.ERASE);
-        if (action == Action.YES && answer(scene).isPresent()) return yes;
-        return action == Action.NO ? new PanelAnswer.Close() : new PanelAnswer.Stay();
+        return Patience.answer(key, machine, answer(scene).isPresent() ? yes : new PanelAnswer.Stay());
+    }
+
+    @Override
+    public boolean offers(Action action, Scene scene) {
+        return action != Action.YES || answer(scene).isPresent();
     }
 
     @Override
     public PanelAnswer tick(Scene scene) {
         if (answer(scene).isEmpty()) return new PanelAnswer.Stay();
         if (answeredNanos < 0) answeredNanos = scene.nanos();
-        boolean over = scene.nanos() - answeredNanos >= PATIENCE_NANOS;
-        return over ? new PanelAnswer.Close() : new PanelAnswer.Stay();
+        return Patience.tick(answeredNanos, scene.nanos());
     }
 }

@@ -62,8 +62,7 @@ public final class OtherStartPanel extends FieldsPanel {
         inside.put(1, 0, "booked " + TimeText.minute(service.bookedStart(), scene.zone()) + planned, Style.TEXT);
         drawFields(inside, 1, 17, 6);
         start().ifPresent(start -> inside.put(28, 1, "starts " + TimeText.minute(start, scene.zone()), Style.STRONG));
-        if (!reason().isEmpty()) inside.put(1, 3, "! " + reason(), Style.STRONG);
-        inside.put(1, 5, "Enter moves the start   Esc leaves", Style.DIM);
+        drawFoot(inside, 3, "Enter moves the start");
     }
 
     private OptionalInt typed() {

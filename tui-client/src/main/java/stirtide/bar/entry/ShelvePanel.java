@@ -51,7 +51,7 @@ public final class ShelvePanel extends FieldsPanel {
         for (String line : Lines.wrap(row.first().sentence() + more, COLUMNS - 2))
             if (at < 3) inside.put(1, at++, line, Style.TEXT);
         drawFields(inside, 4, 11, 6);
-        inside.put(1, 6, "left, right choose   Enter shelves here   Esc leaves", Style.DIM);
+        drawFoot(inside, 5, "left, right choose   Enter shelves here");
     }
 
     @Override

@@ -2,16 +2,12 @@ package stirtide.bar.entry;
 
 import java.util.Optional;
 import java.util.function.IntPredicate;
-import stirtide.bar.keys.Key;
 
 /** A line of text with a rule for its characters and one for the whole. */
-final class TextField implements Field {
-    private final String label;
-    private final int longest;
+final class TextField extends TypedField {
     private final IntPredicate characters;
     private final String pattern;
     private final String accepted;
-    private String typed;
 
     /**
      * A field.
@@ -23,40 +19,22 @@ final class TextField implements Field {
      * @param first content at the start
      */
     TextField(String label, int longest, IntPredicate characters, String pattern, String accepted, String first) {
-        this.label = label;
-        this.longest = longest;
+        super(label, longest, first);
         this.characters = characters;
         this.pattern = pattern;
         this.accepted = accepted;
-        typed = first;
     }
 
     @Override
-    public String label() {
-        return label;
-    }
-
-    @Override
-    public String text() {
-        return typed;
-    }
-
-    @Override
-    public Optional<String> press(Key key, boolean machine) {
-        if (key.is(Key.Kind.ERASE)) {
-            typed = typed.isEmpty() ? typed : typed.substring(0, typed.length() - 1);
-            return Optional.empty();
-        }
-        if (!key.isText()) return Optional.empty();
-        if (machine) return Optional.of("takes fingers only: keys came faster than a person types");
-        if (!characters.test(key.character())) return Optional.of("takes " + accepted);
-        if (typed.length() >= longest) return Optional.of("is full: takes up to " + longest + " characters");
-        typed += key.character();
-        return Optional.empty();
+    Optional<String> refusal(char letter, boolean machine) {
+        // A scale types figures; letters that come in a bunch were held up by a slow line.
+        boolean figure = !Character.isLetter(letter) && letter != ' ';
+        if (machine && figure) return Optional.of("takes fingers only: keys came faster than a person types");
+        return characters.test(letter) ? Optional.empty() : Optional.of("takes " + accepted);
     }
 
     @Override
     public Optional<String> problem() {
-        return typed.matches(pattern) ? Optional.empty() : Optional.of("takes " + accepted);
+        return text().matches(pattern) ? Optional.empty() : Optional.of("takes " + accepted);
     }
 }

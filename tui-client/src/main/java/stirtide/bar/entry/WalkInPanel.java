@@ -117,9 +117,7 @@ public final class WalkInPanel extends FieldsPanel {
     public void draw(Pane inside, Scene scene) {
         drawFields(inside, 0, FIELD_COLUMN, FIELD_COLUMNS);
         inside.put(1, 6, "strand and patch test as the directions say, before any mix", Style.DIM);
-        if (!reason().isEmpty()) inside.put(1, 7, "! " + reason(), Style.STRONG);
-        String choose = "arrows left, right choose   ";
-        inside.put(1, 9, choose + (onLastField() ? "Enter books" : "Enter next") + "   Esc leaves", Style.DIM);
+        drawFoot(inside, 7, "left, right choose   " + (onLastField() ? "Enter books" : "Enter next"));
     }
 
     @Override

@@ -240,10 +240,10 @@ public final class WeighPanel extends FieldsPanel {
         int row = 2 + liquids.size();
         drawRatio(inside, row);
         drawMessages(inside, row + 1);
-        String enter = onLastField() ? "Enter records" : "Enter next";
+        String enter = askingAgain() ? "Enter again keeps" : enterWords("Enter records", scene);
         String scale = Pane.cut(scene.scale().words(), SCALE_COLUMNS);
         inside.put(inside.width() - 1 - scale.length(), rows() - 1, scale, Style.TEXT);
-        inside.put(1, rows() - 1, (askingAgain() ? "Enter again keeps" : enter) + "   Esc leaves", Style.DIM);
+        inside.put(1, rows() - 1, enter + "   Esc leaves", Style.DIM);
     }
 
     private boolean askingAgain() {

@@ -79,7 +79,7 @@ public final class KeyTable {
                     Action.KEEP,
                     Key.Kind.ENTER,
                     "Enter",
-                    "next",
+                    "go on",
                     "next field; on the last one: done; on an empty weight: take what the scale shows"),
             special(FIELDS, Action.NEXT_FIELD, Key.Kind.TAB, "Tab", "", "next field"),
             special(FIELDS, Action.NEXT_FIELD, Key.Kind.DOWN, "down", "", "next field"),

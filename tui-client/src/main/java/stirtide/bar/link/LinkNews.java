@@ -59,8 +59,18 @@ public sealed interface LinkNews {
         /** This is a terminal at which nobody has signed on; nothing can be changed before. */
         record Needed() implements SignOn {}
 
-        /** A person has signed on; {@code role} is the service's word for what that person may do. */
-        record Begun(String personId, String role) implements SignOn {}
+        /**
+         * A person has signed on.
+         *
+         * @param role the service's word for what that person may do
+         * @param entriesOfOthers entries on this disk that others made and that wait until they sign on again
+         */
+        record Begun(String personId, String role, int entriesOfOthers) implements SignOn {
+            /** The same with the entries of others counted. */
+            Begun with(int others) {
+                return new Begun(personId, role, others);
+            }
+        }
 
         /**
          * Nobody was signed on.

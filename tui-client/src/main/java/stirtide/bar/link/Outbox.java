@@ -44,16 +44,26 @@ final class Outbox implements AutoCloseable {
     static Outbox open(Path folder, String name) throws IOException {
         Files.createDirectories(folder);
         for (int i = 1; i <= MOST_TERMINALS; i++) {
-            Path lock = folder.resolve("outbox-" + name + "-" + i + ".lock");
-            FileChannel channel = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            FileChannel channel = lock(folder, name, i);
             if (holds(channel)) {
-                var outbox = new Outbox(folder.resolve("outbox-" + name + "-" + i + ".jsonl"), channel);
+                var outbox = new Outbox(file(folder, name, i), channel);
                 outbox.load();
+                for (int other = 1; other <= MOST_TERMINALS; other++)
+                    if (other != i && Files.exists(file(folder, name, other))) outbox.takeOver(folder, name, other);
                 return outbox;
             }
             channel.close();
         }
         throw new IOException(MOST_TERMINALS + " terminals use " + folder + " already");
+    }
+
+    private static Path file(Path folder, String name, int number) {
+        return folder.resolve("outbox-" + name + "-" + number + ".jsonl");
+    }
+
+    private static FileChannel lock(Path folder, String name, int number) throws IOException {
+        Path lock = folder.resolve("outbox-" + name + "-" + number + ".lock");
+        return FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
     }
 
     // The lock lives as long as its channel.
@@ -63,6 +73,18 @@ final class Outbox implements AutoCloseable {
             return lock != null;
         } catch (OverlappingFileLockException sameProcess) {
             return false;
+        }
+    }
+
+    /** Entries of a terminal that is gone would wait for a second terminal that may never be opened again. */
+    private void takeOver(Path folder, String name, int number) throws IOException {
+        try (FileChannel channel = lock(folder, name, number)) {
+            if (!holds(channel)) return;
+            var left = new Outbox(file(folder, name, number), channel);
+            left.load();
+            // Killed between the two lines, an entry stands in both files; its id makes sending it twice harmless.
+            for (Entry entry : left.entries) add(entry);
+            Files.delete(left.file);
         }
     }
 

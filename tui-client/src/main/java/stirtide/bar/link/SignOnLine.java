@@ -95,7 +95,7 @@ final class SignOnLine implements AutoCloseable {
             api.badge().actFor(token, this::ended);
             sending = opened;
             signedOn = true;
-            news.accept(begun);
+            news.accept(begun.with(home.waitingEntries() - opened.size()));
             opened.start();
         } catch (IOException diskTrouble) {
             news.accept(new LinkNews.SignOn.Refused("entries cannot be kept on disk: " + diskTrouble.getMessage(), 0));

@@ -69,7 +69,7 @@ final class SignOnRequests {
         return new Answer(
                 Optional.of(who.path("token").asText()),
                 new LinkNews.SignOn.Begun(
-                        who.path("actor").asText(), who.path("role").asText("")));
+                        who.path("actor").asText(), who.path("role").asText(""), 0));
     }
 
     private static Answer refused(String sentence, int waitSeconds) {

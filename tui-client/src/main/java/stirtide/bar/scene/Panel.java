@@ -2,6 +2,7 @@ package stirtide.bar.scene;
 
 import java.util.Optional;
 import stirtide.bar.frame.Pane;
+import stirtide.bar.keys.Action;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.Place;
 import stirtide.events.command.DayCommand;
@@ -30,6 +31,11 @@ public interface Panel {
      * @param machine whether the key is part of a burst faster than fingers
      */
     PanelAnswer press(Key key, boolean machine, Scene scene);
+
+    /** Whether an action of this place does something now; the footer leaves out what does not. */
+    default boolean offers(Action action, Scene scene) {
+        return true;
+    }
 
     /** Called as time goes by. */
     default PanelAnswer tick(Scene scene) {

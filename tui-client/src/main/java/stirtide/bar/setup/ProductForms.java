@@ -78,10 +78,8 @@ final class ProductForms {
                         "price of a pack",
                         setup.salon().currency(),
                         known.map(one -> one.packPrice().toPlainString()).orElse("")),
-                Typed.wholeOrNone(
-                        "strand test, hours before", "hours", hours(known.flatMap(Directions::strandTestHours))),
-                Typed.wholeOrNone(
-                        "patch test, hours before", "hours", hours(known.flatMap(Directions::patchTestHours))),
+                Typed.hoursBefore("strand test, hours before", hours(known.flatMap(Directions::strandTestHours))),
+                Typed.hoursBefore("patch test, hours before", hours(known.flatMap(Directions::patchTestHours))),
                 FormPanel.Spec.text(
                         "first caution",
                         300,

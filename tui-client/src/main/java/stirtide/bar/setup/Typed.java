@@ -35,8 +35,10 @@ final class Typed {
         return Spec.text(label, 4, "\\d{1,4}", "whole " + what + ", such as " + (first.isEmpty() ? "5" : first), first);
     }
 
-    static Spec wholeOrNone(String label, String what, String first) {
-        return Spec.text(label, 4, "\\d{0,3}", "whole " + what + ", or nothing when none are demanded", first);
+    /** Hours before a service by which a test must be done: those that a salon's files may hold. */
+    static Spec hoursBefore(String label, String first) {
+        String pattern = "([1-9]\\d?|[12]\\d\\d|3[0-2]\\d|33[0-6])?";
+        return Spec.text(label, 4, pattern, "whole hours from 1 to 336, or nothing when none are demanded", first);
     }
 
     static Spec percent(String label, String first) {

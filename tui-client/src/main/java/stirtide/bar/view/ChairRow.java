@@ -2,6 +2,8 @@ package stirtide.bar.view;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.scene.FloorPick;
@@ -19,13 +21,27 @@ final class ChairRow {
     static void draw(Pane pane, TimeAxis axis, int chair, Scene scene, DayView view) {
         pane.put(0, 0, "chair " + chair, Style.TEXT);
         for (int row = 0; row < pane.height(); row++) axis.mark(pane, row, scene.now(), "│", Style.RULE);
-        for (DayView.ServiceCard card : FloorPick.inOrder(view)) {
-            if (card.chair() != chair) continue;
-            FloorPick pick = scene.pages().floor();
-            boolean isLifted = pick.lifted() && FloorView.isPicked(card, scene, view);
-            if (isLifted) lifted(pane, axis, card, pick.shiftMinutes());
+        List<DayView.ServiceCard> cards = FloorPick.inOrder(view).stream()
+                .filter(card -> card.chair() == chair)
+                .sorted(Comparator.comparing(card -> start(card, scene, view)))
+                .toList();
+        for (int i = 0; i < cards.size(); i++) {
+            DayView.ServiceCard card = cards.get(i);
+            if (isLifted(card, scene, view))
+                lifted(pane, axis, card, scene.pages().floor().shiftMinutes());
             else service(pane, axis, card, scene, view);
+            int end = i + 1 < cards.size() ? axis.cell(start(cards.get(i + 1), scene, view)) - 1 : axis.cells();
+            Style style = FloorView.isPicked(card, scene, view) ? Style.PICKED : Style.TEXT;
+            name(pane, axis, card, start(card, scene, view), Math.min(end, axis.cells()), style);
         }
+    }
+
+    private static boolean isLifted(DayView.ServiceCard card, Scene scene, DayView view) {
+        return scene.pages().floor().lifted() && FloorView.isPicked(card, scene, view);
+    }
+
+    private static Instant start(DayView.ServiceCard card, Scene scene, DayView view) {
+        return isLifted(card, scene, view) ? scene.pages().floor().start(card) : card.plannedStart();
     }
 
     private static void service(Pane pane, TimeAxis axis, DayView.ServiceCard card, Scene scene, DayView view) {
@@ -35,7 +51,6 @@ final class ChairRow {
         for (DayView.QueuedBowl bowl : BarLoad.bowls(view, card.service()))
             axis.fill(pane, 0, bowl.bowl().mixStart(), bowl.bowl().mixEnd(), "m", Style.STRONG);
         if (isPicked) axis.mark(pane, 0, card.plannedStart().minus(cell(axis)), ">", Style.STRONG);
-        name(pane, axis, card, card.plannedStart(), isPicked ? Style.PICKED : Style.TEXT);
     }
 
     private static Duration cell(TimeAxis axis) {
@@ -58,14 +73,15 @@ final class ChairRow {
         Instant end = card.plannedEnd().plus(Duration.ofMinutes(shiftMinutes));
         axis.fill(pane, 0, start, end, " ", Style.PICKED);
         phases(pane, axis, card, shiftMinutes, Style.PICKED);
-        name(pane, axis, card, start, Style.PICKED);
     }
 
-    private static void name(Pane pane, TimeAxis axis, DayView.ServiceCard card, Instant start, Style style) {
+    // A name never runs into the next client's.
+    private static void name(
+            Pane pane, TimeAxis axis, DayView.ServiceCard card, Instant start, int endCell, Style style) {
         String client = card.clientRef().isEmpty() ? "" : " " + card.clientRef();
         String text = card.service() + client;
         int from = Math.max(0, axis.cell(start));
-        int room = axis.cells() - from;
+        int room = endCell - from;
         if (axis.cell(card.plannedEnd()) < 0 || room < SHORTEST_NAME) return;
         if (pane.height() > 1) {
             String more = " " + card.menuName();

@@ -10,7 +10,6 @@ import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.scene.FloorPick;
 import stirtide.bar.scene.Scene;
-import stirtide.bar.words.Lines;
 import stirtide.bar.words.TimeText;
 import stirtide.events.view.DayView;
 
@@ -29,10 +28,11 @@ final class FloorDetail {
             for (String line : lines) pane.fit(2, row++, pane.width() - 2, line, Style.TEXT);
         }
         int last = pane.height() - 1;
-        for (var wait : BarLoad.ahead(view, scene)) {
-            for (String line : Lines.wrap("▲ " + wait.sentence(), pane.width()))
-                if (row < last) pane.put(0, row++, line, Style.TEXT);
-        }
+        List<String> reasons = WaitWords.of(view, scene, pane.width());
+        // Why clients wait is worth more than what the signs mean, which the keys tell as well.
+        boolean crowded = reasons.size() > last - row;
+        for (String line : reasons) if (row < last || crowded && row == last) pane.put(0, row++, line, Style.TEXT);
+        if (crowded) return;
         String legend = "m mix  █ apply  ░ process  R rinse  · waits   one cell is " + cellMinutes + " min";
         pane.put(0, last, legend, Style.DIM);
     }

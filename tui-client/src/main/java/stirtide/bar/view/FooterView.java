@@ -3,8 +3,10 @@ package stirtide.bar.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
+import stirtide.bar.keys.Action;
 import stirtide.bar.keys.Binding;
 import stirtide.bar.keys.KeyTable;
 import stirtide.bar.keys.Place;
@@ -17,13 +19,14 @@ import stirtide.events.view.DayView;
 /** Three rows: what just happened, then the keys of this place in two rows, from the key table. */
 final class FooterView {
     private static final String GAP = "  ";
+    private static final int ROWS = 2;
 
     private FooterView() {}
 
     static void draw(Pane rows, Scene scene) {
         happened(rows, scene);
         List<String> lines = lines(scene, rows.width());
-        for (int i = 0; i < Math.min(2, lines.size()); i++) rows.put(0, 1 + i, lines.get(i), Style.DIM);
+        for (int i = 0; i < lines.size(); i++) rows.put(0, 1 + i, lines.get(i), Style.DIM);
     }
 
     private static void happened(Pane rows, Scene scene) {
@@ -54,12 +57,35 @@ final class FooterView {
         return texts.isEmpty() ? "" : "last: " + String.join("   ", texts);
     }
 
+    // Two rows; where not all keys fit, the last of them is the key that shows the others.
     private static List<String> lines(Scene scene, int columns) {
         Place place = scene.panel().map(Panel::place).orElse(scene.pages().page());
+        var labeled = KeyTable.of(place, scene.mayWrite(), scene.clockCanBeDriven()).stream()
+                .filter(binding -> !binding.label().isEmpty())
+                .filter(binding -> scene.panel()
+                        .map(panel -> panel.offers(binding.action(), scene))
+                        .orElse(true))
+                .toList();
+        List<String> lines = lines(labeled, columns);
+        Optional<Binding> others = labeled.stream()
+                .filter(binding -> binding.action() == Action.KEYS)
+                .findFirst();
+        if (lines.size() <= ROWS || others.isEmpty()) return lines.subList(0, Math.min(ROWS, lines.size()));
+        var shown = new ArrayList<>(labeled.stream()
+                .filter(binding -> binding.action() != Action.KEYS)
+                .toList());
+        // Ends: one key less each round, and one key fits.
+        while (lines.size() > ROWS) {
+            shown.remove(shown.size() - 1);
+            lines = lines(Stream.concat(shown.stream(), others.stream()).toList(), columns);
+        }
+        return lines;
+    }
+
+    private static List<String> lines(List<Binding> bindings, int columns) {
         var lines = new ArrayList<String>();
         var line = new StringBuilder();
-        for (Binding binding : KeyTable.of(place, scene.mayWrite(), scene.clockCanBeDriven())) {
-            if (binding.label().isEmpty()) continue;
+        for (Binding binding : bindings) {
             String text = binding.shown() + " " + binding.label();
             if (line.length() > 0 && line.length() + GAP.length() + text.length() > columns) {
                 lines.add(line.toString());

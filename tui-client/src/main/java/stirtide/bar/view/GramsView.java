@@ -144,7 +144,7 @@ final class GramsView {
         }
         boolean counted = !tally.equals(AlarmBoard.Tally.NONE);
         String since = counted ? " since " + TimeText.minute(tally.since(), scene.zone()) : "";
-        pane.put(0, row, "ALARMS at this terminal" + since, Style.STRONG);
+        pane.put(0, row, "ALARMS told here" + since, Style.STRONG);
         for (int i = 0; i < lines.size() && row + 1 + i < pane.height(); i++)
             pane.fit(0, row + 1 + i, pane.width(), lines.get(i), Style.TEXT);
     }

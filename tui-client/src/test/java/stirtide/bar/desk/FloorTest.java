@@ -2,6 +2,8 @@ package stirtide.bar.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stirtide.bar.Samples;
@@ -14,8 +16,11 @@ import stirtide.bar.scene.Operator;
 import stirtide.bar.view.BarView;
 import stirtide.events.command.DayCommand.BookService;
 import stirtide.events.command.DayCommand.MoveService;
+import stirtide.events.json.ContractJson;
+import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlanFigures;
 import stirtide.events.plan.WalkInAdvice;
+import stirtide.events.view.DayView;
 
 class FloorTest {
     private final Bench bench = Bench.with(Samples.calm());
@@ -194,5 +199,35 @@ class FloorTest {
         bench.type("2?");
         String help = BarView.text(BarView.draw(bench.scene(), 80, 24, Glyphs.FULL));
         assertThat(help).contains("In the floor:").doesNotContain("In the bar:");
+    }
+
+    @Test
+    void the_floor_tells_how_much_waiting_is_proven_and_which_minutes_force_it() {
+        floor().hear(new LinkNews.Seen(proven(12, 12)));
+        assertThat(bench.picture().replaceAll("\\s+", " "))
+                .contains(
+                        "As booked, clients cannot wait less than 12 min in all, because 12:00 to 12:35 needs 45 min");
+        bench.hear(new LinkNews.Seen(proven(12, 5)));
+        assertThat(bench.picture().replaceAll("\\s+", " "))
+                .contains("As booked, 5 of 12 min of waiting cannot be avoided, because 12:00 to 12:35 needs 45 min");
+        bench.hear(new LinkNews.Seen(proven(12, 0)));
+        assertThat(bench.picture()).doesNotContain("As booked").contains("▲ 12:00 to 12:35 needs 45 min");
+    }
+
+    private static DayView proven(int waitMinutes, int leastMinutes) {
+        ObjectNode day = ContractJson.mapper().valueToTree(Samples.calm());
+        Plan.PlanTotals totals = new Plan.PlanTotals(
+                waitMinutes,
+                9,
+                700_000,
+                20_000,
+                30,
+                Optional.of(leastMinutes),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
+        day.set("planTotals", ContractJson.mapper().<ObjectNode>valueToTree(totals));
+        return ContractJson.read(day.toString(), DayView.class);
     }
 }

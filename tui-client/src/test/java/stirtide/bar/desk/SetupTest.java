@@ -125,6 +125,24 @@ class SetupTest {
     }
 
     @Test
+    void from_the_technique_esc_leads_back_to_the_lightener_as_it_was_typed() {
+        var bench = pick(bench(), "LIGHTENERS").type("n");
+        bench.type("Reef Clay").press(Key.Kind.ENTER).press(Key.Kind.ENTER);
+        for (String text : List.of("50", "4")) bench.type(text).press(Key.Kind.ENTER);
+        bench.press(Key.Kind.ENTER);
+        for (String text : List.of("400", "19.90")) bench.type(text).press(Key.Kind.ENTER);
+        bench.type("0").press(Key.Kind.ENTER);
+        assertThat(bench.picture()).contains("strand test, hours before takes whole hours from 1 to 336");
+        bench.press(Key.Kind.ERASE).press(Key.Kind.ENTER).press(Key.Kind.ENTER);
+        bench.type("Wear gloves.").press(Key.Kind.ENTER);
+        assertThat(bench.title()).isEqualTo("TECHNIQUE of Reef Clay");
+        assertThat(bench.picture()).contains("Esc: the form before");
+        bench.press(Key.Kind.ESCAPE);
+        assertThat(bench.title()).isEqualTo("LIGHTENER");
+        assertThat(bench.picture()).contains("[Reef Clay", "[19.90", "[Wear gloves.");
+    }
+
+    @Test
     void taking_out_is_asked_first_and_the_last_technique_stays() {
         var bench = pick(bench(), "Edda").type("x").press(Key.Kind.ENTER);
         assertThat(bench.sent).isEmpty();

@@ -21,7 +21,7 @@ class SignOnTest {
     }
 
     private void tamsinSignsOn() {
-        bench.hear(new LinkNews.SignOn.Begun("tamsin", "assistant"));
+        bench.hear(new LinkNews.SignOn.Begun("tamsin", "assistant", 0));
         bench.pass(0);
     }
 
@@ -56,7 +56,7 @@ class SignOnTest {
         assertThat(bench.picture()).contains("asking the service, 4 s");
         bench.press(Key.Kind.ENTER);
         assertThat(bench.signOns).hasSize(1);
-        bench.hear(new LinkNews.SignOn.Begun("bohdan", "colorist"));
+        bench.hear(new LinkNews.SignOn.Begun("bohdan", "colorist", 0));
         bench.pass(0);
         assertThat(bench.panel()).isEmpty();
         bench.type("m");

@@ -69,4 +69,24 @@ class OutboxTest {
             assertThat(one.size()).isEqualTo(1);
         }
     }
+
+    @Test
+    void what_a_terminal_that_is_gone_left_is_sent_by_the_next_one_that_opens() throws Exception {
+        try (Outbox one = Outbox.open(folder, "x")) {
+            one.add(entry(1));
+            try (Outbox other = Outbox.open(folder, "x")) {
+                other.add(entry(2));
+            }
+        }
+        try (Outbox again = Outbox.open(folder, "x")) {
+            assertThat(again.size()).isEqualTo(2);
+            assertThat(again.head(1)).contains(entry(1));
+            again.removeHead();
+            assertThat(again.head(1)).contains(entry(2));
+        }
+        assertThat(folder.resolve("outbox-x-2.jsonl")).doesNotExist();
+        try (Outbox last = Outbox.open(folder, "x")) {
+            assertThat(last.size()).isEqualTo(1);
+        }
+    }
 }

@@ -69,7 +69,7 @@ class SignOnLineIT {
             patiently().until(() -> news.contains(new LinkNews.SignOn.Needed()));
             signOn(link, "tamsin");
             assertThat(told(LinkNews.SignOn.Begun.class))
-                    .containsExactly(new LinkNews.SignOn.Begun("tamsin", "assistant"));
+                    .containsExactly(new LinkNews.SignOn.Begun("tamsin", "assistant", 0));
             link.send(new HandOverBowl("1a"), "entry");
             patiently().until(() -> service.taken().size() == 1);
             assertThat(service.taken()).extracting(CommandRequest::actor).containsExactly("tamsin");
@@ -128,6 +128,7 @@ class SignOnLineIT {
                     .containsExactly(new LinkNews.SignOn.Ended("this sign-on has ended; sign on again", 1));
             assertThat(service.taken()).isEmpty();
             signOn(link, "bohdan");
+            assertThat(told(LinkNews.SignOn.Begun.class)).endsWith(new LinkNews.SignOn.Begun("bohdan", "assistant", 1));
             link.send(new HandOverBowl("2a"), "another's");
             patiently().until(() -> service.taken().size() == 1);
             assertThat(service.taken()).extracting(CommandRequest::actor).containsExactly("bohdan");
