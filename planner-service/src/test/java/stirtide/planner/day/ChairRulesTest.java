@@ -3,8 +3,10 @@ package stirtide.planner.day;
 import static org.assertj.core.api.Assertions.assertThat;
 import static stirtide.planner.day.Given.booking;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import stirtide.events.command.DayCommand.FinishZone;
+import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.events.command.DayCommand.RinseSection;
 import stirtide.events.command.DayCommand.StartService;
 import stirtide.events.command.DayCommand.TakeBack;
@@ -25,11 +27,14 @@ class ChairRulesTest {
 
     @Test
     void nothing_starts_before_its_day() {
-        scene.now = SalonTime.of(scene.day.opened()).dayStart().minusMillis(1);
-        assertThat(scene.refused(new StartService(1), "DAY_NOT_BEGUN").sentence())
-                .contains(scene.day.opened().date().toString(), "open the day of today");
-        scene.now = scene.now.plusMillis(1);
-        scene.does(new StartService(1));
+        var midnight = SalonTime.of(Given.setup()).dayStart();
+        var eve = new Scene();
+        eve.now = midnight.minusMillis(1);
+        eve.does(new OpenDay(Given.setup(), List.of(booking("one", "foils", 1, "10:00"))));
+        assertThat(eve.refused(new StartService(1), "DAY_NOT_BEGUN").sentence())
+                .contains(Given.setup().date().toString(), "open the day of today");
+        eve.now = midnight;
+        eve.does(new StartService(1));
     }
 
     @Test
