@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
@@ -14,7 +15,7 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import stirtide.events.day.DayEvent;
@@ -35,7 +36,17 @@ public final class EventReader {
     /** Without the search for doubled names: what is in the log was written by us and is held by a digest. */
     private static final JsonFactory JSON = new JsonFactory();
 
-    private static final Map<String, ObjectReader> DATA = readers();
+    private static final Map<String, Class<? extends DayEvent>> RECORDS = EventTypes.all().stream()
+            .collect(Collectors.toUnmodifiableMap(EventTypes.EventType::wireType, EventTypes.EventType::record));
+
+    /** By type, each made when the first event of it is read: to make one takes as long as to read a hundred events. */
+    private static final Map<String, ObjectReader> DATA = new ConcurrentHashMap<>();
+
+    private static final ObjectMapper MAPPER = ContractJson.mapper()
+            .copy()
+            .addMixIn(DayEvent.class, Untyped.class)
+            .registerModule(new SimpleModule("instants").addDeserializer(Instant.class, new InstantText()))
+            .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
     private @Nullable String specVersion;
     private @Nullable String id;
@@ -50,16 +61,6 @@ public final class EventReader {
     private long revision;
 
     private EventReader() {}
-
-    private static Map<String, ObjectReader> readers() {
-        var mapper = ContractJson.mapper()
-                .copy()
-                .addMixIn(DayEvent.class, Untyped.class)
-                .registerModule(new SimpleModule("instants").addDeserializer(Instant.class, new InstantText()))
-                .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
-        Function<EventTypes.EventType, ObjectReader> reader = type -> mapper.readerFor(type.record());
-        return EventTypes.all().stream().collect(Collectors.toUnmodifiableMap(EventTypes.EventType::wireType, reader));
-    }
 
     /**
      * The event in stored bytes, brought to its newest version.
@@ -127,8 +128,9 @@ public final class EventReader {
     }
 
     private boolean data(JsonParser parser) throws IOException {
-        ObjectReader reader = type == null ? null : DATA.get(type);
-        if (reader == null || parser.currentToken() != JsonToken.START_OBJECT) return false;
+        if (type == null || !RECORDS.containsKey(type)) return false;
+        ObjectReader reader = DATA.computeIfAbsent(type, known -> MAPPER.readerFor(RECORDS.get(known)));
+        if (parser.currentToken() != JsonToken.START_OBJECT) return false;
         event = reader.readValue(parser);
         return true;
     }

@@ -24,27 +24,18 @@ final class ApiRouter {
     private final int bodyMillis;
     private final Doorkeeper door;
     private final DayDesk desk;
+    private final Refusals refusals;
     private final Map<String, Handler<RoutingContext>> handlers;
     private final BodyHandler bodies = BodyHandler.create(false).setBodyLimit(BODY_LIMIT);
     private final BodyHandler openDayBodies = BodyHandler.create(false).setBodyLimit(OPEN_DAY_BODY_LIMIT);
 
-    private ApiRouter(
-            Vertx vertx, int bodyMillis, Doorkeeper door, DayDesk desk, Map<String, Handler<RoutingContext>> handlers) {
-        this.desk = desk;
+    ApiRouter(Vertx vertx, Door door, DayDesk desk, Feeds feeds, Refusals refusals) {
         this.vertx = vertx;
-        this.bodyMillis = bodyMillis;
-        this.door = door;
-        this.handlers = handlers;
-    }
-
-    static Future<Router> build(Vertx vertx, Door door, DayDesk desk, Feeds feeds, Refusals refusals) {
-        Doorkeeper keeper = new Doorkeeper(vertx, door, desk);
-        ApiRouter routes =
-                new ApiRouter(vertx, door.limits().bodyMillis(), keeper, desk, handlers(vertx, keeper, desk, feeds));
-        return Contract.load(vertx).map(routes::route).map(router -> {
-            router.route().order(-1).handler(refusals::watch);
-            return router;
-        });
+        this.bodyMillis = door.limits().bodyMillis();
+        this.door = new Doorkeeper(vertx, door, desk);
+        this.desk = desk;
+        this.refusals = refusals;
+        this.handlers = handlers(vertx, this.door, desk, feeds);
     }
 
     /** Handlers by operation id. */
@@ -82,7 +73,8 @@ final class ApiRouter {
         return handlers;
     }
 
-    private Router route(OpenAPIContract contract) {
+    /** The routes of the contract, each with its handler. */
+    Router route(OpenAPIContract contract) {
         RouterBuilder builder = RouterBuilder.create(vertx, contract, RequestExtractor.withBodyHandler());
         builder.rootHandler(door::identify);
         builder.rootHandler(this::guardBody);
@@ -101,6 +93,7 @@ final class ApiRouter {
             throw new IllegalStateException("handlers that the contract does not know: " + unused.keySet());
         Router router = builder.createRouter();
         for (int status = 400; status < 600; status++) router.errorHandler(status, Problems::failed);
+        router.route().order(-1).handler(refusals::watch);
         return router;
     }
 

@@ -7,6 +7,8 @@ import io.vertx.core.Vertx;
 import io.vertx.core.http.HttpServer;
 import io.vertx.core.http.HttpServerOptions;
 import io.vertx.core.net.PemKeyCertOptions;
+import io.vertx.openapi.contract.OpenAPIContract;
+import java.io.IOException;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
@@ -39,6 +41,11 @@ public final class HttpEdge {
      */
     public record Address(String host, int port, int managementPort) {}
 
+    /** Reads the contract from which the routes are built. */
+    public static OpenAPIContract contract() throws IOException {
+        return Contract.read();
+    }
+
     /** Starts both servers on the current context. */
     public static Future<HttpEdge> start(
             Vertx vertx,
@@ -47,13 +54,26 @@ public final class HttpEdge {
             DayDesk desk,
             PrometheusMeterRegistry registry,
             Supplier<Readiness> ready) {
+        return start(vertx, address, door, desk, registry, ready, vertx.executeBlocking(HttpEdge::contract));
+    }
+
+    /** The same, with a {@link #contract()} that is being read already. */
+    public static Future<HttpEdge> start(
+            Vertx vertx,
+            Address address,
+            Door door,
+            DayDesk desk,
+            PrometheusMeterRegistry registry,
+            Supplier<Readiness> ready,
+            Future<OpenAPIContract> contract) {
         Feeds feeds = new Feeds(vertx, desk, door.limits());
         Gauge.builder("stirtide.listeners", feeds, Feeds::count)
                 .description("Open lines to listeners")
                 .register(registry);
         HttpServer management = vertx.createHttpServer(options(LOOPBACK, address.managementPort(), door.limits()))
                 .requestHandler(WrittenAddresses.only(OwnNames.only(ManagementRoutes.router(vertx, registry, ready))));
-        return ApiRouter.build(vertx, door, desk, feeds, new Refusals(registry)).compose(router -> {
+        ApiRouter routes = new ApiRouter(vertx, door, desk, feeds, new Refusals(registry));
+        return contract.map(routes::route).compose(router -> {
             HttpServerOptions options = options(address.host(), address.port(), door.limits());
             door.encryption().ifPresent(files -> encrypt(options, files));
             Connections connections = new Connections(door.limits());

@@ -93,7 +93,9 @@ final class KeptDays {
         return days.computeIfAbsent(name, fresh -> {
             DayKeeper keeper = new DayKeeper(fresh, log);
             keeper.listen(() -> {
-                if (keeper.day().closed()) look(fresh);
+                if (!keeper.day().closed()) return;
+                write(fresh, RestingDays.Resting.of(keeper.day()));
+                look(fresh);
             });
             return prepared.apply(new KeptDay(keeper, plans.apply(keeper)));
         });
@@ -109,23 +111,23 @@ final class KeptDays {
      * when the file beside the log knows them as they are.
      */
     Future<Void> readAll() {
-        return log.days().compose(names -> {
+        return log.seals().compose(seals -> {
             Future<Void> read = Future.succeededFuture();
-            for (String name : names) read = read.compose(before -> readOrRest(name));
+            for (var seal : seals.entrySet()) {
+                Optional<RestingDays.Resting> known = file.find(seal.getKey(), seal.getValue());
+                if (known.isPresent()) resting.keep(seal.getKey(), known.get());
+                else read = read.compose(before -> readWhole(seal.getKey()));
+            }
             return read;
         });
     }
 
-    private Future<Void> readOrRest(String name) {
-        return log.seal(name).compose(seal -> {
-            Optional<RestingDays.Resting> known = file.find(name, seal);
-            if (known.isPresent()) {
-                resting.keep(name, known.get());
-                return Future.succeededFuture();
-            }
-            return keep(name).keeper().readOn().onSuccess(done -> {
-                if (keep(name).day().closed()) look(name);
-            });
+    private Future<Void> readWhole(String name) {
+        KeptDay kept = keep(name);
+        return kept.keeper().readOn().onSuccess(done -> {
+            if (!kept.day().closed()) return;
+            write(name, RestingDays.Resting.of(kept.day()));
+            layToRest(name);
         });
     }
 
@@ -175,14 +177,17 @@ final class KeptDays {
         KeptDay kept = days.remove(name);
         lookedAt.remove(name);
         if (kept == null) return;
-        RestingDays.Resting day = RestingDays.Resting.of(kept.day());
-        resting.keep(name, day);
-        if (log.readOnly().isEmpty())
-            log.seal(name)
-                    .compose(seal -> vertx.executeBlocking(() -> {
-                        if (seal.startsWith(day.revision() + "-")) file.keep(name, seal, day);
-                        return null;
-                    }));
+        resting.keep(name, RestingDays.Resting.of(kept.day()));
+    }
+
+    /** Writes into the file what stays of a day, if the log has it like that. */
+    private void write(String name, RestingDays.Resting day) {
+        if (log.readOnly().isPresent()) return;
+        log.seal(name)
+                .compose(seal -> vertx.executeBlocking(() -> {
+                    if (seal.startsWith(day.revision() + "-")) file.keep(name, seal, day);
+                    return null;
+                }));
     }
 
     /** Newest revision of every opened day. */

@@ -6,6 +6,8 @@ import io.vertx.core.Vertx;
 import io.vertx.core.WorkerExecutor;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
@@ -42,8 +44,13 @@ final class LogThread {
         return ask(open -> open.read(day, after, limit));
     }
 
-    Future<List<String>> days() {
-        return ask(EventLog::days);
+    /** All days, sorted, each with its seal. */
+    Future<SortedMap<String, String>> seals() {
+        return ask(open -> {
+            SortedMap<String, String> seals = new TreeMap<>();
+            for (String day : open.days()) seals.put(day, open.seal(day));
+            return seals;
+        });
     }
 
     Future<String> seal(String day) {

@@ -5,22 +5,23 @@ import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import io.vertx.core.Vertx;
 import io.vertx.core.VertxOptions;
+import io.vertx.core.file.FileSystemOptions;
 import io.vertx.micrometer.Label;
 import io.vertx.micrometer.MetricsDomain;
 import io.vertx.micrometer.MicrometerMetricsFactory;
 import io.vertx.micrometer.MicrometerMetricsOptions;
-import java.io.IOException;
+import io.vertx.openapi.contract.OpenAPIContract;
 import java.net.BindException;
 import java.util.EnumSet;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
-import stirtide.planner.client.ClientKeys;
 import stirtide.planner.http.Door;
-import stirtide.planner.log.EventLog;
+import stirtide.planner.http.HttpEdge;
 import stirtide.planner.log.LogFailure;
-import stirtide.planner.log.SqliteEventLog;
 
 /** The service, running in this process until it is closed. */
 public final class PlannerService implements AutoCloseable {
@@ -28,12 +29,12 @@ public final class PlannerService implements AutoCloseable {
     private static final int STOP_SECONDS = 15;
 
     private final Vertx vertx;
-    private final EventLog log;
+    private final CompletableFuture<DataFolder> folder;
     private final ServiceVerticle verticle;
 
-    private PlannerService(Vertx vertx, EventLog log, ServiceVerticle verticle) {
+    private PlannerService(Vertx vertx, CompletableFuture<DataFolder> folder, ServiceVerticle verticle) {
         this.vertx = vertx;
-        this.log = log;
+        this.folder = folder;
         this.verticle = verticle;
     }
 
@@ -45,37 +46,22 @@ public final class PlannerService implements AutoCloseable {
     public static PlannerService start(Settings settings) {
         Optional<CommandRequest> opening = DayOpening.read(settings);
         Door door = Exposure.door(settings);
-        SqliteEventLog log = openLog(settings);
+        // Before several threads ask for it.
+        LoggerFactory.getILoggerFactory();
+        // Opening the log, reading the contract and what Vert.x does at its start take a third of a start each.
+        CompletableFuture<DataFolder> folder = StartPiece.begin("open-log", () -> DataFolder.open(settings));
+        CompletableFuture<OpenAPIContract> contract = StartPiece.begin("read-contract", HttpEdge::contract);
         PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
         // Both servers would register the same; "stirtide.connections" tells of the one that matters.
         registry.config().meterFilter(MeterFilter.denyNameStartsWith("vertx.http.server.active"));
         Vertx vertx = vertx(registry);
-        ServiceVerticle verticle = new ServiceVerticle(settings, door, clients(settings, log), log, registry, opening);
-        PlannerService service = new PlannerService(vertx, log, verticle);
+        ServiceVerticle verticle = new ServiceVerticle(settings, door, folder, contract, registry, opening);
+        PlannerService service = new PlannerService(vertx, folder, verticle);
         try {
             vertx.deployVerticle(verticle).await(START_SECONDS, TimeUnit.SECONDS);
             return service;
         } catch (Exception failed) {
             service.close();
-            throw startFailure(failed, settings);
-        }
-    }
-
-    private static ClientKeys clients(Settings settings, EventLog log) {
-        try {
-            return new ClientKeys(settings.data());
-        } catch (IOException unreadable) {
-            log.close();
-            throw new StartFailure(
-                    StartFailure.LOG_BROKEN,
-                    unreadable.getMessage() + "; restore a copy of it, or move it away: clients show as erased then");
-        }
-    }
-
-    private static SqliteEventLog openLog(Settings settings) {
-        try {
-            return SqliteEventLog.openToServe(settings.data());
-        } catch (LogFailure failed) {
             throw startFailure(failed, settings);
         }
     }
@@ -87,8 +73,16 @@ public final class PlannerService implements AutoCloseable {
                 // Each server would register gauges of the same pool once more.
                 .addDisabledMetricsCategory(MetricsDomain.NAMED_POOLS)
                 .setLabels(EnumSet.of(Label.HTTP_ROUTE, Label.HTTP_METHOD, Label.HTTP_CODE));
+        VertxOptions options = new VertxOptions()
+                .setEventLoopPoolSize(1)
+                .setMetricsOptions(metrics)
+                // Nothing is looked up on the class path; a folder for what is found there would outlive a killed
+                // service.
+                .setFileSystemOptions(new FileSystemOptions()
+                        .setClassPathResolvingEnabled(false)
+                        .setFileCachingEnabled(false));
         return Vertx.builder()
-                .with(new VertxOptions().setEventLoopPoolSize(1).setMetricsOptions(metrics))
+                .with(options)
                 .withMetrics(new MicrometerMetricsFactory(registry))
                 .build();
     }
@@ -131,7 +125,9 @@ public final class PlannerService implements AutoCloseable {
         } catch (TimeoutException tooLong) {
             throw new IllegalStateException("the service did not stop in " + STOP_SECONDS + " seconds", tooLong);
         } finally {
-            log.close();
+            folder.thenAccept(opened -> opened.log().close())
+                    .exceptionally(neverOpened -> null)
+                    .join();
         }
     }
 }

@@ -4,20 +4,21 @@ import io.micrometer.core.instrument.Gauge;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import io.vertx.core.Future;
 import io.vertx.core.VerticleBase;
+import io.vertx.openapi.contract.OpenAPIContract;
 import java.io.IOException;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
-import stirtide.planner.client.ClientKeys;
 import stirtide.planner.errand.ErrandDoor;
 import stirtide.planner.http.DayDesk.CommandAnswer;
 import stirtide.planner.http.Door;
 import stirtide.planner.http.HttpEdge;
 import stirtide.planner.http.Readiness;
-import stirtide.planner.log.SqliteEventLog;
+import stirtide.planner.log.EventLog;
 
 /** Everything that runs on the service's one context. */
 final class ServiceVerticle extends VerticleBase {
@@ -25,14 +26,14 @@ final class ServiceVerticle extends VerticleBase {
 
     private final Settings settings;
     private final Door door;
-    private final ClientKeys clients;
-    private final SqliteEventLog log;
-    private final RestingFile restingFile;
+    private final CompletableFuture<DataFolder> folder;
+    private final CompletableFuture<OpenAPIContract> contract;
     private final PrometheusMeterRegistry registry;
     private final Optional<CommandRequest> opening;
     private volatile boolean ready;
     private volatile long newestRevisions;
     private volatile int knownDays;
+    private volatile @Nullable EventLog log;
     private volatile @Nullable HttpEdge edge;
     private @Nullable DayRoom room;
     private @Nullable ErrandDoor errands;
@@ -40,15 +41,14 @@ final class ServiceVerticle extends VerticleBase {
     ServiceVerticle(
             Settings settings,
             Door door,
-            ClientKeys clients,
-            SqliteEventLog log,
+            CompletableFuture<DataFolder> folder,
+            CompletableFuture<OpenAPIContract> contract,
             PrometheusMeterRegistry registry,
             Optional<CommandRequest> opening) {
         this.settings = settings;
         this.door = door;
-        this.clients = clients;
-        this.log = log;
-        this.restingFile = new RestingFile(settings.data());
+        this.folder = folder;
+        this.contract = contract;
         this.registry = registry;
         this.opening = opening;
     }
@@ -60,11 +60,36 @@ final class ServiceVerticle extends VerticleBase {
 
     @Override
     public Future<?> start() {
+        return Future.fromCompletionStage(folder, context).compose(this::serve);
+    }
+
+    private Future<?> serve(DataFolder opened) {
+        log = opened.log();
         Meters meters = new Meters(registry);
-        LogThread logThread = new LogThread(vertx, log, meters.append());
+        LogThread logThread = new LogThread(vertx, opened.log(), meters.append());
         PlanRunner.Drawing drawing = PlanRunner.Drawing.of(vertx, settings.planRounds(), meters);
-        DayRoom days = new DayRoom(vertx, logThread, restingFile, clock(), drawing, meters, clients);
+        DayRoom days = new DayRoom(vertx, logThread, opened.restingDays(), clock(), drawing, meters, opened.clients());
         room = days;
+        measure(days);
+        return days.resume()
+                .compose(resumed -> open(days))
+                .compose(shown -> HttpEdge.start(
+                        vertx,
+                        address(),
+                        door,
+                        days,
+                        registry,
+                        this::state,
+                        Future.fromCompletionStage(contract, context)))
+                .onSuccess(started -> {
+                    edge = started;
+                    openErrands(new ErrandDesk(context, logThread, opened.log(), days));
+                    ready = true;
+                    days.check().onFailure(failed -> LOG.warn("closed days are not verified: {}", failed.getMessage()));
+                });
+    }
+
+    private void measure(DayRoom days) {
         Gauge.builder("stirtide.events", () -> newestRevisions)
                 .description("Events in the log, all days together")
                 .register(registry);
@@ -80,15 +105,6 @@ final class ServiceVerticle extends VerticleBase {
                     .mapToLong(Long::longValue)
                     .sum();
         });
-        return days.resume()
-                .compose(resumed -> open(days))
-                .compose(opened -> HttpEdge.start(vertx, address(), door, days, registry, this::state))
-                .onSuccess(started -> {
-                    edge = started;
-                    openErrands(new ErrandDesk(context, logThread, log, days));
-                    ready = true;
-                    days.check().onFailure(failed -> LOG.warn("closed days are not verified: {}", failed.getMessage()));
-                });
     }
 
     /** Not every place takes a socket; without one the care command waits for a stopped service. */
@@ -102,7 +118,8 @@ final class ServiceVerticle extends VerticleBase {
 
     private Readiness state() {
         if (!ready) return Readiness.NOT_READY;
-        return log.readOnly().isPresent() ? Readiness.READ_ONLY : Readiness.READY;
+        EventLog opened = Objects.requireNonNull(log, "ready without a log");
+        return opened.readOnly().isPresent() ? Readiness.READ_ONLY : Readiness.READY;
     }
 
     private SalonClock clock() {

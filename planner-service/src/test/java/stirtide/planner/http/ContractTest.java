@@ -13,7 +13,7 @@ class ContractTest {
     void every_operation_of_the_contract_has_a_handler_and_every_handler_an_operation() throws Exception {
         Vertx vertx = Vertx.vertx();
         try {
-            OpenAPIContract contract = Contract.load(vertx).await(60, TimeUnit.SECONDS);
+            OpenAPIContract contract = Contract.read();
             StandStillDesk desk = new StandStillDesk();
             assertThat(contract.operations())
                     .extracting(Operation::getOperationId)
@@ -23,6 +23,25 @@ class ContractTest {
                                     desk,
                                     new Feeds(vertx, desk, Limits.LOOPBACK))
                             .keySet());
+        } finally {
+            vertx.close().await(20, TimeUnit.SECONDS);
+        }
+    }
+
+    @Test
+    void the_library_accepts_the_contract_and_understands_the_same() throws Exception {
+        Vertx vertx = Vertx.vertx();
+        try {
+            OpenAPIContract accepted =
+                    OpenAPIContract.from(vertx, Contract.document()).await(60, TimeUnit.SECONDS);
+            OpenAPIContract ours = Contract.read();
+            assertThat(ours.getRawContract()).isEqualTo(accepted.getRawContract());
+            assertThat(ours.getVersion()).isEqualTo(accepted.getVersion());
+            assertThat(ours.operations())
+                    .extracting(Operation::getAbsoluteOpenAPIPath)
+                    .isEqualTo(accepted.operations().stream()
+                            .map(Operation::getAbsoluteOpenAPIPath)
+                            .toList());
         } finally {
             vertx.close().await(20, TimeUnit.SECONDS);
         }

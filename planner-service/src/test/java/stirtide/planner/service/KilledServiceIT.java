@@ -67,6 +67,16 @@ class KilledServiceIT {
         }
     }
 
+    @Test
+    void a_killed_service_leaves_nothing_in_the_temporary_folder() throws Exception {
+        try (ServiceProcess service = ServiceProcess.start(disturbed, undisturbed)) {
+            new SalonClient(service.port()).open(SmallSalon.opening());
+            service.kill();
+        }
+        assertThat(undisturbed).isEmptyDirectory();
+        assertThat(disturbed.resolve("log.db")).exists();
+    }
+
     /** Clients are sealed with random keys, so two logs of one day differ there and nowhere else. */
     private static List<String> withoutSeals(List<String> events) {
         return events.stream()

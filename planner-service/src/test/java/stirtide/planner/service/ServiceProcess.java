@@ -23,11 +23,17 @@ final class ServiceProcess implements AutoCloseable {
 
     /** Starts it and reads its first own line, which is there when it is ready or has given up. */
     static ServiceProcess start(Path data, String... more) throws IOException {
+        return start(data, Path.of(System.getProperty("java.io.tmpdir")), more);
+    }
+
+    /** The same with a folder for what it leaves lying about. */
+    static ServiceProcess start(Path data, Path temporary, String... more) throws IOException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:+UseSerialGC",
                 "-XX:TieredStopAtLevel=1",
                 "-Xmx256m",
+                "-Djava.io.tmpdir=" + temporary,
                 "-cp",
                 System.getProperty("java.class.path"),
                 Main.class.getName(),
@@ -59,6 +65,10 @@ final class ServiceProcess implements AutoCloseable {
     /** Ends the process as a power cut of the process would: without any warning to it. */
     void kill() throws InterruptedException {
         process.destroyForcibly().waitFor();
+    }
+
+    long id() {
+        return process.pid();
     }
 
     int exitCode() throws InterruptedException {

@@ -1,0 +1,32 @@
+package stirtide.planner.service;
+
+import java.io.IOException;
+import stirtide.planner.client.ClientKeys;
+import stirtide.planner.log.EventLog;
+import stirtide.planner.log.LogFailure;
+import stirtide.planner.log.SqliteEventLog;
+
+/** What the data folder holds, opened: the log, the keys of clients, what is kept of days that are over. */
+record DataFolder(SqliteEventLog log, ClientKeys clients, RestingFile restingDays) {
+    /**
+     * Takes and opens it; waits for the disk.
+     *
+     * @throws LogFailure when the log cannot be taken
+     * @throws StartFailure when the keys cannot be read
+     */
+    static DataFolder open(Settings settings) {
+        SqliteEventLog log = SqliteEventLog.openToServe(settings.data());
+        return new DataFolder(log, clients(settings, log), new RestingFile(settings.data()));
+    }
+
+    private static ClientKeys clients(Settings settings, EventLog log) {
+        try {
+            return new ClientKeys(settings.data());
+        } catch (IOException unreadable) {
+            log.close();
+            throw new StartFailure(
+                    StartFailure.LOG_BROKEN,
+                    unreadable.getMessage() + "; restore a copy of it, or move it away: clients show as erased then");
+        }
+    }
+}
