@@ -58,9 +58,9 @@ public final class RecordSamples {
                 List.of(),
                 List.of(
                         new GramsView.BowlCostCard(
-                                "4a", 4, true, 120_000, new BigDecimal("4.12"), new BigDecimal("0.034300")),
+                                "4a", 4, true, 120_000, new BigDecimal("4.12"), new BigDecimal("0.0343")),
                         new GramsView.BowlCostCard(
-                                "7a", 7, false, 102_000, new BigDecimal("3.46"), new BigDecimal("0.033900"))),
+                                "7a", 7, false, 102_000, new BigDecimal("3.46"), new BigDecimal("0.0339"))),
                 List.of(new GramsView.MixCostCard(
                         "chalk",
                         "foil",

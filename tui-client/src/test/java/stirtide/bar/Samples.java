@@ -28,6 +28,7 @@ import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlanFigures;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.plan.PlannedService.PlannedZone;
+import stirtide.events.setup.Scale;
 import stirtide.events.view.DayView;
 import stirtide.events.view.DayView.ActionCard;
 import stirtide.events.view.DayView.AlarmCard;
@@ -189,7 +190,7 @@ public final class Samples {
                         1500,
                         2500,
                         200_000,
-                        100),
+                        "bench"),
                 weighed ? Optional.of(new WeighedCard(34_000, 68_000, 2000, true)) : Optional.empty(),
                 divided);
     }
@@ -220,7 +221,8 @@ public final class Samples {
                 of.changes(),
                 of.planSettled(),
                 of.choices(),
-                of.stock());
+                of.stock(),
+                of.scales());
     }
 
     public static DayView view(List<AlarmCard> alarms, List<LiveBowl> live, int queued) {
@@ -293,7 +295,8 @@ public final class Samples {
                                 Optional.of(at(33)),
                                 1,
                                 "Cream 6 %: the plan needs 420 g, 300 g on the shelf, not enough from the bowl of 12:13"
-                                        + " on, buy 1 pack for tomorrow")));
+                                        + " on, buy 1 pack for tomorrow")),
+                List.of(bench()));
     }
 
     /** The busy day with its clock at another time. */
@@ -344,7 +347,8 @@ public final class Samples {
                 day.changes(),
                 day.planSettled(),
                 day.choices(),
-                day.stock());
+                day.stock(),
+                day.scales());
     }
 
     /** Advice to move one service, another, or both. */
@@ -527,6 +531,14 @@ public final class Samples {
                 List.of());
     }
 
+    /** Steps of 0.1 g; class III with e = 0.1 g, by the limits of verification. */
+    private static DayView.ScaleCard bench() {
+        return new DayView.ScaleCard(
+                "bench",
+                Scale.Weighing.TARE_BETWEEN,
+                List.of(new DayView.ScaleBand(0, 100, 200), new DayView.ScaleBand(50_000, 100, 300)));
+    }
+
     /** A live bowl of a 45 minute life, begun some minutes ago. */
     public static LiveBowl live(String bowl, int chair, String stage, int minutesAgo, boolean inside) {
         boolean mixing = stage.equals("mixing");
@@ -558,7 +570,7 @@ public final class Samples {
                 1500,
                 2500,
                 200_000,
-                100);
+                "bench");
     }
 
     public static Scene scene(DayView view) {

@@ -12,6 +12,7 @@ import stirtide.events.day.DeveloperPart;
 import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.Person;
+import stirtide.events.setup.Scale;
 import stirtide.events.view.DayView;
 import stirtide.events.view.DayView.BatchCard;
 import stirtide.events.view.DayView.LiveBowl;
@@ -19,6 +20,7 @@ import stirtide.events.view.DayView.PartCard;
 import stirtide.events.view.DayView.PlannedBowlCard;
 import stirtide.events.view.DayView.QueuedBowl;
 import stirtide.events.view.DayView.ShareCard;
+import stirtide.planner.formula.WeighedMix;
 
 /** The assistants at the color bar: they begin what is due, weigh what the plan says, and carry it to the chair. */
 public final class Bar {
@@ -128,23 +130,39 @@ public final class Bar {
         return Optional.of(new Deed(actor(bowl), new DayCommand.HandOverBowl(bowl.bowl())));
     }
 
-    /** The planned weights, each off by at most one step of its scale while the ratio stays inside. */
+    /** The planned weights, each off by at most one step of its scale while the mix stays inside however the scale errs. */
     private DayCommand.WeighBowl asPlanned(LiveBowl bowl) {
         PlannedBowlCard planned = bowl.planned();
-        int step = planned.divisionMilligrams();
+        Scale scale = scale(planned.scaleId());
+        int step = scale.ranges().get(0).divisionMilligrams();
         int lightener = planned.lightenerMilligrams() + step * chance.between(bowl.bowl() + "/lightener", -1, 1);
         List<DeveloperPart> parts = new ArrayList<>();
         for (PartCard part : planned.parts()) parts.add(new DeveloperPart(part.developerId(), part.milligrams()));
         PartCard last = planned.parts().get(planned.parts().size() - 1);
         int off = step * chance.between(bowl.bowl() + "/developer", 0, 1);
         parts.set(parts.size() - 1, new DeveloperPart(last.developerId(), last.milligrams() + off));
-        long developer = parts.stream().mapToInt(DeveloperPart::milligrams).sum();
-        boolean inside = developer * 1000 >= (long) lightener * planned.lowestRatioThousandths()
-                && developer * 1000 <= (long) lightener * planned.highestRatioThousandths()
-                && lightener + developer <= planned.usableMilligrams();
-        return inside
+        return inside(planned, scale, lightener, parts)
                 ? new DayCommand.WeighBowl(bowl.bowl(), lightener, parts)
                 : new DayCommand.WeighBowl(bowl.bowl(), planned.lightenerMilligrams(), exactly(planned));
+    }
+
+    /** Strength counts as planned: a step more of one developer does not pass a ceiling. */
+    private static boolean inside(PlannedBowlCard planned, Scale scale, int lightener, List<DeveloperPart> parts) {
+        int developer = parts.stream().mapToInt(DeveloperPart::milligrams).sum();
+        var liquids = parts.stream()
+                .map(part -> new WeighedMix.Part(planned.strengthHundredths(), part.milligrams()))
+                .toList();
+        var bounds = new WeighedMix.Bounds(
+                planned.lowestRatioThousandths(), planned.highestRatioThousandths(), planned.strengthHundredths());
+        return lightener + developer <= planned.usableMilligrams()
+                && new WeighedMix(scale, lightener, liquids).fault(bounds).isEmpty();
+    }
+
+    private Scale scale(String scaleId) {
+        return knowledge.setup().salon().scales().stream()
+                .filter(scale -> scale.scaleId().equals(scaleId))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The weight of the lightener is typed twice, the second time where the developer belongs. */

@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.plan.PlannedService.PlannedZone;
+import stirtide.events.setup.Scale;
 
 /**
  * A whole day as a terminal shows it.
@@ -38,6 +39,7 @@ import stirtide.events.plan.PlannedService.PlannedZone;
  * @param planSettled whether the plan on show knows everything that matters to it
  * @param choices what a walk-in may be booked as
  * @param stock what the bowls to mix need against what is on the shelf
+ * @param scales the salon's scales, and how far each may err
  */
 public record DayView(
         String salonId,
@@ -64,7 +66,17 @@ public record DayView(
         List<String> changes,
         boolean planSettled,
         BookingChoices choices,
-        List<StockCard> stock) {
+        List<StockCard> stock,
+        List<ScaleCard> scales) {
+
+    /** A scale of the bar; {@code bands} by rising load, at least one. */
+    public record ScaleCard(String scaleId, Scale.Weighing weighing, List<ScaleBand> bands) {}
+
+    /**
+     * What a scale shows of readings above a load: its steps, and how far the true load may be from what is shown, in half
+     * milligrams. The band with the largest {@code aboveMilligrams} that is less than the reading counts.
+     */
+    public record ScaleBand(int aboveMilligrams, int divisionMilligrams, int errorHalfMilligrams) {}
 
     /**
      * One product of the shelf. {@code onShelfMilligrams} is empty when nobody counted; {@code runsOutAt} is the start of
@@ -244,7 +256,7 @@ public record DayView(
         }
     }
 
-    /** What was to be weighed into a live bowl; {@code divisionMilligrams} is the smallest step of its scale. */
+    /** What was to be weighed into a live bowl, and on which scale. */
     public record PlannedBowlCard(
             String lightenerName,
             int lightenerMilligrams,
@@ -254,7 +266,7 @@ public record DayView(
             int lowestRatioThousandths,
             int highestRatioThousandths,
             int usableMilligrams,
-            int divisionMilligrams) {}
+            String scaleId) {}
 
     /** One liquid. */
     public record PartCard(String developerId, String name, int strengthHundredths, int milligrams) {}

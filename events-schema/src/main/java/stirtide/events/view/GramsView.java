@@ -56,7 +56,7 @@ public record GramsView(
     /** A rule of a manager; {@code resetOn} is a date or empty text. */
     public record PinCard(String menuId, String zone, Optional<Integer> pinnedMilligrams, String resetOn) {}
 
-    /** Price of a product by its pack; {@code pricePerGram} to six decimals. */
+    /** Price of a product by its pack. What a gram costs has two decimals more than the currency, everywhere in this view. */
     public record PriceCard(
             String productId, String name, int packMilligrams, BigDecimal packPrice, BigDecimal pricePerGram) {}
 

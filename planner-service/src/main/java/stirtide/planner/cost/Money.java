@@ -11,6 +11,8 @@ import java.util.Currency;
  * @param currency ISO 4217 currency of the salon
  */
 public record Money(BigDecimal amount, Currency currency) {
+    private static final int GRAM_DECIMALS = 2;
+
     /**
      * An amount in the currency with this code.
      *
@@ -34,6 +36,14 @@ public record Money(BigDecimal amount, Currency currency) {
     public String shown() {
         int digits = Math.max(0, currency.getDefaultFractionDigits());
         return amount.setScale(digits, RoundingMode.HALF_UP).toPlainString() + " " + currency.getCurrencyCode();
+    }
+
+    /**
+     * What one gram costs, rounded half up to two decimals more than the currency has: four for dollars, two for yen. The
+     * one rule for grams wherever they are told; sums are of exact amounts.
+     */
+    public BigDecimal ofOneGram() {
+        return amount.setScale(Math.max(0, currency.getDefaultFractionDigits()) + GRAM_DECIMALS, RoundingMode.HALF_UP);
     }
 
     private BigDecimal in(Currency wanted) {

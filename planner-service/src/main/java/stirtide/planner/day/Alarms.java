@@ -74,7 +74,7 @@ public final class Alarms {
                         chair,
                         weighed.at(),
                         "Bowl " + id + " is outside the directions ("
-                                + WeighRules.complaint(
+                                + DirectionsGate.complaint(
                                                 day,
                                                 day.mixOf(bowl),
                                                 weighed.lightenerMilligrams(),

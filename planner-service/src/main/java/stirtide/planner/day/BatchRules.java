@@ -32,7 +32,7 @@ final class BatchRules {
                         command.lightenerMilligrams(),
                         parts,
                         WeighRules.ratioThousandths(command.lightenerMilligrams(), parts),
-                        WeighRules.complaint(day, whole, command.lightenerMilligrams(), parts)
+                        DirectionsGate.complaint(day, whole, command.lightenerMilligrams(), parts)
                                 .isEmpty())));
     }
 

@@ -58,7 +58,7 @@ final class BowlRules {
                     "NOT_WEIGHED", "Bowl " + bowl.bowl() + " is not weighed in yet. Weigh it in, then hand it over.");
         var weighed = bowl.weighed().get();
         if (weighed.insideDirections()) return Optional.empty();
-        var why = WeighRules.complaint(day, bowl, weighed.lightenerMilligrams(), weighed.developerParts())
+        var why = DirectionsGate.complaint(day, bowl, weighed.lightenerMilligrams(), weighed.developerParts())
                 .orElse("not permitted");
         return refusal(
                 "OUTSIDE_DIRECTIONS",

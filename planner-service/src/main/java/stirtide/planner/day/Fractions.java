@@ -61,7 +61,7 @@ public record Fractions(int permille, String sentence) {
                 "running short costs " + runningShort.shown() + " (" + minutes
                         + " min of waiting and another bowl), usually for "
                         + Grams.text(policy.shortMilligrams()) + "; a gram thrown away costs "
-                        + perGram.round(new MathContext(2)).toPlainString() + " " + currency);
+                        + Money.of(perGram, currency).ofOneGram().toPlainString() + " " + currency);
     }
 
     /** Price of a gram of mix by the menu; a strength between two developers is paid as their blend. */

@@ -15,7 +15,7 @@ import stirtide.planner.formula.Pour;
 import stirtide.planner.formula.PourWords;
 
 /**
- * What to pour next into a bowl of the day. The bowl is held to what {@link WeighRules} holds it to: the window it was
+ * What to pour next into a bowl of the day. The bowl is held to what {@link DirectionsGate} holds it to: the window it was
  * begun with and the lowest ceiling among the techniques of its run. Enough is what was planned. One mix for two bowls is
  * asked about as it lies in the bowl it is mixed in.
  */
@@ -45,8 +45,8 @@ public final class Pours {
 
     private static FormulaQuestion question(Day day, BowlState bowl) {
         var planned = bowl.planned();
-        var directions = WeighRules.directions(day, bowl);
-        int ceiling = Math.max(WeighRules.strengthCeiling(day, bowl, directions), planned.strengthHundredths());
+        var directions = DirectionsGate.directions(day, bowl);
+        int ceiling = Math.max(DirectionsGate.strengthCeiling(day, bowl, directions), planned.strengthHundredths());
         int residue = Math.min(BowlBalance.residueMilligrams(day, bowl), planned.totalMilligrams() - 1);
         return new FormulaQuestion(
                 only(directions, planned.lowestRatioThousandths(), planned.highestRatioThousandths(), ceiling),
@@ -64,7 +64,8 @@ public final class Pours {
                 scale(day, bowl));
     }
 
-    private static Scale scale(Day day, BowlState bowl) {
+    /** The scale a bowl is weighed on. */
+    static Scale scale(Day day, BowlState bowl) {
         var scales = day.opened().salon().scales();
         return scales.stream()
                 .filter(scale -> scale.scaleId().equals(bowl.scaleId()))

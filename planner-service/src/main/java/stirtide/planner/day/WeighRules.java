@@ -4,12 +4,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.setup.BowlSize;
-import stirtide.events.setup.Directions;
 
 /**
  * Weighing a bowl in. What was weighed is recorded as it is, right or wrong; whether the directions permit it is judged
@@ -39,7 +37,7 @@ final class WeighRules {
                 command.lightenerMilligrams(),
                 command.developerParts(),
                 ratioThousandths(command.lightenerMilligrams(), command.developerParts()),
-                complaint(day, bowl, command.lightenerMilligrams(), command.developerParts())
+                DirectionsGate.complaint(day, bowl, command.lightenerMilligrams(), command.developerParts())
                         .isEmpty()));
     }
 
@@ -95,61 +93,6 @@ final class WeighRules {
     /** Most that can be in a bowl, whatever somebody types. */
     static long mostMilligrams(Day day, BowlState bowl) {
         return (long) HIGHEST_FILL * size(day, bowl).usableMilligrams();
-    }
-
-    /** Why the directions do not permit a mix, empty when they do. Exact: no rounding decides. */
-    static Optional<String> complaint(Day day, BowlState bowl, int lightenerMilligrams, List<DeveloperPart> parts) {
-        long thousandfold = 1000 * sum(parts);
-        var planned = bowl.planned();
-        if (thousandfold < (long) planned.lowestRatioThousandths() * lightenerMilligrams)
-            return Optional.of("too little developer: at least 1:" + Grams.ratio(planned.lowestRatioThousandths()));
-        if (thousandfold > (long) planned.highestRatioThousandths() * lightenerMilligrams)
-            return Optional.of("too much developer: at most 1:" + Grams.ratio(planned.highestRatioThousandths()));
-        var directions = directions(day, bowl);
-        boolean water = parts.stream()
-                .anyMatch(part -> part.developerId().equals(DeveloperPart.WATER) && part.milligrams() > 0);
-        if (water && !directions.waterPermitted()) return Optional.of("water is not permitted");
-        int ceiling = strengthCeiling(day, bowl, directions);
-        long strength = 0;
-        for (var part : parts) strength += (long) part.milligrams() * strength(day, part);
-        if (strength > ceiling * sum(parts)) return Optional.of("too strong: at most " + Grams.strength(ceiling));
-        return Optional.empty();
-    }
-
-    private static int strength(Day day, DeveloperPart part) {
-        return day.opened().developers().stream()
-                .filter(developer -> developer.developerId().equals(part.developerId()))
-                .mapToInt(developer -> developer.strengthHundredths())
-                .findFirst()
-                .orElse(0);
-    }
-
-    /** The lowest ceiling among the techniques of the bowl's run, and of the other bowl's where they are one mix. */
-    static int strengthCeiling(Day day, BowlState bowl, Directions directions) {
-        return bowl.batch()
-                .map(batch -> batch.bowls().stream().flatMap(id -> day.bowl(id).stream()))
-                .orElse(Stream.of(bowl))
-                .mapToInt(one -> ownCeiling(day, one, directions))
-                .min()
-                .orElse(0);
-    }
-
-    private static int ownCeiling(Day day, BowlState bowl, Directions directions) {
-        var service = day.service(bowl.service()).orElseThrow();
-        var run = Run.of(Bookings.entry(day, service)).get(bowl.run() - 1);
-        return run.zones().stream()
-                .flatMap(zone -> directions.techniques().stream()
-                        .filter(rule -> rule.technique().equals(zone.technique())))
-                .mapToInt(Directions.TechniqueRule::highestStrengthHundredths)
-                .min()
-                .orElse(0);
-    }
-
-    static Directions directions(Day day, BowlState bowl) {
-        return day.opened().directions().stream()
-                .filter(one -> one.lightenerId().equals(bowl.planned().lightenerId()))
-                .findFirst()
-                .orElseThrow();
     }
 
     private static BowlSize size(Day day, BowlState bowl) {

@@ -89,6 +89,30 @@ final class MixCheck {
         return liquids.size() == 1 || strengthHolds(weight, kinds, amounts, error, liquids);
     }
 
+    /** Whether there is enough developer for the lightener in the worst case of all pours. */
+    boolean enoughDeveloper(int[] kinds, int[] amounts) {
+        return least(new long[] {-lowestRatio, 1000, 1000, 1000}, kinds, amounts, readingErrors(amounts)) >= 0;
+    }
+
+    /** Whether there is enough lightener for the developer in the worst case of all pours. */
+    boolean enoughLightener(int[] kinds, int[] amounts) {
+        return least(new long[] {highestRatio, -1000, -1000, -1000}, kinds, amounts, readingErrors(amounts)) >= 0;
+    }
+
+    /**
+     * Whether the liquids together are within the highest strength in the worst case of all pours. Liquids none of which
+     * is stronger are, whatever was weighed.
+     */
+    boolean weakEnough(int[] kinds, int[] amounts, int[] strengthsHundredths) {
+        long[] weight = new long[strengthsHundredths.length + 1];
+        boolean stronger = false;
+        for (int k = 1; k < weight.length; k++) {
+            weight[k] = (long) highestStrength - strengthsHundredths[k - 1];
+            stronger |= weight[k] < 0;
+        }
+        return !stronger || least(weight, kinds, amounts, readingErrors(amounts)) >= 0;
+    }
+
     /**
      * Developer weights below or above which the ratio cannot hold, {least, most}, given the smallest error the
      * developer can have; in milligrams. Weights between them may hold or not.

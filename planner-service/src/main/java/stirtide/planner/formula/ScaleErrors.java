@@ -1,5 +1,7 @@
 package stirtide.planner.formula;
 
+import java.util.ArrayList;
+import java.util.List;
 import stirtide.events.setup.Scale;
 import stirtide.events.setup.Scale.AccuracyClass;
 import stirtide.events.setup.Scale.Range;
@@ -61,6 +63,37 @@ public final class ScaleErrors {
         Range range = rangeOf(reading);
         return permissibleHalfMilligrams(accuracyClass, range.verificationMilligrams(), reading, factor == 2)
                 + range.divisionMilligrams();
+    }
+
+    /**
+     * Readings of one range and one row of the table.
+     *
+     * @param above the band holds for readings of more than this, up to the next band; in milligrams
+     * @param division step of the display, in milligrams
+     * @param errorHalfMilligrams farthest the true load may be from such a reading
+     */
+    public record Band(int above, int division, int errorHalfMilligrams) {}
+
+    /** All bands by rising load. The error of a reading is that of the last band whose {@code above} is less than it. */
+    public List<Band> bands() {
+        List<Band> bands = new ArrayList<>();
+        long above = 0;
+        for (int i = 0; i < ranges.length; i++) {
+            long end = i + 1 < ranges.length ? ranges[i].maximumMilligrams() : Integer.MAX_VALUE;
+            while (above < end) {
+                bands.add(new Band((int) above, ranges[i].divisionMilligrams(), (int) errorHalfMilligrams(above + 1)));
+                above = Math.min(end, nextBorder(ranges[i], above));
+            }
+        }
+        return bands;
+    }
+
+    private long nextBorder(Range range, long above) {
+        for (int border : BAND_ENDS[accuracyClass.ordinal()]) {
+            long load = (long) border * range.verificationMilligrams();
+            if (load > above) return load;
+        }
+        return Integer.MAX_VALUE;
     }
 
     /** Smallest error any reading can have, in half milligrams. */

@@ -104,11 +104,7 @@ final class BowlCards {
                         .mapToInt(BowlSize::usableMilligrams)
                         .findFirst()
                         .orElse(0),
-                day.opened().salon().scales().stream()
-                        .filter(scale -> scale.scaleId().equals(scaleId))
-                        .mapToInt(scale -> scale.ranges().get(0).divisionMilligrams())
-                        .findFirst()
-                        .orElse(1));
+                scaleId);
     }
 
     static WeighedCard weighed(BowlState.Weighed weighed) {

@@ -1,7 +1,6 @@
 package stirtide.planner.view;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import stirtide.events.day.BowlFormula;
@@ -22,8 +21,6 @@ import stirtide.planner.formula.Figures;
 final class CostCards {
     /** Grams of mix that are compared. */
     private static final int COMPARED_MILLIGRAMS = 60_000;
-
-    private static final int PRICE_DECIMALS = 6;
 
     private final Day day;
     private final Prices prices;
@@ -47,10 +44,7 @@ final class CostCards {
     }
 
     private BigDecimal perGram(String productId) {
-        return prices.perGram(productId)
-                .map(Money::amount)
-                .orElse(BigDecimal.ZERO)
-                .setScale(PRICE_DECIMALS, RoundingMode.HALF_UP);
+        return prices.perGram(productId).map(Money::ofOneGram).orElse(BigDecimal.ZERO);
     }
 
     List<BowlCostCard> bowls() {
@@ -76,7 +70,7 @@ final class CostCards {
                 begun,
                 formula.totalMilligrams(),
                 costs.rounded(prices.ofBowl(formula).amount()),
-                prices.perMixedGram(formula).amount().setScale(PRICE_DECIMALS, RoundingMode.HALF_UP));
+                prices.perMixedGram(formula).ofOneGram());
     }
 
     /** The thickest against the thinnest mix the directions permit, with the first developer of the shelf. */

@@ -11,6 +11,8 @@ import stirtide.events.view.DayView.BookingChoices;
 import stirtide.events.view.DayView.MenuChoice;
 import stirtide.events.view.DayView.PersonCard;
 import stirtide.events.view.DayView.QueuedBowl;
+import stirtide.events.view.DayView.ScaleBand;
+import stirtide.events.view.DayView.ScaleCard;
 import stirtide.events.view.DayView.StockCard;
 import stirtide.planner.day.ActionWords;
 import stirtide.planner.day.Alarms;
@@ -18,6 +20,7 @@ import stirtide.planner.day.Day;
 import stirtide.planner.day.People;
 import stirtide.planner.day.ShelfEvents;
 import stirtide.planner.day.TakeBackRules;
+import stirtide.planner.formula.ScaleErrors;
 import stirtide.planner.stock.StockReport;
 
 /** Makes the view of a day for terminals. */
@@ -62,7 +65,8 @@ public final class DayViews {
                 plan.map(Plan::changes).orElse(List.of()),
                 day.planSettled(),
                 choices(day),
-                stock(day));
+                stock(day),
+                scales(day));
     }
 
     private static List<PersonCard> people(Day day, Instant now) {
@@ -99,6 +103,19 @@ public final class DayViews {
                         line.runsOutAt(),
                         line.packsToBuy(),
                         line.sentence()))
+                .toList();
+    }
+
+    private static List<ScaleCard> scales(Day day) {
+        return day.opened().salon().scales().stream()
+                .map(scale -> new ScaleCard(
+                        scale.scaleId(),
+                        scale.weighing(),
+                        new ScaleErrors(scale)
+                                .bands().stream()
+                                        .map(band -> new ScaleBand(
+                                                band.above(), band.division(), band.errorHalfMilligrams()))
+                                        .toList()))
                 .toList();
     }
 

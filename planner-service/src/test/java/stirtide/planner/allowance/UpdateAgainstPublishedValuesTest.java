@@ -46,6 +46,8 @@ class UpdateAgainstPublishedValuesTest {
         assertThat(after.predictiveQuantile(0.8)).isCloseTo(64.211472163, within(5e-10));
         assertThat(after.predictiveQuantile(0.9)).isCloseTo(73.940465638, within(5e-10));
         assertThat(after.predictiveQuantile(0.95)).isCloseTo(82.093349042, within(5e-10));
+        assertThat(TDistribution.of(after.freedom()).inverseCumulativeProbability(0.975))
+                .isCloseTo(2.006646805061688, within(1e-10));
         assertThat(after.probabilityAbove(80))
                 .isCloseTo(0.060317293902, within(5e-13))
                 .isCloseTo(0.06, within(0.005));
@@ -58,8 +60,14 @@ class UpdateAgainstPublishedValuesTest {
     @Test
     void midge_wings_give_the_printed_posterior_and_prediction() {
         NormalInverseGamma after = new NormalInverseGamma(1.9, 1, 1, 0.01).updated(Sample.of(MIDGE));
+        assertThat(Sample.of(MIDGE).mean()).isCloseTo(1.8044444444444447, within(1e-14));
+        assertThat(Sample.of(MIDGE).squares() / 8).isCloseTo(0.016877777777777787, within(1e-14));
         assertThat(after.weight()).isEqualTo(10);
         assertThat(after.freedom()).isEqualTo(10);
+        // alpha = v / 2 and beta = v s2 / 2 of the other notation (Murphy, Conjugate Bayesian analysis, 2007; from
+        // memory)
+        assertThat(after.freedom() / 2).isEqualTo(5);
+        assertThat(after.freedom() * after.variance() / 2).isCloseTo(0.07662, within(1e-14));
         assertThat(after.mean()).isCloseTo(1.814, within(1e-14));
         assertThat(after.variance()).isCloseTo(0.015324, within(1e-14));
         assertThat(after.meanQuantile(0.025)).isCloseTo(1.726777541628, within(5e-13));
@@ -117,6 +125,14 @@ class UpdateAgainstPublishedValuesTest {
         assertThat(TDistribution.of(freedom).inverseSurvivalProbability(0.001)).isCloseTo(p999, within(tolerance));
     }
 
+    /** Fractions a manager may set, by the standard normal; computed, the table does not print them. */
+    @ParameterizedTest
+    @CsvSource({"0.75,0.6744897501960817", "0.80,0.8416212335729143", "0.85,1.0364333894937898"})
+    void normal_quantiles_between_are_the_computed_ones(double probability, double computed) {
+        assertThat(NormalDistribution.of(0, 1).inverseCumulativeProbability(probability))
+                .isCloseTo(computed, within(1e-12));
+    }
+
     /** Last row of the same table, three digits printed; the digits beyond are computed. */
     @ParameterizedTest
     @CsvSource({
@@ -136,6 +152,15 @@ class UpdateAgainstPublishedValuesTest {
         assertThat(twoSided(freedom, 0.95)).isCloseTo(p95, within(0.005));
         assertThat(twoSided(freedom, sigmas(2))).isCloseTo(two, within(0.005));
         assertThat(twoSided(freedom, sigmas(3))).isCloseTo(three, within(0.005));
+    }
+
+    /** Last row of the same table, for any number of observations: the normal. */
+    @Test
+    void coverage_factors_without_end_are_those_of_the_normal() {
+        NormalDistribution normal = NormalDistribution.of(0, 1);
+        double[][] printed = {{0.6827, 1.000}, {0.95, 1.960}, {0.9545, 2.000}, {0.9973, 3.000}};
+        for (double[] row : printed)
+            assertThat(normal.inverseSurvivalProbability((1 - row[0]) / 2)).isCloseTo(row[1], within(0.0005));
     }
 
     private static double twoSided(double freedom, double fraction) {
@@ -159,6 +184,16 @@ class UpdateAgainstPublishedValuesTest {
     void student_quantiles_are_exact_to_many_digits(double probability, double quantile) {
         assertThat(TDistribution.of(5).inverseCumulativeProbability(probability))
                 .isCloseTo(quantile, within(1e-10));
+    }
+
+    /** Same tests: variance 5/3 for 5 degrees of freedom; the function itself at 1 and 2 for variance 1.25, which is 10. */
+    @Test
+    void student_variance_and_probabilities_are_the_printed_ones() {
+        assertThat(TDistribution.of(5).getVariance()).isCloseTo(5.0 / 3, within(1e-14));
+        TDistribution ten = TDistribution.of(10);
+        assertThat(ten.getVariance()).isCloseTo(1.25, within(1e-14));
+        assertThat(ten.cumulativeProbability(1)).isCloseTo(0.829553433848969956621, within(1e-14));
+        assertThat(ten.cumulativeProbability(2)).isCloseTo(0.963305982614629741079, within(1e-14));
     }
 
     /** R values for mean 2.1 and variance 1.96, and for a log-normal (1, 0.5), from the same tests. */

@@ -27,11 +27,12 @@ import stirtide.planner.formula.Pour;
 class BatchRulesTest {
     @ParameterizedTest
     @CsvSource({
-        // lightener, developer, ratio, inside the window 1:1.5 to 1:2.5
+        // lightener, developer, ratio, inside the window 1:1.5 to 1:2.5 by 1.05 g either way, as in WeighRulesTest
         "40000, 80000, 2000, true",
-        "40000, 60000, 1500, true",
-        "40000, 59999, 1500, false",
-        "40000, 100001, 2500, false"
+        "40000, 62625, 1566, true",
+        "40000, 62624, 1566, false",
+        "40000, 96325, 2408, true",
+        "40000, 96326, 2408, false"
     })
     void the_whole_mix_is_recorded_and_judged_as_it_is(int lightener, int developer, int ratio, boolean inside) {
         var scene = BatchScene.begun().does(weigh(lightener, developer));

@@ -85,6 +85,29 @@ class ScaleErrorsAgainstPublishedLimitsTest {
         assertThat(new ScaleErrors(scale).shows(1_000_100)).isFalse();
     }
 
+    /** What is told to a terminal gives the same error and step for every load, on scales with one and two ranges. */
+    @Test
+    void the_bands_say_the_same_of_every_reading() {
+        List<Range> two = List.of(new Range(130_000, 100, 200), new Range(6_000_000, 500, 500));
+        for (AccuracyClass accuracy : AccuracyClass.values())
+            for (List<Range> ranges : List.of(two, two.subList(1, 2), two.subList(0, 1))) {
+                ScaleErrors errors =
+                        new ScaleErrors(new Scale("told", accuracy, true, Weighing.TARE_BETWEEN, 0, ranges));
+                for (int reading = 1; reading <= 6_000_000; reading += reading < 140_000 ? 99 : 4_999) {
+                    int at = reading;
+                    ScaleErrors.Band band = errors.bands().stream()
+                            .filter(one -> one.above() < at)
+                            .reduce((first, second) -> second)
+                            .orElseThrow();
+                    assertThat(band.errorHalfMilligrams())
+                            .as("%s %d", accuracy, at)
+                            .isEqualTo((int) errors.errorHalfMilligrams(at));
+                }
+                assertThat(errors.bands().get(0).division())
+                        .isEqualTo(ranges.get(0).divisionMilligrams());
+            }
+    }
+
     @Test
     void a_reading_takes_the_division_of_its_range() {
         Scale scale = new Scale(

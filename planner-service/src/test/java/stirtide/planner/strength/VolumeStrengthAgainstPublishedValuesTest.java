@@ -58,6 +58,50 @@ class VolumeStrengthAgainstPublishedValuesTest {
         assertThat(ten.molesPerLiter(Oxygen.SCHOOL)).isCloseTo(of("0.893"), within(of("0.0005")));
     }
 
+    /** Same illustration: 1.786 N. chemzipper.com/2018/10: 1 mL of 10 V holds 0.0303 g, 3.03 % w/v, 0.89 M, 1.79 N. */
+    @Test
+    void a_milliliter_of_ten_volumes_holds_the_printed_grams() {
+        WeightPerVolume ten = new OxygenVolumes(of("10")).toWeightPerVolume(Oxygen.SCHOOL);
+        BigDecimal moles = ten.molesPerLiter(Oxygen.SCHOOL);
+        assertThat(ten.gramsPerLiter().movePointLeft(3)).isCloseTo(of("0.0303"), within(of("0.0001")));
+        assertThat(ten.percent()).isCloseTo(of("3.03"), within(of("0.01")));
+        assertThat(moles).isCloseTo(of("0.89"), within(of("0.005")));
+        assertThat(moles.multiply(of("2")))
+                .isCloseTo(of("1.786"), within(of("0.0005")))
+                .isCloseTo(of("1.79"), within(of("0.005")));
+    }
+
+    /** quantumstudy, Stoichiometry: grams in a liter are 17 x volumes / 5.6, and volumes 5.6 x normality. */
+    @ParameterizedTest
+    @CsvSource({"10", "20", "30", "40", "100"})
+    void grams_in_a_liter_follow_the_printed_identity(String volumes) {
+        WeightPerVolume strength = new OxygenVolumes(of(volumes)).toWeightPerVolume(Oxygen.SCHOOL);
+        BigDecimal normality = strength.molesPerLiter(Oxygen.SCHOOL).multiply(of("2"));
+        assertThat(strength.gramsPerLiter().multiply(of("5.6")))
+                .isCloseTo(of(volumes).multiply(of("17")), within(of("0.0001")));
+        assertThat(normality.multiply(of("5.6"))).isCloseTo(of(volumes), within(of("0.0001")));
+    }
+
+    /**
+     * Class note "Molar volume of a gas" (faculty.mu.edu.sa): 8.3145 x 273.15 / 101.325 = 22.414 and / 100 = 22.711; OpenStax,
+     * Chemistry 2e, 9.2: about 22.4 L.
+     */
+    @Test
+    void molar_volumes_are_the_printed_ones() {
+        assertThat(Oxygen.ONE_ATMOSPHERE.litersPerMole())
+                .isCloseTo(of("22.414"), within(of("0.0005")))
+                .isCloseTo(of("22.4"), within(of("0.05")));
+        assertThat(Oxygen.ONE_BAR.litersPerMole()).isCloseTo(of("22.711"), within(of("0.0005")));
+    }
+
+    /** USP 31 monograph: 100 mL of the topical solution hold 2.5 to 3.5 g; 10 volumes do under every condition. */
+    @Test
+    void ten_volumes_is_within_the_limits_of_the_pharmacopoeia() {
+        for (Oxygen conditions : Oxygen.values())
+            assertThat(new OxygenVolumes(of("10")).toWeightPerVolume(conditions).percent())
+                    .isBetween(of("2.5"), of("3.5"));
+    }
+
     /** Question bank (interviewsolution.com): 3 % solution is 9.88 volumes. AMA, Handbook of Useful Drugs: about 10. */
     @Test
     void three_per_cent_is_the_printed_volume_strength() {

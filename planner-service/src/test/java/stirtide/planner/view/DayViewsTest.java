@@ -19,6 +19,7 @@ import stirtide.events.view.DayView.DoneBowl;
 import stirtide.events.view.DayView.LiveBowl;
 import stirtide.events.view.DayView.PersonCard;
 import stirtide.events.view.DayView.QueuedBowl;
+import stirtide.events.view.DayView.ScaleBand;
 import stirtide.events.view.DayView.ServiceCard;
 import stirtide.planner.day.Given;
 import stirtide.planner.day.Scene;
@@ -71,7 +72,12 @@ class DayViewsTest {
         var live = view(Scene.atChair()).live().get(0);
         assertThat(live.stage()).isEqualTo("AT_CHAIR");
         assertThat(live.lifeMinutes()).isEqualTo(40);
-        assertThat(live.planned().divisionMilligrams()).isEqualTo(100);
+        assertThat(live.planned().scaleId()).isEqualTo("bar-1");
+        // OIML R 76-1:2006, table 6: class II, e = 1 g, twice 0.5 e in service up to 5,000 e, and half a division of
+        // 0.1 g
+        var scale = view(Scene.atChair()).scales().get(0);
+        assertThat(scale.bands().get(0)).isEqualTo(new ScaleBand(0, 100, 2_100));
+        assertThat(scale.bands().get(1)).isEqualTo(new ScaleBand(5_000_000, 100, 4_100));
         assertThat(live.planned().usableMilligrams()).isEqualTo(120_000);
         assertThat(live.zones()).containsExactly("crown", "sides");
     }

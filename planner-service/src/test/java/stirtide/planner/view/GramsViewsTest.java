@@ -37,9 +37,9 @@ class GramsViewsTest {
         var view = GramsViews.of(scene.day);
         // 30 g at 1 per 500 g and 60 g at 10 per 1000 g: 0.06 + 0.60
         assertThat(view.bowls().get(0))
-                .isEqualTo(new BowlCostCard("1a", 1, true, 90_000, new BigDecimal("0.66"), new BigDecimal("0.007333")));
+                .isEqualTo(new BowlCostCard("1a", 1, true, 90_000, new BigDecimal("0.66"), new BigDecimal("0.0073")));
         assertThat(view.bowls()).extracting(BowlCostCard::bowl).containsExactly("1a", "2a");
-        assertThat(view.prices().get(0).pricePerGram()).isEqualTo(new BigDecimal("0.002000"));
+        assertThat(view.prices().get(0).pricePerGram()).isEqualTo(new BigDecimal("0.0020"));
         assertThat(view.currency()).isEqualTo("EUR");
     }
 

@@ -35,7 +35,7 @@ final class BarActions {
         DayView view = scene.view().get();
         return switch (action) {
             case MIX -> mix(view, scene);
-            case WEIGH -> live(view, scene, MIXING, "weigh", BatchActions::weigh);
+            case WEIGH -> live(view, scene, MIXING, "weigh", bowl -> BatchActions.weigh(bowl, view));
             case HAND_OVER -> live(view, scene, WEIGHED, "hand over", BarActions::handOver);
             case FINISH -> live(view, scene, "", "finish", bowl -> finish(bowl, scene));
             case BIN -> live(view, scene, "", "bin", bowl -> BatchActions.bin(bowl, scene));
@@ -58,7 +58,7 @@ final class BarActions {
         if (next.get().batch().isPresent()) return BatchActions.begin(next.get(), scene);
         String bowl = next.get().bowl().bowl();
         var command = new DayCommand.BeginBowl(bowl, scene.operator().personId());
-        return new PanelAnswer.Send(command, "bowl " + bowl + " begun", Optional.of(WeighPanel.of(next.get())));
+        return new PanelAnswer.Send(command, "bowl " + bowl + " begun", Optional.of(WeighPanel.of(next.get(), view)));
     }
 
     // With the focus on the live bowls the picked one is meant; from the queue the only one it can be.

@@ -34,13 +34,16 @@ final class BatchActions {
         BatchCard batch = queued.batch().orElseThrow();
         String bowl = queued.bowl().bowl();
         String person = scene.operator().personId();
+        DayView view = scene.view().orElseThrow();
         var ids = batch.shares().stream().map(DayView.ShareCard::bowl).toList();
         var one = new PanelAnswer.Send(
                 new DayCommand.BeginBatch(ids, person),
                 "bowls " + BatchWords.bowls(batch) + " begun as one mix",
-                Optional.of(WeighPanel.of(batch)));
+                Optional.of(WeighPanel.of(batch, view)));
         var alone = new PanelAnswer.Send(
-                new DayCommand.BeginBowl(bowl, person), "bowl " + bowl + " begun", Optional.of(WeighPanel.of(queued)));
+                new DayCommand.BeginBowl(bowl, person),
+                "bowl " + bowl + " begun",
+                Optional.of(WeighPanel.of(queued, view)));
         return new PanelAnswer.Open(new ChoicePanel(
                 "MIX  bowls " + BatchWords.bowls(batch) + "  " + BatchWords.chairs(batch),
                 "mix",
@@ -50,11 +53,11 @@ final class BatchActions {
                 place -> place == 0 ? one : alone));
     }
 
-    static PanelAnswer weigh(LiveBowl bowl) {
+    static PanelAnswer weigh(LiveBowl bowl, DayView view) {
         Optional<BatchCard> batch = bowl.batch();
-        if (batch.isEmpty()) return new PanelAnswer.Open(WeighPanel.of(bowl));
+        if (batch.isEmpty()) return new PanelAnswer.Open(WeighPanel.of(bowl, view));
         Optional<DayView.WeighedCard> weighed = batch.get().weighed().filter(DayView.WeighedCard::insideDirections);
-        if (weighed.isEmpty()) return new PanelAnswer.Open(WeighPanel.of(bowl));
+        if (weighed.isEmpty()) return new PanelAnswer.Open(WeighPanel.of(bowl, view));
         int whole = weighed.get().lightenerMilligrams() + weighed.get().developerMilligrams();
         return new PanelAnswer.Open(new DividePanel(batch.get(), whole));
     }

@@ -32,6 +32,7 @@ final class SetupActions {
             case ADD -> Optional.of(SetupForms.add(told.get().setup(), row));
             case TAKE_OUT -> Optional.of(SetupForms.takeOut(told.get().setup(), row, scene.nanos()));
             case COUNT -> Optional.of(ShelfForms.count(told.get().setup(), row));
+            case FRACTION -> Optional.of(ShelfForms.fraction());
             case PIN -> Optional.of(ShelfForms.pin(told.get().setup(), row));
             case WRITE_FILES -> Optional.of(new PanelAnswer.WriteFiles(told.get()));
             default -> Optional.empty();

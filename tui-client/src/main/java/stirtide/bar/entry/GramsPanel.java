@@ -4,8 +4,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Function;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.scene.Advice;
@@ -53,11 +56,38 @@ public final class GramsPanel extends AskedPanel {
                 lines,
                 "Where the grams come from:",
                 view.allowances(),
-                zone -> "service " + zone.service() + " " + zone.zone() + ": " + zone.sentence() + "; "
-                        + zone.fractionSentence(),
+                zone -> "service " + zone.service() + " " + zone.zone() + ": " + zone.sentence(),
                 "every zone is applied");
-        part(lines, "Set by managers:", view.pins(), GramsPanel::pin, "no grams are pinned and nothing was reset");
+        part(lines, "How often they are to be enough:", fractions(view), line -> line, "every zone is applied");
+        part(lines, "Set by managers:", set(view), line -> line, "no grams are pinned and nothing was reset");
         return lines;
+    }
+
+    /** What is said of a fraction stands once, with the zones it holds for when it is not one for all. */
+    private static List<String> fractions(GramsView view) {
+        var zones = new LinkedHashMap<String, Set<String>>();
+        for (GramsView.AllowanceCard card : view.allowances())
+            zones.computeIfAbsent(
+                            inHundred(card.fractionPermille()) + " times in 100: " + card.fractionSentence(),
+                            sentence -> new LinkedHashSet<>())
+                    .add(card.zone());
+        return zones.entrySet().stream()
+                .map(entry -> zones.size() == 1
+                        ? entry.getKey()
+                        : String.join(", ", entry.getValue()) + ": " + entry.getKey())
+                .toList();
+    }
+
+    private static List<String> set(GramsView view) {
+        var lines = new ArrayList<String>();
+        if (view.fixedBy().equals("MANAGER"))
+            view.fixedPermille().ifPresent(permille -> lines.add("enough " + inHundred(permille) + " times in 100"));
+        view.pins().forEach(pin -> lines.add(pin(pin)));
+        return lines;
+    }
+
+    private static String inHundred(int permille) {
+        return BigDecimal.valueOf(permille, 1).stripTrailingZeros().toPlainString();
     }
 
     private static void shelf(List<String> lines, DayView day, Scene scene) {
@@ -102,7 +132,7 @@ public final class GramsPanel extends AskedPanel {
                 bowl.begun() ? "begun" : "to come",
                 WeightText.grams(bowl.mixedMilligrams()),
                 bowl.cost().toPlainString(),
-                bowl.costPerGram().stripTrailingZeros().toPlainString());
+                bowl.costPerGram().toPlainString());
     }
 
     private static String pin(GramsView.PinCard pin) {

@@ -1,21 +1,25 @@
 package stirtide.bar.entry;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import stirtide.bar.words.WeightText;
 
 /**
- * Holds typed weights against the window of the directions while they are typed. Plain arithmetic on the window, in
- * milligrams and thousandths; ranges are rounded inward to the step of the scale. What the scale may err is the
- * service's business: it judges the bowl when the weights are sent.
+ * Holds typed weights against the window of the directions while they are typed, as the service will: inside is what is
+ * inside however the scale errs. Whole numbers, milligrams and thousandths; ranges are rounded inward to the step of the
+ * scale. Each part counts as weighed once, lightener first.
  */
 final class RatioCheck {
     private static final long THOUSAND = 1000;
 
     private final WeighTarget target;
+    private final WorstRatio worst;
 
     RatioCheck(WeighTarget target) {
         this.target = target;
+        worst = new WorstRatio(target.scale());
     }
 
     /** Developer per lightener in thousandths, to nearest; lightener more than 0. */
@@ -24,17 +28,38 @@ final class RatioCheck {
         return (int) ((doubled + 1) / 2);
     }
 
-    /** Whether the weights are inside the window. */
-    boolean isInside(int lightenerMilligrams, int developerMilligrams) {
-        return !isThick(lightenerMilligrams, developerMilligrams) && !isThin(lightenerMilligrams, developerMilligrams);
+    /** Whether the weights are inside the window whatever the scale's error. */
+    boolean isInside(int lightenerMilligrams, List<Integer> liquids) {
+        return !isThick(lightenerMilligrams, liquids) && !isThin(lightenerMilligrams, liquids);
     }
 
-    private boolean isThick(long lightener, long developer) {
-        return developer * THOUSAND < target.lowestRatioThousandths() * lightener;
+    /** Whether the figures on the display are inside the window, taken as exact. */
+    boolean isInsideAsShown(int lightenerMilligrams, int developerMilligrams) {
+        long shown = developerMilligrams * THOUSAND;
+        return shown >= (long) target.lowestRatioThousandths() * lightenerMilligrams
+                && shown <= (long) target.highestRatioThousandths() * lightenerMilligrams;
     }
 
-    private boolean isThin(long lightener, long developer) {
-        return developer * THOUSAND > target.highestRatioThousandths() * lightener;
+    /** Where the weights stand, in a few words. */
+    String verdict(int lightenerMilligrams, List<Integer> liquids) {
+        String ratio = WeightText.ratio(ratioThousandths(lightenerMilligrams, sum(liquids)));
+        if (isInside(lightenerMilligrams, liquids)) return ratio + " inside " + windowText();
+        return ratio + " OUTSIDE "
+                + (isInsideAsShown(lightenerMilligrams, sum(liquids)) ? "if the scale errs" : windowText());
+    }
+
+    /** The window of the directions. */
+    String windowText() {
+        return WeightText.ratio(target.lowestRatioThousandths()) + " to "
+                + WeightText.ratio(target.highestRatioThousandths());
+    }
+
+    private boolean isThick(long lightener, List<Integer> liquids) {
+        return worst.least(-target.lowestRatioThousandths(), THOUSAND, lightener, liquids) < 0;
+    }
+
+    private boolean isThin(long lightener, List<Integer> liquids) {
+        return worst.least(target.highestRatioThousandths(), -THOUSAND, lightener, liquids) < 0;
     }
 
     /** Whether the bowl would be too full; not known before the service has told the bowl's size. */
@@ -43,41 +68,50 @@ final class RatioCheck {
     }
 
     /** Sentences that say where the weights stand and what is inside the window, none when all is well. */
-    List<String> advice(OptionalInt lightener, OptionalInt developer) {
+    List<String> advice(OptionalInt lightener, Optional<List<Integer>> liquids) {
         if (lightener.isEmpty()) return List.of();
         int grams = lightener.getAsInt();
-        if (developer.isEmpty()) return List.of("inside with " + developerRange(grams) + " of developer in all");
-        int liquid = developer.getAsInt();
-        if (isOverfull(grams, liquid)) return List.of("more than the bowl may hold: " + roomText());
-        if (isThin(grams, liquid)) return thin(grams, liquid);
-        if (isThick(grams, liquid)) return thick(grams, liquid);
+        if (liquids.isEmpty()) return List.of("inside with " + developerRange(grams) + " of developer in all");
+        int developer = sum(liquids.get());
+        if (isOverfull(grams, developer)) return List.of("more than the bowl may hold: " + roomText());
+        String doubt = isInsideAsShown(grams, developer) ? " if the scale errs" : "";
+        if (isThin(grams, liquids.get()))
+            return thin(grams, liquids.get(), "too much developer for the directions" + doubt);
+        if (isThick(grams, liquids.get()))
+            return thick(grams, liquids.get(), "too little developer for the directions" + doubt);
         return List.of();
     }
 
-    private List<String> thin(int lightener, int developer) {
+    private List<String> thin(int lightener, List<Integer> liquids, String what) {
+        long developer = sum(liquids);
+        long end = room() - developer;
         long least = up(ceilDiv(developer * THOUSAND, target.highestRatioThousandths()));
-        long most = down(Math.min(developer * THOUSAND / target.lowestRatioThousandths(), room() - developer));
+        while (least <= end && isThin(least, liquids)) least += worst.division(least);
+        long most = down(Math.min(developer * THOUSAND / target.lowestRatioThousandths(), end));
+        while (most >= least && isThick(most, liquids)) most -= worst.division(most);
         if (least > most) return hopeless();
         return List.of(
-                "too much developer for the directions",
+                what,
                 "inside with " + range(least, most) + " of lightener in all: add "
                         + range(least - lightener, most - lightener));
     }
 
-    private List<String> thick(int lightener, int developer) {
-        long least = leastDeveloper(lightener);
-        long most = mostDeveloper(lightener);
+    private List<String> thick(int lightener, List<Integer> liquids, String what) {
+        long least = leastDeveloper(lightener, liquids);
+        long most = mostDeveloper(lightener, liquids, least);
         if (least > most) return hopeless();
         String shares = target.parts().size() > 1 ? ", in the planned shares" : "";
+        long developer = sum(liquids);
         return List.of(
-                "too little developer for the directions",
+                what,
                 "inside with " + range(least, most) + " of developer in all: add "
                         + range(least - developer, most - developer) + shares);
     }
 
     private String developerRange(int lightener) {
-        long least = leastDeveloper(lightener);
-        long most = mostDeveloper(lightener);
+        List<Integer> none = target.parts().stream().map(part -> 0).toList();
+        long least = leastDeveloper(lightener, none);
+        long most = mostDeveloper(lightener, none, least);
         return least > most ? "no amount" : range(least, most);
     }
 
@@ -85,12 +119,33 @@ final class RatioCheck {
         return List.of("outside the directions, and " + roomText() + ": no amount more brings it in, bin it");
     }
 
-    private long leastDeveloper(long lightener) {
-        return up(ceilDiv(target.lowestRatioThousandths() * lightener, THOUSAND));
+    private long leastDeveloper(long lightener, List<Integer> liquids) {
+        long end = room() - lightener;
+        long least = up(ceilDiv(target.lowestRatioThousandths() * lightener, THOUSAND));
+        while (least <= end && isThick(lightener, filled(liquids, least))) least += worst.division(least);
+        return least;
     }
 
-    private long mostDeveloper(long lightener) {
-        return down(Math.min(target.highestRatioThousandths() * lightener / THOUSAND, room() - lightener));
+    private long mostDeveloper(long lightener, List<Integer> liquids, long least) {
+        long most = down(Math.min(target.highestRatioThousandths() * lightener / THOUSAND, room() - lightener));
+        while (most >= least && isThin(lightener, filled(liquids, most))) most -= worst.division(most);
+        return most;
+    }
+
+    /** The liquids after more was poured to them in the planned shares, until they weigh so much in all. */
+    private List<Integer> filled(List<Integer> liquids, long inAll) {
+        long open = inAll - sum(liquids);
+        List<Integer> filled = new ArrayList<>();
+        for (int i = 0; i < liquids.size(); i++) {
+            long share = down(open * target.parts().get(i).milligrams() / target.developerMilligrams());
+            boolean last = i == liquids.size() - 1;
+            filled.add((int) (last ? inAll - sum(filled) : liquids.get(i) + share));
+        }
+        return filled;
+    }
+
+    private static int sum(List<Integer> milligrams) {
+        return milligrams.stream().mapToInt(Integer::intValue).sum();
     }
 
     private long room() {
@@ -109,11 +164,11 @@ final class RatioCheck {
     }
 
     private long up(long milligrams) {
-        return ceilDiv(milligrams, target.divisionMilligrams()) * target.divisionMilligrams();
+        return ceilDiv(milligrams, worst.division(milligrams)) * worst.division(milligrams);
     }
 
     private long down(long milligrams) {
-        return Math.floorDiv(milligrams, (long) target.divisionMilligrams()) * target.divisionMilligrams();
+        return Math.floorDiv(milligrams, worst.division(milligrams)) * worst.division(milligrams);
     }
 
     private static long ceilDiv(long dividend, long divisor) {

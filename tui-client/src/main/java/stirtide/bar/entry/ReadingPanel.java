@@ -2,6 +2,7 @@ package stirtide.bar.entry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.keys.Action;
@@ -19,6 +20,8 @@ public abstract class ReadingPanel implements Panel {
     private static final int MOST_ROWS = 17;
 
     private int top;
+    private int jumpedTo;
+    private List<Integer> headings = List.of();
 
     /**
      * The sentences; an empty one is a blank line, one that ends with a colon is a heading, one that begins with two blanks
@@ -45,14 +48,21 @@ public abstract class ReadingPanel implements Panel {
     public void draw(Pane inside, Scene scene) {
         List<Line> lines = lines(scene, inside.width() - 2);
         int shown = inside.height() - 1;
-        top = Math.max(0, Math.min(top, lines.size() - shown));
+        headings = IntStream.range(0, lines.size())
+                .filter(row -> lines.get(row).isHeading())
+                .boxed()
+                .toList();
+        // A heading that was asked for comes to the top, even with less below it than there is room for.
+        top = Math.max(0, Math.min(top, Math.max(lines.size() - shown, jumpedTo)));
         for (int row = 0; row < shown && top + row < lines.size(); row++) {
             Line line = lines.get(top + row);
             inside.put(1, row, line.text(), line.isHeading() ? Style.STRONG : Style.TEXT);
         }
         int more = lines.size() - top - shown;
-        String footer = more > 0 ? "arrows up, down: " + more + " more lines   Esc back" : "Esc back";
-        inside.put(1, inside.height() - 1, footer, Style.DIM);
+        boolean fits = lines.size() <= shown;
+        String arrows = fits ? "" : "arrows up, down: " + Math.max(0, more) + " more lines   ";
+        String parts = fits || headings.size() < 2 ? "" : "Tab next part   ";
+        inside.put(1, inside.height() - 1, arrows + parts + "Esc back", Style.DIM);
     }
 
     private List<Line> lines(Scene scene, int columns) {
@@ -74,9 +84,21 @@ public abstract class ReadingPanel implements Panel {
     public PanelAnswer press(Key key, boolean machine, Scene scene) {
         Action action = KeyTable.action(place(), key, true, false).orElse(Action.ERASE);
         if (action == Action.BACK) return new PanelAnswer.Close();
-        if (action == Action.UP) top--;
-        if (action == Action.DOWN) top++;
+        if (action == Action.UP) scroll(-1);
+        if (action == Action.DOWN) scroll(1);
+        if (action == Action.NEXT_PART) toNextHeading();
         return new PanelAnswer.Stay();
+    }
+
+    private void scroll(int lines) {
+        top += lines;
+        jumpedTo = 0;
+    }
+
+    /** The next heading comes to the top; after the last one the first line does. */
+    private void toNextHeading() {
+        top = headings.stream().filter(row -> row > top).findFirst().orElse(0);
+        jumpedTo = top;
     }
 
     private record Line(String text, boolean isHeading) {}

@@ -3,7 +3,6 @@ package stirtide.bar.entry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stirtide.bar.frame.Pane;
@@ -47,18 +46,18 @@ public final class WeighPanel extends FieldsPanel {
     }
 
     /** A weigh-in of a bowl that has just been begun and may not be in the view yet. */
-    public static WeighPanel of(DayView.QueuedBowl queued) {
-        return of(WeighTarget.of(queued));
+    public static WeighPanel of(DayView.QueuedBowl queued, DayView view) {
+        return of(WeighTarget.of(queued, view));
     }
 
     /** A weigh-in of one mix for two bowls that has just been begun. */
-    public static WeighPanel of(DayView.BatchCard batch) {
-        return of(WeighTarget.of(batch, List.of()));
+    public static WeighPanel of(DayView.BatchCard batch, DayView view) {
+        return of(WeighTarget.of(batch, List.of(), view));
     }
 
     /** A weigh-in of a live bowl, or of the whole mix it is part of while that is not divided. */
-    public static WeighPanel of(DayView.LiveBowl live) {
-        return of(WeighTarget.of(live));
+    public static WeighPanel of(DayView.LiveBowl live, DayView view) {
+        return of(WeighTarget.of(live, view));
     }
 
     private static WeighPanel of(WeighTarget target) {
@@ -131,14 +130,14 @@ public final class WeighPanel extends FieldsPanel {
         return asPlanned ? "" : String.join(",", pours);
     }
 
-    // Once the service shows the bowl live, its size and the scale's step are known.
+    // Once the service shows the bowl live, its size is known.
     private void refresh(Scene scene) {
         scene.view().stream()
-                .flatMap(view -> view.live().stream())
-                .filter(bowl -> bowl.bowl().equals(target.bowl()))
-                .filter(bowl -> bowl.planned().parts().size() == liquids.size())
+                .flatMap(view -> view.live().stream()
+                        .filter(bowl -> bowl.bowl().equals(target.bowl()))
+                        .filter(bowl -> bowl.planned().parts().size() == liquids.size())
+                        .map(bowl -> WeighTarget.of(bowl, view)))
                 .findFirst()
-                .map(WeighTarget::of)
                 .filter(live -> live.batch().isPresent() == target.batch().isPresent())
                 .ifPresent(live -> target = live);
     }
@@ -167,9 +166,9 @@ public final class WeighPanel extends FieldsPanel {
                 .toList();
         if (target.batch().isPresent()) {
             var whole = new DayCommand.WeighBatch(target.bowl(), grams(lightener), parts);
-            int total = grams(lightener) + developer().orElseThrow();
+            int total = grams(lightener) + sum(weighedLiquids().orElseThrow());
             boolean inside = new RatioCheck(target)
-                    .isInside(grams(lightener), developer().orElseThrow());
+                    .isInside(grams(lightener), weighedLiquids().orElseThrow());
             return new PanelAnswer.Send(
                     whole,
                     "mix in bowl " + target.bowl() + " weighed " + weighedText(),
@@ -192,9 +191,13 @@ public final class WeighPanel extends FieldsPanel {
         return field.milligrams().orElseThrow();
     }
 
-    private OptionalInt developer() {
-        if (liquids.stream().anyMatch(field -> field.milligrams().isEmpty())) return OptionalInt.empty();
-        return OptionalInt.of(liquids.stream().mapToInt(WeighPanel::grams).sum());
+    private Optional<List<Integer>> weighedLiquids() {
+        if (liquids.stream().anyMatch(field -> field.milligrams().isEmpty())) return Optional.empty();
+        return Optional.of(liquids.stream().map(WeighPanel::grams).toList());
+    }
+
+    private static int sum(List<Integer> milligrams) {
+        return milligrams.stream().mapToInt(Integer::intValue).sum();
     }
 
     private List<String> warnings() {
@@ -202,9 +205,9 @@ public final class WeighPanel extends FieldsPanel {
         warn(warnings, lightener, target.lightenerMilligrams());
         for (int i = 0; i < liquids.size(); i++)
             warn(warnings, liquids.get(i), target.parts().get(i).milligrams());
-        OptionalInt developer = developer();
+        var developer = weighedLiquids();
         if (developer.isPresent() && lightener.milligrams().isPresent()) {
-            int ratio = RatioCheck.ratioThousandths(grams(lightener), developer.getAsInt());
+            int ratio = RatioCheck.ratioThousandths(grams(lightener), sum(developer.get()));
             int off = Math.abs(ratio - target.wantedRatioThousandths());
             if (off > target.wantedRatioThousandths() / RATIO_DIVISOR) {
                 warnings.add("ratio " + WeightText.ratio(ratio) + ", planned "
@@ -261,18 +264,15 @@ public final class WeighPanel extends FieldsPanel {
     private void drawRatio(Pane inside, int row) {
         inside.put(1, row, "ratio", Style.TEXT);
         inside.right(PLAN_END, row, 9, WeightText.ratio(target.wantedRatioThousandths()), Style.TEXT);
-        OptionalInt developer = developer();
-        String window = WeightText.ratio(target.lowestRatioThousandths()) + " to "
-                + WeightText.ratio(target.highestRatioThousandths());
+        var developer = weighedLiquids();
+        var check = new RatioCheck(target);
         if (developer.isEmpty() || lightener.milligrams().isEmpty()) {
-            inside.put(FIELD_COLUMN, row, "directions " + window, Style.DIM);
+            inside.put(FIELD_COLUMN, row, "directions " + check.windowText(), Style.DIM);
             return;
         }
-        int ratio = RatioCheck.ratioThousandths(grams(lightener), developer.getAsInt());
-        boolean inWindow = new RatioCheck(target).isInside(grams(lightener), developer.getAsInt());
-        Style style = inWindow ? Style.STRONG : Style.MEDIUM;
-        String verdict = (inWindow ? " inside " : " OUTSIDE ") + window;
-        inside.put(FIELD_COLUMN, row, WeightText.ratio(ratio) + verdict, style);
+        boolean inWindow = check.isInside(grams(lightener), developer.get());
+        String verdict = check.verdict(grams(lightener), developer.get());
+        inside.put(FIELD_COLUMN, row, verdict, inWindow ? Style.STRONG : Style.MEDIUM);
     }
 
     private void drawMessages(Pane inside, int firstRow) {
@@ -282,7 +282,7 @@ public final class WeighPanel extends FieldsPanel {
         else
             messages.addAll(pours.sentence(poured())
                     .map(List::of)
-                    .orElseGet(() -> new RatioCheck(target).advice(lightener.milligrams(), developer())));
+                    .orElseGet(() -> new RatioCheck(target).advice(lightener.milligrams(), weighedLiquids())));
         int row = firstRow;
         for (String message : messages) {
             String mark = "! ";

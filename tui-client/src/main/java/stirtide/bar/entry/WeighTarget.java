@@ -21,7 +21,7 @@ import stirtide.events.view.DayView;
  * @param lowestRatioThousandths lower end of the directions' window
  * @param highestRatioThousandths upper end of the directions' window
  * @param usableMilligrams most the bowl may hold, empty while the service has not told
- * @param divisionMilligrams smallest step of the scale
+ * @param scale scale it is weighed on
  * @param batch the mix for two bowls that is weighed, when it is one; the weights are for both together then
  */
 record WeighTarget(
@@ -36,13 +36,11 @@ record WeighTarget(
         int lowestRatioThousandths,
         int highestRatioThousandths,
         Optional<Integer> usableMilligrams,
-        int divisionMilligrams,
+        DayView.ScaleCard scale,
         Optional<DayView.BatchCard> batch) {
-    private static final int USUAL_DIVISION = 100;
-
-    static WeighTarget of(DayView.LiveBowl live) {
+    static WeighTarget of(DayView.LiveBowl live, DayView view) {
         Optional<DayView.BatchCard> batch = live.batch().filter(mix -> !mix.divided());
-        if (batch.isPresent()) return of(batch.get(), live.zones());
+        if (batch.isPresent()) return of(batch.get(), live.zones(), view);
         DayView.PlannedBowlCard planned = live.planned();
         return new WeighTarget(
                 live.bowl(),
@@ -56,12 +54,12 @@ record WeighTarget(
                 planned.lowestRatioThousandths(),
                 planned.highestRatioThousandths(),
                 Optional.of(planned.usableMilligrams()),
-                Math.max(1, planned.divisionMilligrams()),
+                scale(view, planned.scaleId()),
                 Optional.empty());
     }
 
     /** The whole mix for two bowls, in the bowl it is mixed in. */
-    static WeighTarget of(DayView.BatchCard batch, List<String> zones) {
+    static WeighTarget of(DayView.BatchCard batch, List<String> zones, DayView view) {
         DayView.PlannedBowlCard planned = batch.planned();
         return new WeighTarget(
                 batch.mixedIn().bowl(),
@@ -75,11 +73,11 @@ record WeighTarget(
                 planned.lowestRatioThousandths(),
                 planned.highestRatioThousandths(),
                 Optional.of(planned.usableMilligrams()),
-                Math.max(1, planned.divisionMilligrams()),
+                scale(view, planned.scaleId()),
                 Optional.of(batch));
     }
 
-    static WeighTarget of(DayView.QueuedBowl queued) {
+    static WeighTarget of(DayView.QueuedBowl queued, DayView view) {
         BowlFormula formula = queued.bowl().formula();
         List<DeveloperPart> liquids = formula.developerParts();
         List<DayView.PartCard> parts = IntStream.range(0, liquids.size())
@@ -101,8 +99,16 @@ record WeighTarget(
                 formula.lowestRatioThousandths(),
                 formula.highestRatioThousandths(),
                 Optional.empty(),
-                USUAL_DIVISION,
+                scale(view, queued.bowl().scaleId()),
                 Optional.empty());
+    }
+
+    /** The scale of that id; the first where the salon has taken it away since, as the service has it. */
+    private static DayView.ScaleCard scale(DayView view, String scaleId) {
+        return view.scales().stream()
+                .filter(scale -> scale.scaleId().equals(scaleId))
+                .findFirst()
+                .orElseGet(() -> view.scales().get(0));
     }
 
     int developerMilligrams() {

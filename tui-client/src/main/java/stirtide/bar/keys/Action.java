@@ -108,6 +108,8 @@ public enum Action {
     TAKE_OUT,
     /** Counts a product or takes in packs. */
     COUNT,
+    /** Sets how often planned grams are to be enough. */
+    FRACTION,
     /** Pins the grams of a zone, or lets them be learned again. */
     PIN,
     /** Writes what is in force as files of a salon. */

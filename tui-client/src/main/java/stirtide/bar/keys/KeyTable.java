@@ -94,6 +94,13 @@ public final class KeyTable {
             special(QUESTION, Action.NO, Key.Kind.ESCAPE, "Esc", "no", "no"),
             special(READING, Action.UP, Key.Kind.UP, "up", "", "a line up"),
             special(READING, Action.DOWN, Key.Kind.DOWN, "down", "", "a line down"),
+            special(
+                    READING,
+                    Action.NEXT_PART,
+                    Key.Kind.TAB,
+                    "Tab",
+                    "part",
+                    "the next part of what does not fit at once"),
             special(READING, Action.BACK, Key.Kind.ESCAPE, "Esc", "back", "back to the bar"));
 
     /** Every binding; within a place the footer shows them in this order. */

@@ -145,6 +145,13 @@ final class ViewKeys {
                                 "grams",
                                 "pin the grams of the picked zone, or have them learned again")
                         .writing(),
+                character(
+                                SETUP,
+                                Action.FRACTION,
+                                'f',
+                                "enough",
+                                "how often planned grams are to be enough: set it, or let the costs say")
+                        .writing(),
                 character(SETUP, Action.WRITE_FILES, 'e', "files", "write what is in force as the files of a salon"));
     }
 

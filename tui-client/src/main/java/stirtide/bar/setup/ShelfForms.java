@@ -1,6 +1,8 @@
 package stirtide.bar.setup;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import stirtide.bar.entry.FormPanel;
 import stirtide.bar.entry.FormPanel.Outcome;
 import stirtide.bar.scene.PanelAnswer;
@@ -10,6 +12,7 @@ import stirtide.events.setup.DaySetup;
 /** Forms of what is on the shelf and of the grams planned for a zone. */
 public final class ShelfForms {
     private static final List<String> SHELF = List.of("counted on the shelf, g", "packs that came in");
+    private static final List<String> ENOUGH = List.of("this often", "as often as the costs say");
     private static final List<String> GRAMS = List.of("plan these grams", "forget pin and what was learned");
 
     private ShelfForms() {}
@@ -33,6 +36,32 @@ public final class ShelfForms {
                             new DayCommand.ReceiveGoods(id, Integer.parseInt(texts.get(1))),
                             texts.get(1) + " packs of " + name + " came in");
                 }));
+    }
+
+    /** Sets how often planned grams are to be enough, for all zones that have not begun. For managers. */
+    public static PanelAnswer fraction() {
+        var specs = List.of(
+                FormPanel.Spec.choice("what", ENOUGH, ""),
+                FormPanel.Spec.text(
+                        "times in 100",
+                        4,
+                        "(\\d{1,2}([.,]\\d)?)?",
+                        "50 to 99.5 with at most one decimal, such as 80; nothing when the costs are to say",
+                        ""));
+        String note = "rarer: less over-mix, more bowls that run short; managers only";
+        return new PanelAnswer.Open(new FormPanel("ENOUGH  how often planned grams are", specs, note, texts -> {
+            if (texts.get(0).equals(ENOUGH.get(1)))
+                return new Outcome.Send(
+                        new DayCommand.SetAllowanceFraction(Optional.empty()),
+                        "the costs say how often grams are enough");
+            if (texts.get(1).isEmpty()) return new Outcome.Wrong("times in 100 takes 50 to 99.5, such as 80");
+            int permille = new BigDecimal(texts.get(1).replace(',', '.'))
+                    .movePointRight(1)
+                    .intValueExact();
+            return new Outcome.Send(
+                    new DayCommand.SetAllowanceFraction(Optional.of(permille)),
+                    "grams are to be enough " + texts.get(1) + " times in 100");
+        }));
     }
 
     private static String name(DaySetup setup, String id) {

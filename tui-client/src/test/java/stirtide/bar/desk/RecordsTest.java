@@ -81,6 +81,29 @@ class RecordsTest {
     }
 
     @Test
+    void the_next_part_of_the_costs_comes_to_the_top_and_the_first_after_the_last() {
+        bench.type("g").hear(new LinkNews.Tried(RecordSamples.grams()));
+        assertThat(bench.picture()).contains("Tab next part").doesNotContain("Set by managers:");
+        bench.press(Key.Kind.TAB);
+        assertThat(bench.picture()).doesNotContain("To buy for tomorrow:").contains("packs to buy for tomorrow:");
+        for (int part = 0; part < 6; part++) bench.press(Key.Kind.TAB);
+        assertThat(bench.picture())
+                .contains("Set by managers:", "half-foils back foils, pinned at 45.0 g")
+                .doesNotContain("Where the grams come from:");
+        bench.press(Key.Kind.TAB);
+        assertThat(bench.picture()).contains("To buy for tomorrow:");
+    }
+
+    @Test
+    void how_often_grams_are_enough_stands_once_and_not_behind_every_zone() {
+        bench.type("g").hear(new LinkNews.Tried(RecordSamples.grams()));
+        assertThat(bench.picture()).doesNotContain("How often they are to be enough:");
+        for (int part = 0; part < 6; part++) bench.press(Key.Kind.TAB);
+        assertThat(bench.picture())
+                .contains("How often they are to be enough:", "80 times in 100: enough 4 times in 5 by the costs");
+    }
+
+    @Test
     void a_service_that_does_not_tell_is_quoted() {
         bench.type("g");
         bench.hear(new LinkNews.Tried(new Advice(

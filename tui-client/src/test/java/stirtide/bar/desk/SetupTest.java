@@ -3,6 +3,7 @@ package stirtide.bar.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stirtide.bar.Samples;
 import stirtide.bar.SetupSamples;
@@ -173,6 +174,26 @@ class SetupTest {
                         new DayCommand.ReceiveGoods("foam-20", 2),
                         new DayCommand.PinAllowance("half-foils", "sides", 31_000),
                         new DayCommand.ResetAllowance("half-foils", "sides"));
+    }
+
+    @Test
+    void how_often_grams_are_enough_is_set_and_left_to_the_costs_again() {
+        var bench = bench().type("f").press(Key.Kind.ENTER).press(Key.Kind.ENTER);
+        assertThat(bench.picture()).contains("times in 100 takes 50 to 99.5, such as 80");
+        bench.type("8x");
+        assertThat(bench.sent).isEmpty();
+        erase(bench, 2).type("40").press(Key.Kind.ENTER);
+        var refusal = "Allowances are enough 500 to 995 times in a thousand.";
+        bench.hear(new LinkNews.Refused(bench.sent.get(0), "", refusal));
+        assertThat(bench.picture()).contains("not taken: " + refusal);
+        erase(bench, 2).type("92,5").press(Key.Kind.ENTER);
+        bench.hear(new LinkNews.Taken(bench.sent.get(1), "", false)).type("f");
+        bench.press(Key.Kind.RIGHT).press(Key.Kind.ENTER).press(Key.Kind.ENTER);
+        assertThat(bench.sent)
+                .containsExactly(
+                        new DayCommand.SetAllowanceFraction(Optional.of(400)),
+                        new DayCommand.SetAllowanceFraction(Optional.of(925)),
+                        new DayCommand.SetAllowanceFraction(Optional.empty()));
     }
 
     @Test

@@ -3,6 +3,7 @@ package stirtide.bar.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -10,26 +11,32 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stirtide.bar.Samples;
 
-/** Directions 1:1.5 to 1:2.5, bowl takes 200 g, scale steps of 0.1 g. */
+/**
+ * Directions 1:1.5 to 1:2.5, bowl takes 200 g, scale steps of 0.1 g that may be 0.1 g off up to 50 g and 0.15 g beyond: 40 g
+ * of lightener are 39.9 to 40.1 g, so 1.5 x 40.1 + 0.15 = 60.3 g and 2.5 x 39.9 - 0.15 = 99.6 g of developer are inside.
+ */
 class RatioCheckTest {
     private final RatioCheck check =
-            new RatioCheck(WeighTarget.of(Samples.busy().live().get(0)));
+            new RatioCheck(WeighTarget.of(Samples.busy().live().get(0), Samples.busy()));
 
     private List<String> advice(int lightener, int developer) {
-        return check.advice(OptionalInt.of(lightener), OptionalInt.of(developer));
+        return check.advice(OptionalInt.of(lightener), Optional.of(List.of(developer)));
     }
 
     @ParameterizedTest
-    @CsvSource({"40000,60000,true", "40000,59999,false", "40000,100000,true", "40000,100001,false"})
+    @CsvSource({
+        "40000,60300,true", "40000,60299,false", "40000,60000,false",
+        "40000,99600,true", "40000,99601,false", "40000,100000,false"
+    })
     void the_borders_of_the_window_belong_to_it(int lightener, int developer, boolean inside) {
-        assertThat(check.isInside(lightener, developer)).isEqualTo(inside);
+        assertThat(check.isInside(lightener, List.of(developer))).isEqualTo(inside);
     }
 
     @Test
     void with_lightener_alone_it_says_how_much_developer_is_inside() {
-        assertThat(check.advice(OptionalInt.of(40_000), OptionalInt.empty()))
-                .containsExactly("inside with 60.0 to 100.0 g of developer in all");
-        assertThat(check.advice(OptionalInt.empty(), OptionalInt.empty())).isEmpty();
+        assertThat(check.advice(OptionalInt.of(40_000), Optional.empty()))
+                .containsExactly("inside with 60.3 to 99.6 g of developer in all");
+        assertThat(check.advice(OptionalInt.empty(), Optional.empty())).isEmpty();
     }
 
     @Test
@@ -37,7 +44,7 @@ class RatioCheckTest {
         assertThat(advice(40_000, 104_000))
                 .containsExactly(
                         "too much developer for the directions",
-                        "inside with 41.6 to 69.3 g of lightener in all: add 1.6 to 29.3 g");
+                        "inside with 41.8 to 69.0 g of lightener in all: add 1.8 to 29.0 g");
     }
 
     @Test
@@ -45,7 +52,18 @@ class RatioCheckTest {
         assertThat(advice(40_000, 50_000))
                 .containsExactly(
                         "too little developer for the directions",
-                        "inside with 60.0 to 100.0 g of developer in all: add 10.0 to 50.0 g");
+                        "inside with 60.3 to 99.6 g of developer in all: add 10.3 to 49.6 g");
+    }
+
+    @Test
+    void what_only_the_scale_may_put_outside_is_said_as_that() {
+        assertThat(advice(40_000, 60_200))
+                .containsExactly(
+                        "too little developer for the directions if the scale errs",
+                        "inside with 60.3 to 99.6 g of developer in all: add 0.1 to 39.4 g");
+        assertThat(check.verdict(40_000, List.of(60_200))).isEqualTo("1:1.505 OUTSIDE if the scale errs");
+        assertThat(check.verdict(40_000, List.of(59_000))).isEqualTo("1:1.475 OUTSIDE 1:1.5 to 1:2.5");
+        assertThat(check.verdict(40_000, List.of(60_300))).isEqualTo("1:1.508 inside 1:1.5 to 1:2.5");
     }
 
     @Test
@@ -85,7 +103,7 @@ class RatioCheckTest {
                 boolean moreLightener = advice.get(1).contains("of lightener");
                 int newLightener = moreLightener ? grams : lightener;
                 int newDeveloper = moreLightener ? developer : grams;
-                assertThat(check.isInside(newLightener, newDeveloper))
+                assertThat(check.isInside(newLightener, List.of(newDeveloper)))
                         .as("%d + %d: %s", lightener, developer, advice)
                         .isTrue();
                 assertThat(check.isOverfull(newLightener, newDeveloper)).isFalse();

@@ -75,7 +75,7 @@ class BarFramesTest {
         states.put("lost", BarFramesTest::lost);
         states.put("waiting", BarFramesTest::nothingHeard);
         states.put("refused", BarFramesTest::refused);
-        states.put("weigh-empty", () -> on(Picks.FIRST, Optional.of(WeighPanel.of(Samples.queued(0)))));
+        states.put("weigh-empty", () -> on(Picks.FIRST, Optional.of(WeighPanel.of(Samples.queued(0), Samples.busy()))));
         states.put("weigh-thin", () -> on(Picks.FIRST, Optional.of(weighed("40.0", "104.0"))));
         states.put(
                 "bin",
@@ -209,7 +209,7 @@ class BarFramesTest {
     }
 
     private static Panel weighed(String lightener, String developer) {
-        Panel panel = WeighPanel.of(Samples.busy().live().get(3));
+        Panel panel = WeighPanel.of(Samples.busy().live().get(3), Samples.busy());
         Scene scene = Samples.scene(Samples.busy());
         type(panel, lightener, scene);
         panel.press(Key.of(Key.Kind.ENTER, 0), false, scene);
