@@ -3,6 +3,7 @@ package stirtide.demo.sheet;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
 import stirtide.events.setup.Person;
 
@@ -24,6 +25,7 @@ public final class PrepSheet {
         ClientPart.write(page, day);
         TestPart.write(page, day);
         waits(page, day);
+        bowls(page, day);
         notes(page, day, leftOut);
         ReadyPart.write(page, day);
         CautionPart.write(page, day);
@@ -62,6 +64,13 @@ public final class PrepSheet {
         for (Plan.WaitReason wait : day.plan().waits())
             page.text(day.clock(wait.from()) + " to " + day.clock(wait.to()) + "  ", wait.sentence());
         day.plan().totals().proof().forEach(sentence -> page.text("", sentence));
+    }
+
+    private static void bowls(Page page, SheetDay day) {
+        if (day.plan().totals().bowlReasons().isEmpty()) return;
+        page.heading("BOWLS THAT CANNOT BE SAVED");
+        for (BowlReason reason : day.plan().totals().bowlReasons())
+            page.text(day.clock(reason.from()) + " to " + day.clock(reason.to()) + "  ", reason.sentence());
     }
 
     private static void notes(Page page, SheetDay day, List<String> leftOut) {

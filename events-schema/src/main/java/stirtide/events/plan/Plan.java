@@ -122,6 +122,7 @@ public record Plan(
      * @param mixedBound proven least milligrams mixed by plans that wait no longer, if known
      * @param ageBound proven least age of plans that wait no longer and lose no more grams, if known
      * @param proof in words what is proven best, or how far from the best the plan is at most
+     * @param bowlReasons stretches of time that force more than one bowl, by service, then start
      */
     public record PlanTotals(
             int waitMinutes,
@@ -133,12 +134,32 @@ public record Plan(
             Optional<Integer> bowlBound,
             Optional<Integer> mixedBound,
             Optional<Integer> ageBound,
-            @JsonSetter(nulls = Nulls.AS_EMPTY) List<String> proof) {
-        /** Plans recorded before the last three were known have none of them. */
+            @JsonSetter(nulls = Nulls.AS_EMPTY) List<String> proof,
+
+            @JsonInclude(JsonInclude.Include.NON_EMPTY) @JsonSetter(nulls = Nulls.AS_EMPTY)
+            List<BowlReason> bowlReasons) {
+        /** Plans recorded before the last four were known have none of them. */
         public PlanTotals {
             mixedBound = mixedBound == null ? Optional.empty() : mixedBound;
             ageBound = ageBound == null ? Optional.empty() : ageBound;
             proof = proof == null ? List.of() : List.copyOf(proof);
+            bowlReasons = bowlReasons == null ? List.of() : List.copyOf(bowlReasons);
+        }
+
+        /** Figures of which nothing is proved. */
+        public PlanTotals(int waitMinutes, int bowlCount, int mixedMilligrams, int overMixMilligrams, int ageMinutes) {
+            this(
+                    waitMinutes,
+                    bowlCount,
+                    mixedMilligrams,
+                    overMixMilligrams,
+                    ageMinutes,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    List.of(),
+                    List.of());
         }
     }
 }

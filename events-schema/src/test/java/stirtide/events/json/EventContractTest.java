@@ -73,11 +73,12 @@ class EventContractTest {
     void a_plan_of_before_there_were_batches_and_proofs_has_none() {
         var sample = (ObjectNode) tree(resource("/samples/PlanDrawn.v1.json"));
         var totals = (ObjectNode) sample.at("/data/plan/totals");
-        totals.remove(List.of("mixedBound", "ageBound", "proof"));
+        totals.remove(List.of("mixedBound", "ageBound", "proof", "bowlReasons"));
         var stored = CloudEvent.read(sample.toString()).toStored();
         var plan = ((DayEvent.PlanDrawn) stored.event()).plan();
         assertThat(plan.batches()).isEmpty();
         assertThat(plan.totals().proof()).isEmpty();
+        assertThat(plan.totals().bowlReasons()).isEmpty();
         assertThat(plan.totals().mixedBound()).isEmpty();
     }
 

@@ -1,8 +1,11 @@
 package stirtide.planner.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
+import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
 import stirtide.events.setup.Directions;
 import stirtide.planner.plan.PlanQuestion;
@@ -21,7 +24,12 @@ import stirtide.planner.stagger.check.CertificateCheck;
  * derived here, from the question alone; only what the plan says cannot be weighed is left out of it.
  */
 public final class ProofCheck {
+    private static final int BOWL_WEIGHT = 1_000_000;
+
+    private final PlanQuestion question;
     private final Problem problem;
+    private final List<ProofDay.Part> parts;
+    private final int roomMilligrams;
     private final List<List<Integer>> services;
     private final int unavoidableWait;
 
@@ -31,7 +39,10 @@ public final class ProofCheck {
      * @param extraWaitMinutes most minutes that one service may be late, besides those for bowls that are on their way
      */
     public ProofCheck(PlanQuestion question, Plan plan, int extraWaitMinutes) {
+        this.question = question;
         ProofDay day = new ProofDay(question, plan);
+        this.parts = day.parts();
+        this.roomMilligrams = room(question);
         TreeMap<Integer, List<Integer>> byService = new TreeMap<>();
         List<Run> runs = new ArrayList<>();
         for (ProofDay.Part part : day.parts()) {
@@ -42,28 +53,28 @@ public final class ProofCheck {
         }
         this.services = List.copyOf(byService.values());
         this.unavoidableWait = day.unavoidableWait();
-        this.problem = new Problem(
-                question.handOverMinutes(),
-                extraWaitMinutes,
-                runs,
-                question.assistants().stream()
-                        .map(each -> hands(question, each))
-                        .toList(),
-                Math.max(1, question.scales().size()));
+        // Two bowls of one mix take no more of a person and a scale than two mixes by two people on two scales.
+        int mixes = question.oneMixTwoBowls() ? 2 : 1;
+        List<Assistant> hands = new ArrayList<>();
+        for (int copy = 0; copy < mixes; copy++)
+            question.assistants().forEach(each -> hands.add(hands(question, each)));
+        int scales = mixes * Math.max(1, question.scales().size());
+        this.problem = new Problem(question.handOverMinutes(), extraWaitMinutes, runs, hands, scales);
     }
 
-    private static Run run(PlanQuestion question, ProofDay.Part part, int place) {
-        Directions directions =
-                FirstFeed.directions(question, part.run().lightenerId()).orElseThrow();
-        long[] upTo = new long[part.needMilligrams().size() + 1];
-        for (int i = 1; i < upTo.length; i++)
-            upTo[i] = upTo[i - 1] + part.needMilligrams().get(i - 1);
-        long room = question.bowlSizes().stream()
+    private static int room(PlanQuestion question) {
+        return question.bowlSizes().stream()
                 .filter(size -> size.count() > 0)
-                .mapToLong(size -> size.usableMilligrams() - size.residueMilligrams())
+                .mapToInt(size -> size.usableMilligrams() - size.residueMilligrams())
                 .max()
                 .orElse(0);
-        BowlRule rule = (from, to) -> upTo[to] - upTo[from] <= room ? 1 : BowlRule.NO_BOWL;
+    }
+
+    private Run run(PlanQuestion question, ProofDay.Part part, int place) {
+        Directions directions =
+                FirstFeed.directions(question, part.run().lightenerId()).orElseThrow();
+        BowlServing serving = BowlServing.of(question, part, roomMilligrams);
+        BowlRule rule = (from, to) -> serving.serves(from, to) ? 1 : BowlRule.NO_BOWL;
         return new Run(place, part.useMinutes(), directions.mixMinutes(), directions.workingLifeMinutes(), rule);
     }
 
@@ -93,6 +104,76 @@ public final class ProofCheck {
     public boolean leastBowls(int bowls, Certificate certificate) {
         return certificate.claim().equals(new Claim(Claim.ANY, bowls - 1L, Claim.ANY))
                 && CertificateCheck.refutes(problem, certificate);
+    }
+
+    /** Bowls that all services need one by one if somebody is always there to mix, however long clients wait. */
+    public int fewestAlone() {
+        return parts.stream().mapToInt(part -> serving(part).fewest(true, true)).sum();
+    }
+
+    /**
+     * Whether the stretch of a reason forces as many bowls as it says: for its cause alone, with everybody free at all other
+     * times, and with waits up to those allowed.
+     */
+    public boolean forces(BowlReason reason, int fromMinute, int toMinute) {
+        List<Integer> places = new ArrayList<>();
+        for (int place = 0; place < parts.size(); place++) {
+            ProofDay.Part part = parts.get(place);
+            boolean meant = reason.services().contains(part.service())
+                    && (reason.zones().isEmpty() || reason.zones().equals(part.zones()));
+            if (meant) places.add(place);
+        }
+        boolean hands = reason.cause().equals("NOBODY_FREE") || reason.cause().equals("TOO_MUCH_AT_ONCE");
+        return hands
+                ? handsForce(places, fromMinute, toMinute, reason.leastBowls())
+                : places.stream()
+                                .map(parts::get)
+                                .mapToInt(part -> serving(part)
+                                        .fewest(
+                                                !reason.cause().equals("BOWL_SIZE"),
+                                                !reason.cause().equals("WORKING_LIFE")))
+                                .sum()
+                        >= reason.leastBowls();
+    }
+
+    /** A price of 1 on each minute of mixing in the stretch, and one on bowls that no saving of minutes makes up for. */
+    private boolean handsForce(List<Integer> places, int from, int to, int least) {
+        List<Assistant> hands = problem.assistants().stream()
+                .map(each -> new Assistant(freeOutside(each, from, to)))
+                .toList();
+        List<Run> runs = places.stream().map(problem.runs()::get).toList();
+        Problem only =
+                new Problem(problem.handOverMinutes(), problem.maxWaitMinutes(), runs, hands, problem.mixesAtOnce());
+        int[] prices = new int[to - from];
+        Arrays.fill(prices, 1);
+        Certificate.Priced step = new Certificate.Priced(0, BOWL_WEIGHT, 0, MinutePrices.of(from, prices), null);
+        return CertificateCheck.refutes(only, new Certificate(new Claim(Claim.ANY, least - 1L, Claim.ANY), step));
+    }
+
+    private static List<Window> freeOutside(Assistant person, int from, int to) {
+        List<Window> windows = new ArrayList<>();
+        int begun = Integer.MIN_VALUE / 2;
+        int until = from;
+        for (Window duty : person.onDuty().stream()
+                .sorted(Comparator.comparing(Window::fromMinute))
+                .toList()) {
+            if (duty.toMinute() <= from || to <= duty.fromMinute()) continue;
+            if (duty.fromMinute() > until) {
+                windows.add(new Window(begun, until));
+                begun = duty.fromMinute();
+            }
+            until = Math.max(until, duty.toMinute());
+        }
+        if (until < to) {
+            windows.add(new Window(begun, until));
+            begun = to;
+        }
+        windows.add(new Window(begun, Integer.MAX_VALUE / 2));
+        return windows;
+    }
+
+    private BowlServing serving(ProofDay.Part part) {
+        return BowlServing.of(question, part, roomMilligrams);
     }
 
     /** In what a problem differs from the one derived here; empty when the proofs of one are proofs of the other. */

@@ -24,10 +24,16 @@ final class ProofDay {
     private int unavoidableWait;
 
     /** A minute of application: when it begins if nobody waits, and what it needs. */
-    private record Minute(int start, int needMilligrams, boolean lastOfBegun) {}
+    private record Minute(String zone, int start, int needMilligrams, boolean lastOfBegun) {}
 
-    /** Consecutive minutes that may share bowls, and how late the service is there for bowls on their way. */
-    record Part(int service, RunTask run, List<Integer> useMinutes, List<Integer> needMilligrams, int late) {}
+    /** Consecutive minutes that may share bowls, their zones, and how late the service is there for bowls on their way. */
+    record Part(
+            int service,
+            RunTask run,
+            List<String> zones,
+            List<Integer> useMinutes,
+            List<Integer> needMilligrams,
+            int late) {}
 
     ProofDay(PlanQuestion question, Plan plan) {
         this.question = question;
@@ -92,6 +98,7 @@ final class ProofDay {
                 boolean lastOfRun = z == run.zones().size() - 1 && i == zone.applyMinutes();
                 boolean hurry = z == to - 1 && i == zone.applyMinutes() && i > 1;
                 minutes.add(new Minute(
+                        zone.zone(),
                         start++,
                         upTo - used + (lastOfRun ? run.reserveMilligrams() : 0),
                         hurry && zone.begunMinute().isPresent()));
@@ -150,6 +157,7 @@ final class ProofDay {
         return new Part(
                 task.service(),
                 run,
+                needing.stream().map(Minute::zone).distinct().toList(),
                 needing.stream().map(minute -> minute.start + late).toList(),
                 needing.stream().map(Minute::needMilligrams).toList(),
                 late);

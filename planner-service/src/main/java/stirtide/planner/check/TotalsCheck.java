@@ -3,6 +3,7 @@ package stirtide.planner.check;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.Set;
+import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.plan.PlannedService;
@@ -37,6 +38,11 @@ final class TotalsCheck {
         totals.bowlBound()
                 .ifPresent(bound ->
                         findings.unless(bound <= plan.bowls().size(), "fewer bowls than the bound of %d", bound));
+        for (BowlReason reason : totals.bowlReasons())
+            findings.unless(
+                    plan.bowls().stream().filter(reason::concerns).count() >= reason.leastBowls(),
+                    "fewer bowls than the reason says: %s",
+                    reason.sentence());
         order(plan, findings);
         reasons(plan, findings);
     }

@@ -62,17 +62,7 @@ final class PlanWriter {
         int over = bowls.stream()
                 .mapToInt(bowl -> bowl.formula().totalMilligrams() - bowl.neededMilligrams() - bowl.residueMilligrams())
                 .sum();
-        return new PlanTotals(
-                wait,
-                bowls.size(),
-                mixed,
-                over,
-                draft.score().ageMinutes(),
-                java.util.Optional.empty(),
-                java.util.Optional.empty(),
-                java.util.Optional.empty(),
-                java.util.Optional.empty(),
-                List.of());
+        return new PlanTotals(wait, bowls.size(), mixed, over, draft.score().ageMinutes());
     }
 
     private List<PlannedBowl> bowls(Course course) {

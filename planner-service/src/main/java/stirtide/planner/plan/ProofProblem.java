@@ -1,7 +1,9 @@
 package stirtide.planner.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import stirtide.events.plan.Plan;
 import stirtide.planner.plan.PlanQuestion.Minutes;
 import stirtide.planner.stagger.Assistant;
@@ -12,17 +14,35 @@ import stirtide.planner.stagger.Window;
 
 /**
  * A question as a stagger problem that leaves rules out but adds none: what is impossible in it is impossible in every plan of
- * the question in which assistants mix. A bowl holds whatever its size has room for, each bowl costs 1, bowls and scales of a
- * kind are not told apart, zones may process as long as they like, and of a service that becomes late only the wait of each
- * bowl against its first turn counts.
+ * the question in which assistants mix. A bowl holds whatever its size has room for and serves no longer than its life less
+ * mixing and hand-over, each bowl costs 1, bowls and scales of a kind are not told apart, zones may process as long as they
+ * like, and of a service that becomes late only the wait of each bowl against its first turn counts. Where two bowls may be one
+ * mix, each person and scale is there twice: two bowls of one mix take no more than that.
  *
  * @param problem runs that new bowls feed
+ * @param parts what those runs are of the services, by place
  * @param services places of the runs of each service that has any
  * @param unavoidableWait minutes that clients wait for bowls that are on their way, whatever is planned
  */
-public record ProofProblem(Problem problem, List<List<Integer>> services, int unavoidableWait) {
+public record ProofProblem(Problem problem, List<Part> parts, List<List<Integer>> services, int unavoidableWait) {
+    /**
+     * What a run is of a service.
+     *
+     * @param service number of the service
+     * @param zones zones that the run feeds, in order
+     * @param needUpTo milligrams needed before each of its minutes; one longer than the run
+     */
+    public record Part(int service, List<String> zones, List<Integer> needUpTo) {
+        /** Copies the lists. */
+        public Part {
+            zones = List.copyOf(zones);
+            needUpTo = List.copyOf(needUpTo);
+        }
+    }
+
     /** Copies the lists. */
     public ProofProblem {
+        parts = List.copyOf(parts);
         services = services.stream().map(List::copyOf).toList();
     }
 
@@ -34,16 +54,23 @@ public record ProofProblem(Problem problem, List<List<Integer>> services, int un
     public static ProofProblem of(PlanQuestion question, Plan plan, int maxWaitMinutes) {
         Builder builder = new Builder(question, plan);
         Tracks.of(question).forEach(builder::add);
-        List<Assistant> people = question.assistants().stream()
-                .map(each -> new Assistant(windows(question, each)))
-                .toList();
-        Problem problem = new Problem(
-                question.handOverMinutes(),
-                maxWaitMinutes,
-                builder.runs,
-                people,
-                Math.max(1, question.scales().size()));
-        return new ProofProblem(problem, builder.services, builder.unavoidable);
+        List<Assistant> people = new ArrayList<>();
+        int copies = question.oneMixTwoBowls() ? 2 : 1;
+        for (int copy = 0; copy < copies; copy++)
+            for (PlanQuestion.Assistant each : question.assistants())
+                people.add(new Assistant(windows(question, each)));
+        int scales = copies * Math.max(1, question.scales().size());
+        Problem problem = new Problem(question.handOverMinutes(), maxWaitMinutes, builder.runs, people, scales);
+        return new ProofProblem(problem, builder.parts, builder.services, builder.unavoidable);
+    }
+
+    /** Room of the roomiest bowl, in milligrams. */
+    public static int room(PlanQuestion question) {
+        return question.bowlSizes().stream()
+                .filter(size -> size.count() > 0)
+                .mapToInt(size -> size.usableMilligrams() - size.residueMilligrams())
+                .max()
+                .orElse(0);
     }
 
     private static List<Window> windows(PlanQuestion question, PlanQuestion.Assistant assistant) {
@@ -57,17 +84,16 @@ public record ProofProblem(Problem problem, List<List<Integer>> services, int un
     private static final class Builder {
         private final Plan plan;
         private final int room;
+        private final int handOver;
         private final List<Run> runs = new ArrayList<>();
+        private final List<Part> parts = new ArrayList<>();
         private final List<List<Integer>> services = new ArrayList<>();
         private int unavoidable;
 
         Builder(PlanQuestion question, Plan plan) {
             this.plan = plan;
-            this.room = question.bowlSizes().stream()
-                    .filter(size -> size.count() > 0)
-                    .mapToInt(size -> size.usableMilligrams() - size.residueMilligrams())
-                    .max()
-                    .orElse(0);
+            this.room = room(question);
+            this.handOver = question.handOverMinutes();
         }
 
         void add(Track track) {
@@ -107,17 +133,25 @@ public record ProofProblem(Problem problem, List<List<Integer>> services, int un
         private void run(Track track, Feed feed, int from, int late, List<Integer> own) {
             List<Integer> use = new ArrayList<>();
             List<Integer> needUpTo = new ArrayList<>(List.of(0));
+            Set<String> zones = new LinkedHashSet<>();
             for (int at = from; at < feed.to(); at++) {
                 int need = track.need(at, at + 1);
                 if (need == 0) continue;
                 use.add(track.starts()[at] + late);
+                zones.add(track.zone(at).zone().zone());
                 needUpTo.add(needUpTo.get(needUpTo.size() - 1) + need);
             }
             if (use.isEmpty()) return;
-            BowlRule rule = (a, b) -> needUpTo.get(b) - needUpTo.get(a) <= room ? 1 : BowlRule.NO_BOWL;
+            int mix = feed.recipe().mixMinutes();
+            int life = feed.recipe().lifeMinutes();
+            int longest = life - mix - handOver;
+            BowlRule rule =
+                    (a, b) -> needUpTo.get(b) - needUpTo.get(a) <= room && use.get(b - 1) + 1 - use.get(a) <= longest
+                            ? 1
+                            : BowlRule.NO_BOWL;
             own.add(runs.size());
-            runs.add(new Run(
-                    runs.size(), use, feed.recipe().mixMinutes(), feed.recipe().lifeMinutes(), rule));
+            parts.add(new Part(track.task().service(), List.copyOf(zones), needUpTo));
+            runs.add(new Run(runs.size(), use, mix, life, rule));
         }
     }
 }

@@ -6,21 +6,23 @@ import java.util.List;
 import java.util.Locale;
 
 /** Minutes and names as people read them, and minutes as instants. */
-final class Words {
+public final class Words {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private final PlanQuestion question;
 
-    Words(PlanQuestion question) {
+    /** Words for one question. */
+    public Words(PlanQuestion question) {
         this.question = question;
     }
 
-    Instant at(int minute) {
+    /** A minute of the question as an instant. */
+    public Instant at(int minute) {
         return question.dayStart().plusSeconds(60L * minute);
     }
 
     /** Time of day as the salon's clock shows it, also after a change of clock: 10:05. */
-    String time(int minute) {
+    public String time(int minute) {
         return time(at(minute));
     }
 
@@ -28,12 +30,13 @@ final class Words {
         return CLOCK.format(instant.atZone(question.zone()));
     }
 
-    static String minutes(int minutes) {
+    /** 1 minute, 2 minutes. */
+    public static String minutes(int minutes) {
         return minutes == 1 ? "1 minute" : minutes + " minutes";
     }
 
     /** Grams to the tenth: 12.3 g. */
-    static String grams(long milligrams) {
+    public static String grams(long milligrams) {
         long tenths = (milligrams + 50) / 100;
         return tenths / 10 + "." + tenths % 10 + " g";
     }
@@ -48,7 +51,7 @@ final class Words {
     }
 
     /** Ora, Ora and Ben, or Ora, Ben and Kim. */
-    static String list(List<String> names) {
+    public static String list(List<String> names) {
         if (names.isEmpty()) return "nobody";
         if (names.size() == 1) return names.get(0);
         return String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1);

@@ -3,6 +3,7 @@ package stirtide.planner.proof;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.Plan.PlanTotals;
 import stirtide.planner.check.ProofCheck;
@@ -15,7 +16,7 @@ import stirtide.planner.stagger.Refutation;
 
 /** Draws the plan of a day and says how far from the best it is at most. */
 public final class ProvenPlanner {
-    /** With more waiting than this in all, no bowls are proved: late bowls reach too far for it to mean anything. */
+    /** With more waiting than this in all, hands prove no bowls: a mix may be moved too far for it to mean anything. */
     private static final int MOST_WAIT_MINUTES = 15;
 
     private final PlanQuestion question;
@@ -44,8 +45,6 @@ public final class ProvenPlanner {
     }
 
     private Plan proven() {
-        // The proofs count every bowl as a mix of its own; where two may be one mix they would claim too much.
-        if (question.oneMixTwoBowls()) return plan;
         boolean stylist = plan.bowls().stream().anyMatch(bowl -> bowl.personId().isEmpty());
         int wait = plan.totals().waitMinutes();
         ProofCheck punctual = new ProofCheck(question, plan, 0);
@@ -55,9 +54,10 @@ public final class ProvenPlanner {
         ProofProblem problem = ProofProblem.of(question, plan, extra);
         ProofCheck check = extra == 0 ? punctual : new ProofCheck(question, plan, extra);
         int leastWait = leastWait(problem, check, extra);
-        Optional<Integer> leastBowls =
-                extra > MOST_WAIT_MINUTES ? Optional.empty() : Optional.of(leastBowls(problem, check));
-        return with(leastWait, leastBowls);
+        boolean punctualEnough = extra <= MOST_WAIT_MINUTES;
+        int leastBowls = punctualEnough ? leastBowls(problem, check) : 0;
+        List<BowlReason> reasons = new ForcedBowls(question, plan, problem, check).reasons(punctualEnough);
+        return with(leastWait, Math.max(leastBowls, check.fewestAlone()), reasons);
     }
 
     private int leastWait(ProofProblem problem, ProofCheck check, int extra) {
@@ -76,7 +76,7 @@ public final class ProvenPlanner {
                 .orElse(0);
     }
 
-    private Plan with(int leastWait, Optional<Integer> leastBowls) {
+    private Plan with(int leastWait, int leastBowls, List<BowlReason> reasons) {
         PlanTotals is = plan.totals();
         PlanTotals totals = new PlanTotals(
                 is.waitMinutes(),
@@ -85,10 +85,11 @@ public final class ProvenPlanner {
                 is.overMixMilligrams(),
                 is.ageMinutes(),
                 Optional.of(leastWait),
-                leastBowls,
+                Optional.of(leastBowls),
                 Optional.empty(),
                 Optional.empty(),
-                sentences(is, leastWait, leastBowls));
+                sentences(is, leastWait, leastBowls),
+                reasons);
         return new Plan(
                 plan.basedOnRevision(),
                 plan.asOf(),
@@ -98,10 +99,11 @@ public final class ProvenPlanner {
                 plan.waits(),
                 plan.notes(),
                 totals,
-                plan.changes());
+                plan.changes(),
+                plan.batches());
     }
 
-    private static List<String> sentences(PlanTotals is, int leastWait, Optional<Integer> leastBowls) {
+    private static List<String> sentences(PlanTotals is, int leastWait, int leastBowls) {
         List<String> sentences = new ArrayList<>();
         int wait = is.waitMinutes();
         if (wait > 0 && leastWait == wait)
@@ -112,7 +114,7 @@ public final class ProvenPlanner {
                             ? "Not proven that anybody has to wait."
                             : "Proven: of " + minutes(wait) + " of waiting at least " + leastWait
                                     + " cannot be avoided.");
-        leastBowls.ifPresent(least -> sentences.add(bowls(is, least)));
+        sentences.add(bowls(is, leastBowls));
         return sentences;
     }
 

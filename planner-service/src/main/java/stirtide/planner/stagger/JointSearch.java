@@ -24,6 +24,9 @@ final class JointSearch {
     private final long[] allHands;
 
     private final int width;
+    /** Steps after which, or on whose first state too many, the search gives up; 0 for one that cuts and goes on. */
+    private final long patience;
+
     private final JointNodes nodes = new JointNodes();
     private final JointLayer first;
     private final JointLayer second;
@@ -44,8 +47,17 @@ final class JointSearch {
      * @param minutePrice what each minute of mixing costs in the prices of the tables
      * @param limit paths are wanted that cost less than this
      * @param width most states that are followed from one minute to the next
+     * @param patience 0 to follow the most promising states where there are more; else it gives up there, and after so many
+     *     steps
      */
-    JointSearch(CoverTable[] tables, Weights weights, Hands hands, long[] minutePrice, long limit, int width) {
+    JointSearch(
+            CoverTable[] tables,
+            Weights weights,
+            Hands hands,
+            long[] minutePrice,
+            long limit,
+            int width,
+            long patience) {
         this.tables = tables;
         this.weights = weights;
         this.hands = hands;
@@ -55,6 +67,7 @@ final class JointSearch {
             allHands[t] = allHands[t + 1] + minutePrice[t] * hands.capacity(t);
         }
         this.width = width;
+        this.patience = patience;
         this.bestCost = limit;
         this.scratch = new int[tables.length + hands.count];
         this.first = new JointLayer(scratch.length);
@@ -83,6 +96,9 @@ final class JointSearch {
         for (int t = from; t <= to && now.size() > 0; t++) {
             if (now.size() > width || nodes.size() > MOST_NODES) {
                 cut = true;
+                if (patience > 0) {
+                    return best;
+                }
                 now.keepBest(nodes.size() > MOST_NODES ? 1 : width);
             }
             for (int i = 0; i < now.size(); i++) {
@@ -91,6 +107,10 @@ final class JointSearch {
                     break;
                 }
                 startAll(now, i, t);
+            }
+            if (patience > 0 && steps > patience) {
+                cut = true;
+                return best;
             }
             activate(t + 1);
             next.clear();

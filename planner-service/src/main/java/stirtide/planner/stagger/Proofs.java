@@ -11,6 +11,12 @@ import org.jspecify.annotations.Nullable;
 final class Proofs {
     private static final int ROOT_ROUNDS = 600;
     private static final int NODE_ROUNDS = 48;
+    /** Prices get so many times the steps that the tables of a sweep take before one is tried early. */
+    private static final int TRIES = 2;
+
+    /** Early tries get one step for so many of the prices. */
+    private static final int EARLY_SHARE = 4;
+
     private final Grid grid;
     private final PriceBound bound;
     private final Incumbent incumbent;
@@ -23,6 +29,8 @@ final class Proofs {
     private @Nullable PriceAscent ascent;
     private @Nullable ProofTree tree;
     private int rootRounds;
+    private long rootSteps;
+    private long nextTry;
     private final SweepRounds sweeps;
     private long treeSteps;
     private boolean hopeless;
@@ -112,6 +120,11 @@ final class Proofs {
         return tree != null;
     }
 
+    /** Whether plans are being followed minute by minute. */
+    boolean sweeping() {
+        return sweeps.running();
+    }
+
     boolean working() {
         return level <= 3 && !hopeless;
     }
@@ -165,28 +178,59 @@ final class Proofs {
 
     private void priceRound() {
         if (ascent == null) {
-            Claim claim = claim(figure(level) - 1);
-            int[] start = prices[level] == null ? new int[grid.horizon] : prices[level];
-            Weights first = weights[level] == null ? PriceAscent.weights(claim) : weights[level];
-            freeLimits();
-            ascent = new PriceAscent(bound, claim, start, first);
-            rootRounds = 0;
+            ascent = beginAscent();
         }
         PriceAscent climbing = ascent;
+        long before = bound.steps();
         climbing.round();
+        rootSteps += bound.steps() - before;
         if (bound.value < PathSearch.NEVER && bound.fits()) {
             incumbent.offer(bound.paths);
         }
+        if (!climbing.closed() && refutedEarly(climbing)) {
+            return;
+        }
         if (climbing.closed() || climbing.stalled() || ++rootRounds >= ROOT_ROUNDS) {
-            keep(climbing);
-            ascent = null;
-            skipProven();
-            if (!climbing.closed()) {
-                tree = new ProofTree(
-                        bound, climbing.claim, climbing.bestPrice, climbing.bestWeights, incumbent, NODE_ROUNDS);
-                treeSteps = 0;
-                sweeps.begin(climbing, prices[1]);
-            }
+            endAscent(climbing);
+        }
+    }
+
+    private PriceAscent beginAscent() {
+        Claim claim = claim(figure(level) - 1);
+        int[] start = prices[level] == null ? new int[grid.horizon] : prices[level];
+        Weights first = weights[level] == null ? PriceAscent.weights(claim) : weights[level];
+        freeLimits();
+        rootRounds = 0;
+        rootSteps = 0;
+        nextTry = TRIES * sweeps.preparation();
+        return new PriceAscent(bound, claim, start, first);
+    }
+
+    /** Tries a sweep now and then while prices still climb; such tries get a small share of the steps. */
+    private boolean refutedEarly(PriceAscent climbing) {
+        if (rootSteps < nextTry || sweeps.earlySteps() > bound.steps() / EARLY_SHARE) {
+            return false;
+        }
+        nextTry = 2 * rootSteps;
+        Certificate early = sweeps.tryEarly(climbing, prices[1], rootSteps / 2);
+        if (early == null || score.lastResorts() > 0) {
+            return false;
+        }
+        keep(climbing);
+        ascent = null;
+        refuted(early);
+        return true;
+    }
+
+    private void endAscent(PriceAscent climbing) {
+        keep(climbing);
+        ascent = null;
+        skipProven();
+        if (!climbing.closed()) {
+            tree = new ProofTree(
+                    bound, climbing.claim, climbing.bestPrice, climbing.bestWeights, incumbent, NODE_ROUNDS);
+            treeSteps = 0;
+            sweeps.begin(climbing, prices[1]);
         }
     }
 

@@ -78,10 +78,11 @@ public final class StaggerEngine {
         return plan();
     }
 
-    /** Proofs get as many steps as the search, fewer while clients still wait in the best plan. */
+    /** Proofs get as many steps as the search; fewer while no sweep runs and clients still wait in the best plan or a tree grows. */
     private long allowance() {
         boolean late = Objects.requireNonNull(incumbent.score()).waitMinutes() > 0;
-        return FIRST_PROOF_STEPS + search.steps() / (late ? 4 : proofs.provenLevels() >= 2 && proofs.inTree() ? 2 : 1);
+        boolean tree = proofs.provenLevels() >= 2 && proofs.inTree();
+        return FIRST_PROOF_STEPS + search.steps() / (proofs.sweeping() ? 1 : late ? 4 : tree ? 2 : 1);
     }
 
     private Score follow(Score known) {

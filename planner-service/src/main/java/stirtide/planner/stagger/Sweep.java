@@ -64,9 +64,15 @@ final class Sweep {
                 claim, new Certificate.Swept(weights.delay(), weights.mix(), weights.age(), prices, hands.areNamed()));
     }
 
-    /** Paths that cost no more than the claim allows, or null if none were found. */
-    Path @Nullable [] run(int width) {
-        JointSearch search = new JointSearch(tables, weights, hands, minutePrice, claim.value(weights) + 1, width);
+    /**
+     * Paths that cost no more than the claim allows, or null if none were found.
+     *
+     * @param width most states of one minute
+     * @param patience 0 to follow the best of more states, else it gives up there and after so many steps
+     */
+    Path @Nullable [] run(int width, long patience) {
+        long limit = claim.value(weights) + 1;
+        JointSearch search = new JointSearch(tables, weights, hands, minutePrice, limit, width, patience);
         Path[] found = search.solve();
         steps += search.steps();
         closed = found == null && !search.cut();

@@ -15,6 +15,7 @@ final class SweepRounds {
     private static final int LARGEST_AREA = 700_000;
 
     private static final int WIDER = 4;
+    private static final int STEPS_OF_A_CELL = 8;
     /** Weight of the second level where clients wait, beside 1 for age and the price scale for waits. */
     private static final long LATE_MIX = 64;
 
@@ -29,11 +30,16 @@ final class SweepRounds {
     private int width = FIRST_WIDTH;
     private long steps;
     private long allSteps;
+    private long earlySteps;
+    private final long preparation;
 
     SweepRounds(Grid grid, Incumbent incumbent) {
         this.grid = grid;
         this.incumbent = incumbent;
         this.suits = Sweep.suits(grid);
+        this.preparation = Arrays.stream(grid.runs)
+                .mapToLong(run -> (long) STEPS_OF_A_CELL * run.minutes * (run.minutes + run.life))
+                .sum();
     }
 
     /** Leaves the claim for a new plan; widths that did not pay are not begun with. */
@@ -91,7 +97,7 @@ final class SweepRounds {
     void round() {
         Sweep running = Objects.requireNonNull(sweep);
         long before = running.steps();
-        Path[] found = running.run(width);
+        Path[] found = running.run(width, 0);
         steps += running.steps() - before;
         allSteps += running.steps() - before;
         if (found != null) {
@@ -106,6 +112,37 @@ final class SweepRounds {
         } else {
             sweep = null;
         }
+    }
+
+    /** Steps that making the tables of a sweep is worth. */
+    long preparation() {
+        return preparation;
+    }
+
+    /** Steps of all early tries. */
+    long earlySteps() {
+        return earlySteps;
+    }
+
+    /**
+     * Tries a claim before its prices have come to rest: often few states are left to follow then. Gives up rather than cut.
+     *
+     * @param most steps it may take
+     * @return the proof, or null; a plan that it finds instead is offered
+     */
+    @Nullable
+    Certificate tryEarly(PriceAscent climbing, int @Nullable [] waitPrices, long most) {
+        if (!suits) {
+            return null;
+        }
+        Sweep early = sweep(climbing, waitPrices);
+        Path[] found = early.run(LARGEST_WIDTH, most);
+        earlySteps += preparation + early.steps();
+        allSteps += preparation + early.steps();
+        if (found != null) {
+            incumbent.offer(found);
+        }
+        return early.closed() ? early.certificate() : null;
     }
 
     private int mostWidth() {

@@ -154,17 +154,7 @@ public final class Given {
                 List.of(),
                 List.of(),
                 List.of(),
-                new Plan.PlanTotals(
-                        0,
-                        bowls.length,
-                        0,
-                        0,
-                        0,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        List.of()),
+                new Plan.PlanTotals(0, bowls.length, 0, 0, 0),
                 List.of());
     }
 

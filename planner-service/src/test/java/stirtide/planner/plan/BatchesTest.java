@@ -64,12 +64,17 @@ class BatchesTest {
     }
 
     @Test
-    void where_two_bowls_may_be_one_mix_no_bound_is_claimed() {
+    void where_two_bowls_may_be_one_mix_proofs_count_each_person_and_scale_twice() {
         Plan proven = ProvenPlanner.draw(wanted(two()), 5);
         assertThat(proven.batches()).hasSize(1);
-        assertThat(proven.totals().waitBound()).isEmpty();
-        assertThat(proven.totals().bowlBound()).isEmpty();
-        assertThat(ProvenPlanner.draw(two().question(), 5).totals().waitBound()).isPresent();
+        assertThat(proven.totals().bowlBound()).contains(2);
+        SmallDay late = new SmallDay().people("ida").scales(1);
+        late.now = 600;
+        for (int i = 0; i < 3; i++) late.service(600, zone("crown", 10, 20));
+        // At the chair at 607, 612 and 617 one after the other; no sooner than 607, 607 and 612 if two may be one mix.
+        assertThat(ProvenPlanner.draw(late.question(), 30).totals().waitBound()).contains(36);
+        assertThat(ProvenPlanner.draw(wanted(late), 30).totals().waitBound().orElseThrow())
+                .isBetween(22, 26);
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
 import stirtide.planner.check.PlanChecker;
 import stirtide.planner.check.ProofCheck;
@@ -52,6 +53,11 @@ class ProofTest {
                     .bowlBound()
                     .ifPresent(
                             bound -> assertThat(other.bowls().size()).as(where).isGreaterThanOrEqualTo(bound));
+        if (wait <= proved.totals().waitMinutes())
+            for (BowlReason reason : proved.totals().bowlReasons())
+                assertThat(other.bowls().stream().filter(reason::concerns))
+                        .as("%s: %s", where, reason)
+                        .hasSizeGreaterThanOrEqualTo(reason.leastBowls());
     }
 
     /** On days that are lived through, with bowls under way and things gone wrong. */

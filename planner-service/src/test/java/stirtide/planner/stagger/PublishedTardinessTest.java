@@ -3,14 +3,18 @@ package stirtide.planner.stagger;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import stirtide.planner.stagger.check.CertificateCheck;
 import stirtide.planner.stagger.check.PlanCheck;
 
 /**
  * Published one-machine schedules as days: a job with a processing time and a due date is a run of one minute whose only
- * bowl takes that long to mix and is wanted at the due date; its tardiness is the client's wait.
+ * bowl takes that long to mix and is wanted at the due date; its tardiness is the client's wait. A release date is the bowl's
+ * working life: mixed sooner it would not live until then.
  */
 class PublishedTardinessTest {
 
@@ -30,30 +34,89 @@ class PublishedTardinessTest {
     }
 
     @Test
+    void two_of_ten_and_two_of_five_jobs_are_late_where_as_few_as_can_be_are() {
+        // Ten jobs: data of a lecture note on M. Pinedo, Scheduling, chapter 3; value by the rule of Moore and Hodgson
+        // (1968).
+        assertThat(fewestLate(
+                        new int[] {19, 23, 5, 31, 17, 8, 32, 41, 26, 18},
+                        new int[] {48, 75, 170, 215, 205, 240, 85, 67, 100, 95}))
+                .isEqualTo(2);
+        // Five jobs: Pinedo, chapter 3; data from memory, value confirmed by enumeration.
+        assertThat(fewestLate(new int[] {7, 8, 4, 6, 6}, new int[] {9, 17, 18, 19, 21}))
+                .isEqualTo(2);
+    }
+
+    @Test
+    void greatest_lateness_5_of_the_four_jobs_with_release_dates() {
+        // M. Pinedo, Scheduling, branch and bound for 1 | rj | Lmax, as a lecture note gives it: (release, minutes,
+        // due).
+        int[][] jobs = {{0, 4, 8}, {1, 2, 12}, {3, 6, 11}, {5, 5, 10}};
+
+        Plan late = proved(released(jobs, 4));
+        Plan kept = proved(released(jobs, 5));
+
+        assertThat(late.bound().waitMinutes()).isPositive();
+        assertThat(kept.score().waitMinutes()).isZero();
+        List<Integer> order = kept.mixes().stream()
+                .sorted(Comparator.comparing(Mix::mixStartMinute))
+                .map(mix -> mix.runIndex() + 1)
+                .toList();
+        assertThat(order).containsExactly(1, 3, 4, 2);
+    }
+
+    @Test
     void earliest_deadline_first_would_be_late_where_planned_idle_time_is_not() {
-        // Built for this test, not published: job A (released 0, due 10), B (released 1, due 4), 3 minutes each.
-        // Starting A at 0
-        // makes B late by 2; waiting until 1 makes nobody late.
-        List<Run> runs = List.of(job(0, 3, 10, 10), job(1, 3, 4, 3));
-        Problem problem = new Problem(0, 30, runs, List.of(new Assistant(List.of(new Window(0, 60)))), 1);
+        // Built for these tests, not published; values confirmed by enumeration: (release, minutes, due). The earliest
+        // deadline
+        // first starts the first job of each at 0, and the second is late.
+        assertThat(proved(released(new int[][] {{0, 3, 10}, {1, 3, 4}}, 0))
+                        .score()
+                        .waitMinutes())
+                .isZero();
+        assertThat(proved(released(new int[][] {{0, 10, 25}, {4, 10, 14}, {10, 10, 40}}, 0))
+                        .score()
+                        .waitMinutes())
+                .isZero();
+    }
 
-        Plan plan = new StaggerEngine(problem, new SplittableRandom(1)).improve(rounds -> rounds < 50);
+    /** Jobs that may not begin before their release and should end at most so many minutes after they are due. */
+    private static Problem released(int[][] jobs, int lateness) {
+        List<Run> runs = new ArrayList<>();
+        for (int[] job : jobs) {
+            int due = job[2] + lateness;
+            runs.add(job(runs.size(), job[1], due, due - job[0]));
+        }
+        return new Problem(0, 30, runs, List.of(new Assistant(List.of(new Window(0, 100)))), 1);
+    }
 
-        assertThat(plan.score().waitMinutes()).isZero();
-        assertThat(plan.provenLevels()).isEqualTo(3);
+    private static Plan proved(Problem problem) {
+        Plan plan = new StaggerEngine(problem, new SplittableRandom(1)).improve(rounds -> rounds < 500);
+        assertThat(PlanCheck.faults(problem, plan)).isEmpty();
+        assertThat(CertificateCheck.provenLevels(problem, plan)).isEqualTo(3);
+        return plan;
     }
 
     private static long leastTardiness(int[] minutes, int[] due) {
+        return proved(oneMachine(minutes, due, Arrays.stream(minutes).sum()))
+                .score()
+                .waitMinutes();
+    }
+
+    /** Nobody may wait, so a job that would be late is left to the stylist, and of those there are as few as can be. */
+    private static long fewestLate(int[] minutes, int[] due) {
+        Problem problem = oneMachine(minutes, due, 0);
+        Plan plan = new StaggerEngine(problem, new SplittableRandom(1)).improve(rounds -> rounds < 200);
+        assertThat(PlanCheck.faults(problem, plan)).isEmpty();
+        return plan.score().lastResorts();
+    }
+
+    private static Problem oneMachine(int[] minutes, int[] due, int maxWait) {
         List<Run> runs = new ArrayList<>();
-        int sum = 0;
         for (int i = 0; i < minutes.length; i++) {
             runs.add(job(i, minutes[i], due[i], 2000));
-            sum += minutes[i];
         }
-        Problem problem = new Problem(0, sum, runs, List.of(new Assistant(List.of(new Window(0, 2 * sum)))), 1);
-        Plan plan = new StaggerEngine(problem, new SplittableRandom(1)).improve(rounds -> rounds < 60);
-        assertThat(PlanCheck.faults(problem, plan)).isEmpty();
-        return plan.score().waitMinutes();
+        int sum = Arrays.stream(minutes).sum();
+        return new Problem(0, maxWait, runs, List.of(new Assistant(List.of(new Window(0, 2 * sum)))), 1);
     }
 
     /** The bowl may be mixed at most {@code early} minutes before it is wanted. */

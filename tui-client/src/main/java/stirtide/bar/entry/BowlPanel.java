@@ -109,6 +109,10 @@ public final class BowlPanel extends ReadingPanel {
         for (Plan.PlanNote note : view.notes()) {
             if (note.service() == planned.service()) lines.add(note.sentence());
         }
+        view.planTotals().stream()
+                .flatMap(totals -> totals.bowlReasons().stream())
+                .filter(reason -> reason.concerns(planned))
+                .forEach(reason -> lines.add(reason.sentence()));
         if (planned.waitMinutes() > 0) lines.add(0, "the client waits " + planned.waitMinutes() + " min for it");
         if (lines.isEmpty()) return lines;
         lines.add(0, "Why:");

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.words.WeightText;
+import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
 import stirtide.events.view.DayView;
 
@@ -35,6 +36,9 @@ public final class ReasonsPanel extends ReadingPanel {
                 "everything is planned as wished");
         List<String> proof = view.planTotals().map(Plan.PlanTotals::proof).orElse(List.of());
         if (!proof.isEmpty()) add(sentences, "How good the plan is:", proof, sentence -> sentence, "");
+        List<BowlReason> bowls =
+                view.planTotals().map(Plan.PlanTotals::bowlReasons).orElse(List.of());
+        if (!bowls.isEmpty()) add(sentences, "Bowls that cannot be saved:", bowls, BowlReason::sentence, "");
         add(sentences, "Changed by the newest plan:", view.changes(), change -> change, "nothing");
         sentences.add("The day so far:");
         sentences.addAll(totals(view));

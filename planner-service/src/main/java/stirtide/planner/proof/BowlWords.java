@@ -1,0 +1,124 @@
+package stirtide.planner.proof;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import stirtide.events.plan.BowlReason;
+import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.plan.ProofProblem;
+import stirtide.planner.plan.Words;
+import stirtide.planner.proof.ForcedBowls.Stretch;
+import stirtide.planner.proof.ServedRun.Job;
+import stirtide.planner.stagger.Run;
+
+/** Reasons for bowls in words. */
+final class BowlWords {
+    private final PlanQuestion question;
+    private final ProofProblem problem;
+    private final Words words;
+    private final boolean mayWait;
+
+    BowlWords(PlanQuestion question, ProofProblem problem) {
+        this.question = question;
+        this.problem = problem;
+        this.words = new Words(question);
+        this.mayWait = problem.problem().maxWaitMinutes() > 0;
+    }
+
+    Instant at(int minute) {
+        return words.at(minute);
+    }
+
+    int minute(Instant instant) {
+        return (int) Duration.between(question.dayStart(), instant).toMinutes();
+    }
+
+    /** Why one run takes several bowls whoever is there to mix. */
+    BowlReason alone(int place, String cause, int least) {
+        Run run = problem.problem().runs().get(place);
+        ProofProblem.Part part = problem.parts().get(place);
+        String stretch = "from " + words.time(run.startMinute()) + " to " + words.time(run.endMinute());
+        int serves = run.workingLifeMinutes() - run.mixMinutes() - question.handOverMinutes();
+        String life = "a bowl lives " + Words.minutes(run.workingLifeMinutes()) + ", and "
+                + Words.minutes(run.workingLifeMinutes() - serves) + " of them are over when it is at the chair";
+        String room = "no bowl has room for more than " + Words.grams(ProofProblem.room(question));
+        String need = Words.grams(part.needUpTo().get(part.needUpTo().size() - 1)) + " are needed " + stretch;
+        String why = switch (cause) {
+            case "WORKING_LIFE" -> "applying lasts " + stretch + ", " + life + ".";
+            case "BOWL_SIZE" -> need + ", " + room + ".";
+            default -> need + ", " + room + ", " + life + ".";
+        };
+        return reason(cause, run.startMinute(), run.endMinute(), part, least, 0, 0, takes(part, least) + ": " + why);
+    }
+
+    /** Why a run takes one more: nobody is free for the bowl that would save it. */
+    BowlReason nobodyFree(int place, Job job, int least) {
+        ProofProblem.Part part = problem.parts().get(place);
+        String sentence = takes(part, least) + " where " + (least - 1) + " would do"
+                + (mayWait ? " if clients waited longer" : "") + ": one would have to be mixed from "
+                + words.time(job.release()) + " to " + words.time(job.due()) + ", and "
+                + absence(job.release(), job.due()) + ".";
+        return reason("NOBODY_FREE", job.release(), job.due(), part, least, job.minutes(), 0, sentence);
+    }
+
+    private String absence(int from, int to) {
+        List<String> busy = new ArrayList<>();
+        for (PlanQuestion.Assistant each : question.assistants())
+            if (each.busyUntilMinute() > from && each.busyUntilMinute() > question.nowMinute())
+                busy.add(each.name() + " is at another bowl until " + words.time(each.busyUntilMinute()));
+        if (question.nowMinute() > from) busy.add(0, "nothing can start before " + words.time(question.nowMinute()));
+        boolean others = question.assistants().stream()
+                .anyMatch(each -> each.busyUntilMinute() <= from
+                        && each.onDuty().stream().noneMatch(duty -> duty.from() <= from && to <= duty.to()));
+        if (others || busy.isEmpty())
+            busy.add("nobody" + (busy.isEmpty() ? "" : " else") + " is on duty long enough then");
+        return Words.list(busy);
+    }
+
+    /** Why one of several services gets one more. */
+    BowlReason tooMuch(int extra, Stretch stretch, List<Integer> services, int least) {
+        ProofProblem.Part part = problem.parts().get(extra);
+        List<String> people = question.assistants().stream()
+                .filter(each -> each.onDuty().stream()
+                        .anyMatch(duty -> Math.max(duty.from(), each.busyUntilMinute()) < stretch.to()
+                                && stretch.from() < duty.to()))
+                .map(PlanQuestion.Assistant::name)
+                .toList();
+        String sentence = words.time(stretch.from()) + " to " + words.time(stretch.to()) + " would need "
+                + Words.minutes(stretch.needed()) + " of mixing if "
+                + (services.size() == 1 ? "service " : "services ")
+                + Words.list(services.stream().map(String::valueOf).toList())
+                + " got no bowl more than each needs alone; " + Words.list(people) + " can give "
+                + stretch.available() + ". So one more bowl cannot be saved without "
+                + (mayWait ? "longer waits" : "a wait") + "; service " + part.service() + ", "
+                + Words.list(part.zones()) + ", gets one.";
+        return new BowlReason(
+                "TOO_MUCH_AT_ONCE",
+                at(stretch.from()),
+                at(stretch.to()),
+                services,
+                List.of(),
+                least,
+                stretch.needed(),
+                stretch.available(),
+                sentence);
+    }
+
+    private static String takes(ProofProblem.Part part, int bowls) {
+        return "Service " + part.service() + ", " + Words.list(part.zones()) + ", takes " + bowls + " bowls";
+    }
+
+    private BowlReason reason(
+            String cause,
+            int from,
+            int to,
+            ProofProblem.Part part,
+            int least,
+            int needed,
+            int available,
+            String sentence) {
+        return new BowlReason(
+                cause, at(from), at(to), List.of(part.service()), part.zones(), least, needed, available, sentence);
+    }
+}

@@ -1,0 +1,158 @@
+package stirtide.planner.proof;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import stirtide.events.plan.BowlReason;
+import stirtide.events.plan.Plan;
+import stirtide.planner.check.ProofCheck;
+import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.plan.ProofProblem;
+import stirtide.planner.proof.ServedRun.Job;
+import stirtide.planner.stagger.Assistant;
+import stirtide.planner.stagger.Window;
+
+/**
+ * Looks for the stretches that force bowls of a plan: what one bowl cannot serve or hold, minutes in which nobody is free for
+ * the bowl that would save another, and stretches in which services with their fewest bowls would need more mixing than people
+ * and scales can give. Says only what the checker confirms.
+ */
+final class ForcedBowls {
+    private static final int NEAR_MINUTES = 30;
+
+    private final PlanQuestion question;
+    private final Plan plan;
+    private final ProofProblem problem;
+    private final ProofCheck check;
+    private final BowlWords words;
+    private final List<ServedRun> runs = new ArrayList<>();
+    private final List<Job> jobs = new ArrayList<>();
+    private final List<BowlReason> reasons = new ArrayList<>();
+
+    ForcedBowls(PlanQuestion question, Plan plan, ProofProblem problem, ProofCheck check) {
+        this.question = question;
+        this.plan = plan;
+        this.problem = problem;
+        this.check = check;
+        this.words = new BowlWords(question, problem);
+        for (int place = 0; place < problem.parts().size(); place++) {
+            runs.add(new ServedRun(problem.problem(), place));
+            jobs.addAll(runs.get(place).jobs());
+        }
+    }
+
+    /**
+     * The reasons that are confirmed.
+     *
+     * @param hands whether to look for stretches that want for hands; without, only for what a bowl serves and holds
+     */
+    List<BowlReason> reasons(boolean hands) {
+        for (int place = 0; place < runs.size(); place++) {
+            int fewest = runs.get(place).fewest();
+            int planned = planned(place);
+            if (fewest > 1 && planned >= fewest) alone(place, fewest);
+            if (hands && planned > fewest) extra(place, fewest);
+        }
+        return reasons;
+    }
+
+    private int planned(int place) {
+        ProofProblem.Part part = problem.parts().get(place);
+        return (int) plan.bowls().stream()
+                .filter(bowl -> bowl.service() == part.service()
+                        && bowl.zones().stream().anyMatch(part.zones()::contains))
+                .count();
+    }
+
+    /** Tries the narrowest cause first. */
+    private void alone(int place, int fewest) {
+        for (String cause : List.of("WORKING_LIFE", "BOWL_SIZE", "LIFE_AND_SIZE"))
+            if (claim(words.alone(place, cause, fewest))) return;
+    }
+
+    private void extra(int place, int fewest) {
+        List<Job> own = jobs.stream().filter(job -> job.place() == place).toList();
+        Optional<Job> nobody =
+                own.stream().filter(job -> !runs.get(place).somebodyMay(job)).findFirst();
+        if (nobody.isPresent()) {
+            claim(words.nobodyFree(place, nobody.get(), fewest + 1));
+            return;
+        }
+        if (!question.oneMixTwoBowls()) busiest(own).ifPresent(stretch -> tooMuch(place, stretch));
+    }
+
+    /** A stretch with what it needs and what it gets. */
+    record Stretch(int from, int to, int needed, int available) {}
+
+    /** The stretch around one of these jobs that lacks most minutes; of several the longest, which holds whole mixes. */
+    private Optional<Stretch> busiest(List<Job> own) {
+        int first = own.stream().mapToInt(Job::release).min().orElseThrow() - NEAR_MINUTES;
+        int last = own.stream().mapToInt(Job::due).max().orElseThrow() + NEAR_MINUTES;
+        List<Job> near = jobs.stream()
+                .filter(job -> job.release() < last && first < job.due())
+                .toList();
+        TreeSet<Integer> froms = new TreeSet<>();
+        TreeSet<Integer> tos = new TreeSet<>();
+        for (Job job : near) {
+            froms.add(job.release());
+            froms.add(job.due() - job.minutes());
+            tos.add(job.due());
+            tos.add(job.release() + job.minutes());
+        }
+        Stretch best = null;
+        for (int from : froms) {
+            for (int to : tos.tailSet(from, false)) {
+                if (own.stream().allMatch(job -> job.mustLieIn(from, to) == 0)) continue;
+                int needed =
+                        near.stream().mapToInt(job -> job.mustLieIn(from, to)).sum();
+                Stretch stretch = new Stretch(from, to, needed, available(from, to));
+                if (stretch.needed > stretch.available && (best == null || better(stretch, best))) best = stretch;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static boolean better(Stretch a, Stretch b) {
+        int more = a.needed - a.available - b.needed + b.available;
+        return more > 0 || more == 0 && a.to - a.from > b.to - b.from;
+    }
+
+    /** Minutes of mixing that people and scales can give. */
+    private int available(int from, int to) {
+        int sum = 0;
+        for (int minute = from; minute < to; minute++) {
+            int people = 0;
+            for (Assistant person : problem.problem().assistants()) people += onDuty(person, minute) ? 1 : 0;
+            sum += Math.min(people, problem.problem().mixesAtOnce());
+        }
+        return sum;
+    }
+
+    private static boolean onDuty(Assistant person, int minute) {
+        for (Window duty : person.onDuty()) if (duty.covers(minute, minute + 1)) return true;
+        return false;
+    }
+
+    private void tooMuch(int extra, Stretch stretch) {
+        TreeSet<Integer> services = new TreeSet<>();
+        for (Job job : jobs)
+            if (job.mustLieIn(stretch.from, stretch.to) > 0)
+                services.add(problem.parts().get(job.place()).service());
+        int least = 1;
+        for (int place = 0; place < runs.size(); place++)
+            if (services.contains(problem.parts().get(place).service()))
+                least += runs.get(place).fewest();
+        boolean known = reasons.stream()
+                .anyMatch(reason -> reason.cause().equals("TOO_MUCH_AT_ONCE")
+                        && reason.from().equals(words.at(stretch.from))
+                        && reason.to().equals(words.at(stretch.to)));
+        if (!known) claim(words.tooMuch(extra, stretch, List.copyOf(services), least));
+    }
+
+    private boolean claim(BowlReason reason) {
+        boolean confirmed = check.forces(reason, words.minute(reason.from()), words.minute(reason.to()));
+        if (confirmed) reasons.add(reason);
+        return confirmed;
+    }
+}
