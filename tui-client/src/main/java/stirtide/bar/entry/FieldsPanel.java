@@ -74,7 +74,7 @@ abstract class FieldsPanel implements Panel {
      */
     final Optional<PanelAnswer> fromScale(GramsField field, Key key, Scene scene) {
         boolean wanted = key.is(Key.Kind.ENTER) && field.text().isEmpty();
-        if (!wanted || scene.scale().milligrams().isEmpty()) return Optional.empty();
+        if (!wanted || !hasWeight(scene)) return Optional.empty();
         if (scene.scale().turn() == takenTurn)
             return Optional.of(stay("the scale has not moved since: zero it, then pour"));
         takenTurn = scene.scale().turn();
@@ -84,15 +84,18 @@ abstract class FieldsPanel implements Panel {
         return Optional.empty();
     }
 
+    // An empty scale at rest shows 0, and that is no weight.
+    private static boolean hasWeight(Scene scene) {
+        return scene.scale().milligrams().orElse(0) > 0;
+    }
+
     /** What Enter does now, in words: an empty weight takes what lies on the scale, else {@code onLast} on the last field. */
     final String enterWords(String onLast, Scene scene) {
         boolean taken = scene.scale().turn() == takenTurn;
         Field field = fields.get(focus);
-        if (field instanceof GramsField
-                && field.text().isEmpty()
-                && !taken
-                && scene.scale().milligrams().isPresent())
-            return "Enter takes " + WeightText.grams(scene.scale().milligrams().getAsInt()) + " g";
+        if (field instanceof GramsField && field.text().isEmpty() && !taken && hasWeight(scene))
+            return "Enter takes " + WeightText.grams(scene.scale().milligrams().getAsInt()) + " g"
+                    + (onLastField() ? onLast.replace("Enter ", ", ") : "");
         return onLastField() ? onLast : "Enter next";
     }
 

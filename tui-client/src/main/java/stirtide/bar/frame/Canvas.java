@@ -6,11 +6,14 @@ import java.util.stream.IntStream;
 
 /** A picture of fixed size: one printable character and one style a cell. Writing outside it does nothing. */
 public final class Canvas {
+    private static final Style[] STYLES = Style.values();
+
     private final int width;
     private final int height;
     private final Glyphs glyphs;
     private final char[] characters;
-    private final Style[] styles;
+    // Numbers of the styles: two rows of numbers are compared many cells at a time.
+    private final byte[] styles;
     private int cursorColumn = -1;
     private int cursorRow = -1;
 
@@ -20,9 +23,9 @@ public final class Canvas {
         this.height = height;
         this.glyphs = glyphs;
         characters = new char[width * height];
-        styles = new Style[width * height];
+        styles = new byte[width * height];
         Arrays.fill(characters, ' ');
-        Arrays.fill(styles, Style.TEXT);
+        Arrays.fill(styles, (byte) Style.TEXT.ordinal());
     }
 
     /** Columns. */
@@ -48,7 +51,7 @@ public final class Canvas {
     void set(int column, int row, char character, Style style) {
         if (column < 0 || row < 0 || column >= width || row >= height) return;
         characters[row * width + column] = glyphs.map(character);
-        styles[row * width + column] = style;
+        styles[row * width + column] = (byte) style.ordinal();
     }
 
     /** Puts the hardware cursor at a cell; the last call wins. */
@@ -74,7 +77,15 @@ public final class Canvas {
 
     /** Style of a cell inside the picture. */
     public Style style(int column, int row) {
-        return styles[row * width + column];
+        return STYLES[styles[row * width + column]];
+    }
+
+    /** Whether a row looks as it does in another picture of the same size. */
+    public boolean sameRow(int row, Canvas other) {
+        int from = row * width;
+        int to = from + width;
+        return Arrays.equals(characters, from, to, other.characters, from, to)
+                && Arrays.equals(styles, from, to, other.styles, from, to);
     }
 
     /** The rows as text, trailing blanks kept. */

@@ -61,6 +61,7 @@ public final class Painter {
         Terminal terminal = screen.getTerminal();
         var pen = new Pen(terminal);
         for (int row = 0; row < canvas.height(); row++) {
+            if (canvas.sameRow(row, before)) continue;
             for (int column = 0; column < canvas.width(); column++) {
                 if (same(before, canvas, column, row)) continue;
                 pen.put(column, row, canvas.character(column, row), canvas.style(column, row));

@@ -28,7 +28,7 @@ final class FloorView {
         DayView view = scene.view().get();
         int chairs = view.choices().chairs();
         int room = pane.height() - 1 - STRIP_ROWS - 1 - LEAST_DETAIL_ROWS;
-        int rowsEach = chairs * 2 <= room ? 2 : 1;
+        int rowsEach = rowsEach(chairs, room);
         TimeAxis axis = TimeAxis.of(scene, LABELS, pane.width());
         axis.draw(pane, 0, scene.zone(), scene.now());
         int shown = Math.min(chairs, room / rowsEach);
@@ -41,6 +41,12 @@ final class FloorView {
         int below = strip + STRIP_ROWS + 1;
         int detail = Math.min(MOST_DETAIL_ROWS, pane.height() - below);
         FloorDetail.draw(pane.part(0, below, pane.width(), detail), scene, view, axis.cellMinutes());
+    }
+
+    // A bar, a name below it, and a free row where the lines at the bottom lose nothing by it.
+    private static int rowsEach(int chairs, int room) {
+        if (chairs * 3 <= room + LEAST_DETAIL_ROWS - MOST_DETAIL_ROWS) return 3;
+        return chairs * 2 <= room ? 2 : 1;
     }
 
     // With more chairs than rows the picked service's chair stays in sight.

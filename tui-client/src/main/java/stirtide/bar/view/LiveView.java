@@ -21,16 +21,22 @@ final class LiveView {
 
     static void rows(Pane pane, Scene scene) {
         List<DayView.LiveBowl> live = live(scene);
-        pane.put(2, 0, " LIVE BOWLS " + (live.isEmpty() ? "none " : live.size() + " "), Style.STRONG);
+        pane.put(2, 0, " LIVE BOWLS " + count(live, scene) + " ", Style.STRONG);
         int shown = shown(live.size(), pane.height() - 1);
         int first = first(live, shown, scene);
         for (int row = 0; row < Math.min(shown, live.size()); row++) row(pane, 1 + row, live.get(first + row), scene);
         more(pane, live.size() - shown);
     }
 
+    // Without a picture of the day nothing is known, not even that there are none.
+    private static String count(List<DayView.LiveBowl> live, Scene scene) {
+        if (scene.view().isEmpty()) return "?";
+        return live.isEmpty() ? "none" : String.valueOf(live.size());
+    }
+
     static void cards(Pane pane, Scene scene) {
         List<DayView.LiveBowl> live = live(scene);
-        pane.put(0, 0, "LIVE BOWLS" + (live.isEmpty() ? "  none" : "  " + live.size()), Style.STRONG);
+        pane.put(0, 0, "LIVE BOWLS  " + count(live, scene), Style.STRONG);
         int room = pane.height() - 2;
         int cardRows = live.size() * CARD_ROWS <= room ? CARD_ROWS : TIGHT_CARD_ROWS;
         int fitting = room / cardRows;
@@ -113,8 +119,7 @@ final class LiveView {
                 + bowl.weighed()
                         .map(weighed -> "weighed " + WeightText.ratio(weighed.ratioThousandths())
                                 + (weighed.insideDirections() ? "" : ", OUTSIDE"))
-                        .orElse("planned " + WeightText.ratio(bowl.planned().wantedRatioThousandths())
-                                + ", not weighed");
+                        .orElse("planned " + WeightText.ratio(bowl.planned().wantedRatioThousandths()) + ", to weigh");
     }
 
     private static Style state(DayView.LiveBowl bowl, Scene scene, Style normal) {

@@ -12,6 +12,9 @@ import stirtide.events.view.DayView;
 
 /** Bowls after the next one. The first row of the pane is its rule, with the heading on it. */
 final class QueueView {
+    private static final int ZONES = 24;
+    private static final int LEAST_ZONES = 10;
+
     private QueueView() {}
 
     static void draw(Pane pane, Scene scene, boolean broad) {
@@ -47,19 +50,22 @@ final class QueueView {
         String zones = bowl.batch()
                 .map(batch -> mix(batch, bowl.bowl().bowl()))
                 .orElse(String.join(", ", bowl.bowl().zones()));
-        String grams = grams(bowl);
         int end = pane.width() - 7;
+        String each = grams(bowl, false);
+        // A blend part by part would leave no room for the zones.
+        boolean cramped = !broad && end - 4 - each.length() - 1 - ZONES < Math.min(LEAST_ZONES, zones.length());
+        String grams = cramped ? grams(bowl, true) : each;
         boolean marked = !bowl.cautions().isEmpty()
                 || scene.view()
                         .filter(view ->
                                 !TestWords.open(view, bowl.bowl().service()).isEmpty())
                         .isPresent();
         if (broad) {
-            pane.fit(24, row, 19, zones, style);
+            pane.fit(ZONES, row, 19, zones, style);
             pane.right(end - 8, row, 26, grams, style);
             pane.put(end - 6, row, marked ? "!" : "", style);
         } else {
-            pane.fit(24, row, Math.max(0, end - 4 - grams.length() - 1 - 24), zones, style);
+            pane.fit(ZONES, row, Math.max(0, end - 4 - grams.length() - 1 - ZONES), zones, style);
             pane.right(end - 3, row, 26, grams, style).put(end - 1, row, marked ? "!" : "", style);
         }
         pane.put(end + 1, row, TimeText.minute(bowl.bowl().mixStart(), scene.zone()), style);
@@ -71,14 +77,16 @@ final class QueueView {
     }
 
     /** What is to be weighed; of the second bowl of one mix, what is poured into it. */
-    private static String grams(DayView.QueuedBowl bowl) {
+    private static String grams(DayView.QueuedBowl bowl, boolean liquidsInAll) {
         var second = bowl.batch()
                 .filter(batch -> !BatchWords.isMixedIn(batch, bowl.bowl().bowl()));
         if (second.isPresent())
             return "poured " + WeightText.grams(second.get().pouredInto().milligrams()) + " g";
         WeighCard card = WeighCard.of(bowl);
         var text = new StringBuilder(WeightText.grams(card.lightenerMilligrams()));
-        card.parts().forEach(part -> text.append(" + ").append(WeightText.grams(part.milligrams())));
+        if (liquidsInAll)
+            text.append(" + ").append(WeightText.grams(card.totalMilligrams() - card.lightenerMilligrams()));
+        else card.parts().forEach(part -> text.append(" + ").append(WeightText.grams(part.milligrams())));
         return text.append(" g").toString();
     }
 }

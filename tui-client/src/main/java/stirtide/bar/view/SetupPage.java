@@ -56,7 +56,8 @@ final class SetupPage {
     private static List<String> below(SetupView setup, SetupRow picked, Scene scene, int columns) {
         if (!setup.missing().isEmpty()) {
             String left = setup.missing().size() + " still missing before a client can be booked. Next: ";
-            return Lines.wrap(left + setup.missing().get(0) + " Pick its heading, n adds.", columns);
+            return Lines.wrap(
+                    left + setup.missing().get(0) + " Pick its heading: n adds; on a row Enter changes.", columns);
         }
         var lines = new ArrayList<String>();
         scene.view()

@@ -114,13 +114,19 @@ class DeskTest {
     @Test
     void enter_takes_what_lies_still_on_the_scale_once_and_only_into_an_empty_weight() {
         bench.type("w");
+        for (int i = 0; i < 2; i++) bench.desk.hear(new ScaleReading.Weight(0, true), bench.nanos);
+        assertThat(bench.picture()).as("an empty scale").contains("Enter next");
+        bench.press(Key.Kind.ENTER);
+        assertThat(bench.picture()).contains("is empty");
         for (int i = 0; i < 3; i++) bench.desk.hear(new ScaleReading.Weight(40_200, true), bench.nanos);
+        assertThat(bench.picture()).contains("Enter takes 40.2 g ");
         bench.press(Key.Kind.ENTER).press(Key.Kind.ENTER);
         assertThat(bench.sent).isEmpty();
         bench.desk.hear(new ScaleReading.Weight(60_000, false), bench.nanos);
         bench.press(Key.Kind.ENTER);
         assertThat(bench.sent).isEmpty();
         for (int i = 0; i < 2; i++) bench.desk.hear(new ScaleReading.Weight(80_100, true), bench.nanos);
+        assertThat(bench.picture()).contains("Enter takes 80.1 g, records");
         bench.press(Key.Kind.ENTER);
         assertThat(bench.sent)
                 .containsExactly(new WeighBowl("6a", 40_200, List.of(new DeveloperPart("cream-6", 80_100))));
