@@ -42,7 +42,6 @@ public final class Desk {
     private Optional<Panel> panel = Optional.empty();
     private final Notes notes = new Notes();
     private boolean leaving;
-    private boolean kiosk;
     private boolean redraw;
     private boolean tooSmall;
 
@@ -58,8 +57,7 @@ public final class Desk {
 
     /** Begins with a view; a kiosk cannot be left by a key. */
     public void open(Place page, boolean asKiosk) {
-        pages = pages.to(page);
-        kiosk = asKiosk;
+        pages = asKiosk ? pages.to(page).staying() : pages.to(page);
     }
 
     /** Whether people may sign on here, and after how many minutes without a key they are signed off, 0 for never. */
@@ -249,7 +247,7 @@ public final class Desk {
 
     // Control-C ends a demonstration at once, and a terminal that has never reached its service.
     private void leave(Key key, boolean control) {
-        if (kiosk) notes.add("this terminal stays: no key leaves it", false);
+        if (pages.stays()) notes.add("this terminal stays: no key leaves it", false);
         else if (control && (clock.canBeDriven() || !link.everHeard())) leaving = true;
         else panel = Optional.of(BarActions.leaveQuestion(key.nanos(), link.waitingEntries()));
     }

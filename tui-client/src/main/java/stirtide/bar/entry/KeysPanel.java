@@ -8,7 +8,6 @@ import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.keys.Binding;
 import stirtide.bar.keys.Key;
-import stirtide.bar.keys.KeyTable;
 import stirtide.bar.keys.Place;
 import stirtide.bar.scene.PanelAnswer;
 import stirtide.bar.scene.Scene;
@@ -28,7 +27,7 @@ public final class KeysPanel extends ReadingPanel {
     protected List<String> sentences(Scene scene) {
         var lines = new ArrayList<String>();
         for (Place place : hereFirst(scene.pages().page())) {
-            List<String> rows = lines(KeyTable.of(place, scene.mayWrite(), scene.clockCanBeDriven())).stream()
+            List<String> rows = lines(scene.keys(place)).stream()
                     .filter(line -> line.toLowerCase(Locale.ROOT).contains(typed.toLowerCase(Locale.ROOT)))
                     .toList();
             if (rows.isEmpty()) continue;

@@ -16,6 +16,7 @@ import stirtide.events.view.DayView;
  * @param advice what the planner was asked last
  * @param setup what is in force, and what is picked in it
  * @param mark the day whose plan is compared with that on show
+ * @param stays whether no key leaves the terminal
  */
 public record Pages(
         Place page,
@@ -24,48 +25,61 @@ public record Pages(
         List<PastDay> past,
         Optional<Advice> advice,
         SetupPick setup,
-        Optional<DayView> mark) {
+        Optional<DayView> mark,
+        boolean stays) {
     /** The bar, nothing picked elsewhere, no earlier days known. */
     public static final Pages BAR = new Pages(
-            Place.BAR, FloorPick.FIRST, DayPick.FIRST, List.of(), Optional.empty(), SetupPick.FIRST, Optional.empty());
+            Place.BAR,
+            FloorPick.FIRST,
+            DayPick.FIRST,
+            List.of(),
+            Optional.empty(),
+            SetupPick.FIRST,
+            Optional.empty(),
+            false);
 
     public Pages {
         past = List.copyOf(past);
     }
 
+    /** The same, in a terminal that no key leaves. */
+    public Pages staying() {
+        return new Pages(page, floor, day, past, advice, setup, mark, true);
+    }
+
     /** Another view; a service that was lifted is put back. */
     public Pages to(Place other) {
-        return new Pages(other, floor.putBack(), day, past, advice, setup, mark);
+        return new Pages(other, floor.putBack(), day, past, advice, setup, mark, stays);
     }
 
     /** Another pick on the floor. */
     public Pages with(FloorPick other) {
-        return new Pages(page, other, day, past, advice, setup, mark);
+        return new Pages(page, other, day, past, advice, setup, mark, stays);
     }
 
     /** Another pick in the day. */
     public Pages with(DayPick other) {
-        return new Pages(page, floor, other, past, advice, setup, mark);
+        return new Pages(page, floor, other, past, advice, setup, mark, stays);
     }
 
     /** Other earlier days. */
     public Pages withPast(List<PastDay> other) {
-        return new Pages(page, floor, day, other, advice, setup, mark);
+        return new Pages(page, floor, day, other, advice, setup, mark, stays);
     }
 
     /** Another question to the planner, or its answer. */
     public Pages with(Advice other) {
-        return new Pages(page, floor, day, past, Optional.of(other), setup, mark);
+        return new Pages(page, floor, day, past, Optional.of(other), setup, mark, stays);
     }
 
     /** Another pick in what is in force, or news of it. */
     public Pages with(SetupPick other) {
-        return new Pages(page, floor, day, past, advice, other, mark);
+        return new Pages(page, floor, day, past, advice, other, mark, stays);
     }
 
     /** Compares with this day from now on. */
     public Pages marked(DayView view) {
-        return new Pages(page, floor, day, past, advice, setup, Optional.of(view));
+        return new Pages(page, floor, day, past, advice, setup, Optional.of(view), stays);
     }
 
     /** The first day that is seen is the one to compare with. */

@@ -6,6 +6,10 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import stirtide.bar.keys.Action;
+import stirtide.bar.keys.Binding;
+import stirtide.bar.keys.KeyTable;
+import stirtide.bar.keys.Place;
 import stirtide.events.view.DayView;
 
 /**
@@ -91,6 +95,13 @@ public record Scene(
     /** The salon's zone. */
     public ZoneId zone() {
         return view.map(day -> ZoneId.of(day.zone())).orElse(ZoneOffset.UTC);
+    }
+
+    /** The keys that work at a place. */
+    public List<Binding> keys(Place place) {
+        return KeyTable.of(place, mayWrite(), clockCanBeDriven).stream()
+                .filter(binding -> !pages.stays() || binding.action() != Action.LEAVE)
+                .toList();
     }
 
     /** Whether commands may be sent. */

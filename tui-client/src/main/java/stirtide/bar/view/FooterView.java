@@ -8,7 +8,6 @@ import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.keys.Action;
 import stirtide.bar.keys.Binding;
-import stirtide.bar.keys.KeyTable;
 import stirtide.bar.keys.Place;
 import stirtide.bar.scene.Notice;
 import stirtide.bar.scene.Panel;
@@ -60,7 +59,7 @@ final class FooterView {
     // Two rows; where not all keys fit, the last of them is the key that shows the others.
     private static List<String> lines(Scene scene, int columns) {
         Place place = scene.panel().map(Panel::place).orElse(scene.pages().page());
-        var labeled = KeyTable.of(place, scene.mayWrite(), scene.clockCanBeDriven()).stream()
+        var labeled = scene.keys(place).stream()
                 .filter(binding -> !binding.label().isEmpty())
                 .filter(binding -> scene.panel()
                         .map(panel -> panel.offers(binding.action(), scene))

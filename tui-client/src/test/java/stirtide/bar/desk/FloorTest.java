@@ -3,7 +3,6 @@ package stirtide.bar.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stirtide.bar.Samples;
@@ -17,7 +16,6 @@ import stirtide.bar.view.BarView;
 import stirtide.events.command.DayCommand.BookService;
 import stirtide.events.command.DayCommand.MoveService;
 import stirtide.events.json.ContractJson;
-import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlanFigures;
 import stirtide.events.plan.WalkInAdvice;
 import stirtide.events.view.DayView;
@@ -142,6 +140,10 @@ class FloorTest {
         bench.type("q").press(Key.control('c', bench.nanos + 400_000_000L));
         assertThat(bench.panel()).isEmpty();
         assertThat(bench.desk.isLeaving()).isFalse();
+        assertThat(bench.picture()).doesNotContain("q leave");
+        assertThat(bench.type("?leave").picture())
+                .contains("leave without an entry")
+                .doesNotContain("asks first");
     }
 
     @Test
@@ -216,18 +218,13 @@ class FloorTest {
 
     private static DayView proven(int waitMinutes, int leastMinutes) {
         ObjectNode day = ContractJson.mapper().valueToTree(Samples.calm());
-        Plan.PlanTotals totals = new Plan.PlanTotals(
-                waitMinutes,
-                9,
-                700_000,
-                20_000,
-                30,
-                Optional.of(leastMinutes),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of());
-        day.set("planTotals", ContractJson.mapper().<ObjectNode>valueToTree(totals));
+        day.putObject("planTotals")
+                .put("waitMinutes", waitMinutes)
+                .put("bowlCount", 9)
+                .put("mixedMilligrams", 700_000)
+                .put("overMixMilligrams", 20_000)
+                .put("ageMinutes", 30)
+                .put("waitBound", leastMinutes);
         return ContractJson.read(day.toString(), DayView.class);
     }
 }
