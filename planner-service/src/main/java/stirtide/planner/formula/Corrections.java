@@ -97,7 +97,7 @@ public final class Corrections {
             TopUps topUps = new TopUps(check, liquids, question);
             List<Integer> missing = new ArrayList<>();
             for (int kind = 0; kind <= liquids.size(); kind++) if (!bowl.has(kind)) missing.add(kind);
-            if (missing.isEmpty() && topUps.holds(bowl)) return ready(bowl);
+            if (missing.isEmpty() && topUps.isEnough(bowl)) return ready(bowl);
             Optional<TopUps.Found> found = bowl.kinds().length == 1 && bowl.has(0) && liquids.size() > 2
                     ? allLiquids(bowl)
                     : topUps(topUps, bowl, missing);
@@ -152,7 +152,9 @@ public final class Corrections {
 
         private NextPour ready(PouredBowl bowl) {
             return new NextPour.Ready(
-                    bowl.asFormula(planned, liquids, check), (int) (bowl.total() - question.leastMilligrams()));
+                    bowl.asFormula(planned, liquids, check),
+                    (int) (bowl.total() - question.leastMilligrams()),
+                    Math.max(0, bowl.total() - question.usableMilligrams()));
         }
 
         private NextPour bin(PouredBowl bowl) {

@@ -30,8 +30,9 @@ public sealed interface NextPour {
      *
      * @param real the bowl as it is
      * @param surplusMilligrams grams beyond need and residue
+     * @param overfullMilligrams grams beyond what the bowl is meant to hold, 0 as a rule
      */
-    record Ready(BowlFormula real, int surplusMilligrams) implements NextPour {}
+    record Ready(BowlFormula real, int surplusMilligrams, int overfullMilligrams) implements NextPour {}
 
     /**
      * No correction brings the bowl inside all limits and its fill: bin it and start again.

@@ -16,7 +16,11 @@ public final class PourWords {
         if (next instanceof NextPour.Add add) return add(add, names.getOrDefault(add.partId(), add.partId()));
         if (next instanceof NextPour.Ready ready)
             return "Ready: " + Figures.onThisScale(ready.real()) + ", " + Figures.grams(ready.surplusMilligrams())
-                    + " more than needed.";
+                    + " more than needed"
+                    + (ready.overfullMilligrams() == 0
+                            ? "."
+                            : " and " + Figures.grams(ready.overfullMilligrams())
+                                    + " more than the bowl is meant to hold: stir with care.");
         if (next instanceof NextPour.BinAndRestart bin) return bin.reason();
         NextPour.Unreadable unreadable = (NextPour.Unreadable) next;
         return unreadable.reason() + " Accepted: " + unreadable.whatHelps();

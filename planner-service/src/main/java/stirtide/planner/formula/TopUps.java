@@ -29,7 +29,12 @@ final class TopUps {
     record Found(List<int[]> pours, PouredBowl after) {}
 
     boolean holds(PouredBowl bowl) {
-        return bowl.total() >= least && bowl.total() <= usable && check.holds(bowl.kinds(), bowl.amounts(), liquids);
+        return bowl.total() <= usable && isEnough(bowl);
+    }
+
+    /** Whether a bowl is enough and inside all limits as it is; what is in it already fits, whatever it was meant to hold. */
+    boolean isEnough(PouredBowl bowl) {
+        return bowl.total() >= least && check.holds(bowl.kinds(), bowl.amounts(), liquids);
     }
 
     /** The best way over all sets of kinds. */

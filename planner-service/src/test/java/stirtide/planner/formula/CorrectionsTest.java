@@ -103,6 +103,21 @@ class CorrectionsTest {
         });
     }
 
+    /** What is in the bowl already fits it: nothing good is thrown away because it is more than was meant. */
+    @Test
+    void a_bowl_that_is_inside_is_ready_even_if_it_is_fuller_than_meant() {
+        NextPour full = next(
+                question(60_000, 61_000, Weighing.TARE_BETWEEN),
+                new Pour("pale-clay", 22_000),
+                new Pour("dev-600", 44_000));
+        assertThat(full)
+                .isInstanceOfSatisfying(
+                        NextPour.Ready.class,
+                        ready -> assertThat(ready.overfullMilligrams()).isEqualTo(5_000));
+        assertThat(PourWords.sentence(full, Map.of()))
+                .endsWith("6 g more than needed and 5 g more than the bowl is meant to hold: stir with care.");
+    }
+
     @ParameterizedTest
     @CsvSource({"dev-900,40000,not part", "dev-600,40050,cannot show", "dev-600,0,cannot show"})
     void a_weight_the_scale_cannot_have_shown_is_refused(String part, int milligrams, String reason) {
@@ -218,7 +233,8 @@ class CorrectionsTest {
             }
             assertThat(1000 * developer / lightener).isBetween(1500 - 1e-6, 2500 + 1e-6);
         }
-        assertThat(total(poured)).isBetween(question.neededMilligrams(), question.usableMilligrams());
+        assertThat(total(poured)).isGreaterThanOrEqualTo(question.neededMilligrams());
+        assertThat(ready.overfullMilligrams()).isEqualTo(Math.max(0, total(poured) - question.usableMilligrams()));
         assertThat(ready.real().totalMilligrams()).isEqualTo(total(poured));
     }
 

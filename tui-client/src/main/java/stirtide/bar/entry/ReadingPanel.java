@@ -61,7 +61,7 @@ public abstract class ReadingPanel implements Panel {
         int more = lines.size() - top - shown;
         boolean fits = lines.size() <= shown;
         String arrows = fits ? "" : "arrows up, down: " + Math.max(0, more) + " more lines   ";
-        String parts = fits || headings.size() < 2 ? "" : "Tab next part   ";
+        String parts = fits || headings.size() < 2 || !hasParts() ? "" : "Tab next part   ";
         inside.put(1, inside.height() - 1, arrows + parts + "Esc back", Style.DIM);
     }
 
@@ -88,6 +88,10 @@ public abstract class ReadingPanel implements Panel {
         if (action == Action.DOWN) scroll(1);
         if (action == Action.NEXT_PART) toNextHeading();
         return new PanelAnswer.Stay();
+    }
+
+    private boolean hasParts() {
+        return KeyTable.of(place(), true, false).stream().anyMatch(key -> key.action() == Action.NEXT_PART);
     }
 
     private void scroll(int lines) {

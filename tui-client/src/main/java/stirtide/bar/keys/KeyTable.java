@@ -73,6 +73,7 @@ public final class KeyTable {
                     .writing(),
             special(TESTS, Action.UP, Key.Kind.UP, "up", "", "a line up"),
             special(TESTS, Action.DOWN, Key.Kind.DOWN, "down", "", "a line down"),
+            special(TESTS, Action.NEXT_PART, Key.Kind.TAB, "Tab", "part", "the next part of what does not fit at once"),
             special(TESTS, Action.BACK, Key.Kind.ESCAPE, "Esc", "back", "back to the view"),
             special(
                     FIELDS,
