@@ -86,8 +86,7 @@ def compare(people, events, expected, within_a_key):
     actors = {event["commandid"]: event["actor"] for event in events if event.get("commandid") in sent}
     other = [(key, actors[key]) for key in actors if actors[key] != sent[key]["request"]["actor"]]
     yield "the log names who sent it", not other, f"{len(actors)} commands of {len(set(actors.values()))} people, {len(other)} under another {other[:2] or ''}"
-    wrong = [(one.name, entry["request"]) for one in people for entry in one.gate.commands.values()
-             if by_another(entry["request"], one.sent_by)]
+    wrong = [(one.name, who, line) for one in people for who, line in one.sent_by if who and under_another(who, line, one.gate)]
     yield "nobody's entry goes under another name", not wrong, f"{sum(len(one.sent_by) for one in people)} lines with a name, {len(wrong)} wrong {wrong[:2] or ''}"
     unsaid, unsent = [], []
     for one in people:
@@ -111,11 +110,11 @@ def compare(people, events, expected, within_a_key):
     yield "no bowl begun twice alike", not double, f"{len(order)} begun, {len(double)} twice"
 
 
-def by_another(request, sent_by):
-    """Whether the screen said that it sends this while somebody else, and never who it goes under, was signed on."""
-    start = words(request["command"])
-    names = {who for who, line in sent_by if start and heard(start, [line])}
-    return bool(names) and request["actor"] not in names
+def under_another(who, line, gate):
+    """Whether what the screen said to send while this person was signed on went out under other names only."""
+    actors = {entry["request"]["actor"] for entry in gate.commands.values()
+              if words(entry["request"]["command"]) and heard(words(entry["request"]["command"]), [line])}
+    return bool(actors) and who not in actors
 
 
 def weigh_in(request):

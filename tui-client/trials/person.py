@@ -129,7 +129,7 @@ class Person:
         code = self.salon.codes[who]
         self.type(code[:-1] + str((int(code[-1]) + wrong) % 10))
         self.press(ENTER, 0.2)
-        self.wait(r"SIGN ON.*(! |$)" if wrong else rf"{who.capitalize()}\s*\n", 4)
+        self.wait(r"│ ! " if wrong else rf"{who.capitalize()}\s*\n", 15)
         done = self.signed_on() == who
         self.sign_ons += done
         if not done:

@@ -146,8 +146,10 @@ final class BarApp {
     private static void leave(BarTerminal terminal) {
         try {
             terminal.close();
-        } catch (IOException | IllegalStateException goneOrAlreadyLeaving) {
-            System.err.println("on leaving: " + goneOrAlreadyLeaving);
+        } catch (IOException gone) {
+            System.err.println("the terminal is gone: " + gone.getMessage());
+        } catch (IllegalStateException alreadyLeaving) {
+            // A signal ends the program meanwhile, and what it runs at its end restores the terminal.
         }
     }
 

@@ -14,8 +14,8 @@ final class LateOutgoing implements Outgoing {
     }
 
     @Override
-    public void send(DayCommand command, String words) {
-        if (link != null) link.send(command, words);
+    public void send(String personId, DayCommand command, String words) {
+        if (link != null) link.send(personId, command, words);
     }
 
     @Override

@@ -114,7 +114,7 @@ public final class Rehearsal {
     /** Sends nothing. */
     private static final class Nobody implements Outgoing, Aside {
         @Override
-        public void send(DayCommand command, String words) {
+        public void send(String personId, DayCommand command, String words) {
             // Nobody listens in a rehearsal.
         }
 

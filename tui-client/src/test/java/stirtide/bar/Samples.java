@@ -528,7 +528,8 @@ public final class Samples {
                                 "the maker's directions win over this screen",
                                 "never on broken skin, lashes or brows")
                         : List.of(),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     /** Steps of 0.1 g; class III with e = 0.1 g, by the limits of verification. */
@@ -557,7 +558,8 @@ public final class Samples {
                 mixing
                         ? Optional.empty()
                         : Optional.of(new WeighedCard(40_000, inside ? 80_000 : 104_000, inside ? 2000 : 2600, inside)),
-                "Bohdan");
+                "Bohdan",
+                Optional.empty());
     }
 
     public static PlannedBowlCard planned() {

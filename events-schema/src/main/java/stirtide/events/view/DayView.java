@@ -162,27 +162,7 @@ public record DayView(
             List<Integer> partStrengthsHundredths,
             List<String> cautions,
             List<String> allowances,
-            Optional<BatchCard> batch) {
-        /** A bowl that is a mix of its own. */
-        public QueuedBowl(
-                PlannedBowl bowl,
-                String clientRef,
-                String lightenerName,
-                List<String> partNames,
-                List<Integer> partStrengthsHundredths,
-                List<String> cautions,
-                List<String> allowances) {
-            this(
-                    bowl,
-                    clientRef,
-                    lightenerName,
-                    partNames,
-                    partStrengthsHundredths,
-                    cautions,
-                    allowances,
-                    Optional.empty());
-        }
-    }
+            Optional<BatchCard> batch) {}
 
     /**
      * One mix for two bowls. {@code shares} name the bowl it is mixed in first; {@code planned} is what is to be weighed for
@@ -222,39 +202,7 @@ public record DayView(
             PlannedBowlCard planned,
             Optional<WeighedCard> weighed,
             String personName,
-            Optional<BatchCard> batch) {
-        /** A bowl that is a mix of its own. */
-        public LiveBowl(
-                String bowl,
-                int service,
-                int chair,
-                String clientRef,
-                List<String> zones,
-                String stage,
-                Instant mixStart,
-                Instant lifeEnds,
-                int lifeMinutes,
-                Optional<Instant> neededUntil,
-                PlannedBowlCard planned,
-                Optional<WeighedCard> weighed,
-                String personName) {
-            this(
-                    bowl,
-                    service,
-                    chair,
-                    clientRef,
-                    zones,
-                    stage,
-                    mixStart,
-                    lifeEnds,
-                    lifeMinutes,
-                    neededUntil,
-                    planned,
-                    weighed,
-                    personName,
-                    Optional.empty());
-        }
-    }
+            Optional<BatchCard> batch) {}
 
     /** What was to be weighed into a live bowl, and on which scale. */
     public record PlannedBowlCard(

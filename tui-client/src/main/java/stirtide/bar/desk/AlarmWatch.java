@@ -81,8 +81,8 @@ final class AlarmWatch {
     }
 
     /** Does what a panel or key wants done with alarms and adds the line that says so; whether it was about alarms. */
-    boolean told(PanelAnswer answer, Instant now, Outgoing outgoing, Notes notes) {
-        if (answer instanceof PanelAnswer.Seen seen) notes.add(seen(seen.alarms(), now, outgoing), false);
+    boolean told(PanelAnswer answer, String personId, Instant now, Outgoing outgoing, Notes notes) {
+        if (answer instanceof PanelAnswer.Seen seen) notes.add(seen(seen.alarms(), personId, now, outgoing), false);
         else if (answer instanceof PanelAnswer.Shelve away)
             notes.add(shelve(away.alarmIds(), away.minutes(), now), false);
         else return false;
@@ -104,11 +104,11 @@ final class AlarmWatch {
     }
 
     /** Says that alarms were seen, to the service too where nobody has said so yet; the answer is what to tell. */
-    String seen(List<DayView.AlarmCard> cards, Instant now, Outgoing outgoing) {
+    String seen(List<DayView.AlarmCard> cards, String personId, Instant now, Outgoing outgoing) {
         for (DayView.AlarmCard card : cards) {
             seen(card.id(), now);
             if (card.acknowledgedBy().isEmpty())
-                outgoing.send(new DayCommand.AcknowledgeAlarm(card.id()), "alarm seen: " + card.sentence());
+                outgoing.send(personId, new DayCommand.AcknowledgeAlarm(card.id()), "alarm seen: " + card.sentence());
         }
         return "alarm seen: " + cards.get(0).sentence();
     }

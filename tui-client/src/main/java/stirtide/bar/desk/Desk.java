@@ -255,7 +255,8 @@ public final class Desk {
     private void answer(PanelAnswer answer, long nanos) {
         if (answer instanceof PanelAnswer.Stay) return;
         if (answer instanceof PanelAnswer.Close || answer instanceof PanelAnswer.Shelve) panel = Optional.empty();
-        if (AsideWords.told(answer, aside, notes) || alarms.told(answer, clock.at(nanos), outgoing, notes)) return;
+        if (AsideWords.told(answer, aside, notes)
+                || alarms.told(answer, signOn.operator().personId(), clock.at(nanos), outgoing, notes)) return;
         if (LinkAnswers.asked(answer, outgoing, signOn, clock, nanos)) return;
         if (answer instanceof PanelAnswer.Close) return;
         if (answer instanceof PanelAnswer.Open open) panel = Optional.of(open.next());
@@ -290,6 +291,6 @@ public final class Desk {
         effect.sent(send.command(), view);
         pages = pages.sent(send.command(), view);
         notes.add("sent: " + send.words(), false);
-        outgoing.send(send.command(), send.words());
+        outgoing.send(signOn.operator().personId(), send.command(), send.words());
     }
 }

@@ -5,8 +5,14 @@ import stirtide.events.command.DayCommand;
 
 /** Where the desk sends what people ask for. Never blocks on the network. */
 public interface Outgoing {
-    /** Sends a command, now or as soon as the service can be reached; {@code words} say what it is. */
-    void send(DayCommand command, String words);
+    /**
+     * Sends a command, now or as soon as the service can be reached; it is refused when that person is not signed on here
+     * any more.
+     *
+     * @param personId who makes it, as the screen showed when the key was pressed
+     * @param words what it is
+     */
+    void send(String personId, DayCommand command, String words);
 
     /**
      * Asks what to pour next into a bowl; the answer comes as {@link LinkNews.Advised}, or not at all while the service

@@ -75,8 +75,8 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     }
 
     @Override
-    public void send(DayCommand command, String words) {
-        signOns.send(command, words);
+    public void send(String personId, DayCommand command, String words) {
+        signOns.send(personId, command, words);
     }
 
     @Override

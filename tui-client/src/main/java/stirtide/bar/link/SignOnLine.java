@@ -141,10 +141,16 @@ final class SignOnLine implements AutoCloseable {
         sending = null;
     }
 
-    /** Keeps an entry on disk and sends it. */
-    synchronized void send(DayCommand command, String words) {
+    /** Keeps an entry on disk and sends it, under nobody's name but that of who made it. */
+    synchronized void send(String personId, DayCommand command, String words) {
         if (sending == null) {
             news.accept(new LinkNews.Refused(command, words, "nobody is signed on here"));
+            return;
+        }
+        // Signing on takes seconds at times, and the screen shows who works here a little later than it is so.
+        if (!sending.personId().equals(personId)) {
+            String sentence = "it was entered by " + personId + ", and " + sending.personId() + " has signed on since";
+            news.accept(new LinkNews.Refused(command, words, sentence));
             return;
         }
         var request = new CommandRequest(UUID.randomUUID().toString(), sending.personId(), command);

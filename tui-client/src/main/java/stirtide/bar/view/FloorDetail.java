@@ -33,6 +33,9 @@ final class FloorDetail {
         boolean crowded = reasons.size() > last - row;
         for (String line : reasons) if (row < last || crowded && row == last) pane.put(0, row++, line, Style.TEXT);
         if (crowded) return;
+        for (String line :
+                WaitWords.bowls(view, card.map(DayView.ServiceCard::service).orElse(0), pane.width()))
+            if (row < last) pane.put(0, row++, line, Style.DIM);
         String legend = "m mix  █ apply  ░ process  R rinse  · waits   one cell is " + cellMinutes + " min";
         pane.put(0, last, legend, Style.DIM);
     }

@@ -28,6 +28,14 @@ final class WaitWords {
         return lines;
     }
 
+    /** Why a service takes as many bowls as it does, where the plan has proven it. */
+    static List<String> bowls(DayView view, int service, int columns) {
+        return view.planTotals().map(Plan.PlanTotals::bowlReasons).orElse(List.of()).stream()
+                .filter(reason -> reason.services().contains(service))
+                .flatMap(reason -> Lines.wrap(reason.sentence(), columns).stream())
+                .toList();
+    }
+
     private static Optional<String> least(Plan.PlanTotals totals, boolean forced) {
         int bound = totals.waitBound().orElse(0);
         if (bound <= 0) return Optional.empty();

@@ -45,7 +45,7 @@ public final class Bench implements Outgoing, Aside {
     }
 
     @Override
-    public void send(DayCommand command, String words) {
+    public void send(String personId, DayCommand command, String words) {
         sent.add(command);
     }
 

@@ -213,18 +213,32 @@ class FloorTest {
         assertThat(bench.picture().replaceAll("\\s+", " "))
                 .contains("As booked, 5 of 12 min of waiting cannot be avoided, because 12:00 to 12:35 needs 45 min");
         bench.hear(new LinkNews.Seen(proven(12, 0)));
-        assertThat(bench.picture()).doesNotContain("As booked").contains("▲ 12:00 to 12:35 needs 45 min");
+        assertThat(bench.picture())
+                .doesNotContain("As booked")
+                .contains(
+                        "▲ 12:00 to 12:35 needs 45 min", "Service 8, back foils, takes 2 bowls: a bowl lives 45 min.");
     }
 
     private static DayView proven(int waitMinutes, int leastMinutes) {
         ObjectNode day = ContractJson.mapper().valueToTree(Samples.calm());
-        day.putObject("planTotals")
+        ObjectNode reason = day.putObject("planTotals")
                 .put("waitMinutes", waitMinutes)
                 .put("bowlCount", 9)
                 .put("mixedMilligrams", 700_000)
                 .put("overMixMilligrams", 20_000)
                 .put("ageMinutes", 30)
-                .put("waitBound", leastMinutes);
+                .put("waitBound", leastMinutes)
+                .putArray("bowlReasons")
+                .addObject()
+                .put("cause", "WORKING_LIFE")
+                .put("from", Samples.NOW.toString())
+                .put("to", Samples.NOW.plusSeconds(3600).toString())
+                .put("leastBowls", 2)
+                .put("neededMinutes", 0)
+                .put("availableMinutes", 0)
+                .put("sentence", "Service 8, back foils, takes 2 bowls: a bowl lives 45 min.");
+        reason.putArray("services").add(8);
+        reason.putArray("zones").add("back foils");
         return ContractJson.read(day.toString(), DayView.class);
     }
 }

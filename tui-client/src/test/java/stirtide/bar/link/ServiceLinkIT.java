@@ -66,7 +66,7 @@ class ServiceLinkIT {
             await().until(() -> service.listeners() > 0);
             service.breakDown();
             await().until(() -> count(LinkNews.Cut.class) > 0);
-            for (int i = 1; i <= 3; i++) link.send(new HandOverBowl(i + "a"), "entry " + i);
+            for (int i = 1; i <= 3; i++) link.send("tamsin", new HandOverBowl(i + "a"), "entry " + i);
             await().until(() -> news.contains(new LinkNews.Waiting(3)));
             assertThat(taken()).isEmpty();
             service.recover();
@@ -81,12 +81,12 @@ class ServiceLinkIT {
     void entries_survive_a_restart_of_the_terminal() throws Exception {
         service.breakDown();
         try (ServiceLink link = link()) {
-            link.send(new HandOverBowl("1a"), "before");
+            link.send("tamsin", new HandOverBowl("1a"), "before");
             await().until(() -> news.contains(new LinkNews.Waiting(1)));
         }
         service.recover();
         try (ServiceLink again = link()) {
-            again.send(new HandOverBowl("2a"), "after");
+            again.send("tamsin", new HandOverBowl("2a"), "after");
             await().until(() -> taken().size() == 2);
             assertThat(taken()).containsExactly(new HandOverBowl("1a"), new HandOverBowl("2a"));
         }
@@ -97,8 +97,8 @@ class ServiceLinkIT {
         service.refuse("FinishBowl", "Bowl 1a was binned by Bohdan; nothing is left to finish.");
         try (ServiceLink link = link()) {
             var finish = new DayCommand.FinishBowl("1a");
-            link.send(finish, "bowl 1a finished");
-            link.send(new HandOverBowl("2a"), "entry 2");
+            link.send("tamsin", finish, "bowl 1a finished");
+            link.send("tamsin", new HandOverBowl("2a"), "entry 2");
             await().until(() -> count(LinkNews.Taken.class) == 1);
             assertThat(news)
                     .contains(new LinkNews.Refused(

@@ -70,7 +70,7 @@ class SignOnLineIT {
             signOn(link, "tamsin");
             assertThat(told(LinkNews.SignOn.Begun.class))
                     .containsExactly(new LinkNews.SignOn.Begun("tamsin", "assistant", 0));
-            link.send(new HandOverBowl("1a"), "entry");
+            link.send("tamsin", new HandOverBowl("1a"), "entry");
             patiently().until(() -> service.taken().size() == 1);
             assertThat(service.taken()).extracting(CommandRequest::actor).containsExactly("tamsin");
         }
@@ -112,8 +112,23 @@ class SignOnLineIT {
             link.signOff("by key");
             patiently().until(() -> news.contains(new LinkNews.SignOn.Ended("by key", 0)));
             assertThat(service.signedOn()).isEmpty();
-            link.send(new HandOverBowl("1a"), "late");
+            link.send("tamsin", new HandOverBowl("1a"), "late");
             assertThat(news).contains(new LinkNews.Refused(new HandOverBowl("1a"), "late", "nobody is signed on here"));
+        }
+    }
+
+    @Test
+    void an_entry_of_somebody_who_is_not_signed_on_any_more_never_goes_under_another_name() throws Exception {
+        try (ServiceLink link = link()) {
+            signOn(link, "tamsin");
+            signOn(link, "bohdan");
+            link.send("tamsin", new HandOverBowl("1a"), "a moment late");
+            assertThat(news)
+                    .contains(new LinkNews.Refused(
+                            new HandOverBowl("1a"),
+                            "a moment late",
+                            "it was entered by tamsin, and bohdan has signed on since"));
+            assertThat(service.taken()).isEmpty();
         }
     }
 
@@ -122,14 +137,14 @@ class SignOnLineIT {
         try (ServiceLink link = link()) {
             signOn(link, "tamsin");
             service.forgetSignOns();
-            link.send(new HandOverBowl("1a"), "kept");
+            link.send("tamsin", new HandOverBowl("1a"), "kept");
             patiently().until(() -> !told(LinkNews.SignOn.Ended.class).isEmpty());
             assertThat(told(LinkNews.SignOn.Ended.class))
                     .containsExactly(new LinkNews.SignOn.Ended("this sign-on has ended; sign on again", 1));
             assertThat(service.taken()).isEmpty();
             signOn(link, "bohdan");
             assertThat(told(LinkNews.SignOn.Begun.class)).endsWith(new LinkNews.SignOn.Begun("bohdan", "assistant", 1));
-            link.send(new HandOverBowl("2a"), "another's");
+            link.send("bohdan", new HandOverBowl("2a"), "another's");
             patiently().until(() -> service.taken().size() == 1);
             assertThat(service.taken()).extracting(CommandRequest::actor).containsExactly("bohdan");
             signOn(link, "tamsin");
@@ -143,7 +158,7 @@ class SignOnLineIT {
         try (ServiceLink link = link()) {
             signOn(link, "tamsin");
             service.breakDown();
-            link.send(new HandOverBowl("1a"), "kept");
+            link.send("tamsin", new HandOverBowl("1a"), "kept");
             patiently().until(() -> news.contains(new LinkNews.Waiting(1)));
         }
         service.recover();
