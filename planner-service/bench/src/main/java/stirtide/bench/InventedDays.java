@@ -67,6 +67,32 @@ final class InventedDays {
         return new Problem(HAND_OVER, Problem.PLAIN_MAX_WAIT_MINUTES, runs, assistants, people);
     }
 
+    /** A day of one to four short runs that lie close together, one or two people with a break, and perhaps one scale for both. */
+    static Problem small(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<Run> runs = new ArrayList<>();
+        int count = random.nextInt(1, 5);
+        for (int r = 0; r < count; r++) {
+            int start = 20 + random.nextInt(8);
+            int minutes = random.nextInt(2, 9);
+            int mix = random.nextInt(1, 4);
+            List<Integer> used = new ArrayList<>(List.of(0));
+            for (int t = 0; t < minutes; t++) {
+                used.add(used.get(t) + random.nextInt(0, 30));
+            }
+            PlainBowls bowls = new PlainBowls(random.nextInt(60, 160), 10, used);
+            runs.add(new Run(r, start, start + minutes, mix, mix + random.nextInt(2, 8), bowls));
+        }
+        List<Assistant> assistants = new ArrayList<>();
+        int people = random.nextInt(1, 3);
+        for (int a = 0; a < people; a++) {
+            int leaves = random.nextInt(15, 26);
+            int back = leaves + random.nextInt(1, 5);
+            assistants.add(new Assistant(List.of(new Window(0, leaves), new Window(back, 80))));
+        }
+        return new Problem(random.nextInt(0, 3), random.nextInt(0, 5), runs, assistants, random.nextInt(1, people + 1));
+    }
+
     /** Books the runs of one service, one after the other; {@code busy} holds thousandths of a mix in each minute of the day. */
     private static void book(List<Run> service, long[] busy, List<Run> runs, SplittableRandom random) {
         int[] gaps = service.stream().mapToInt(run -> random.nextInt(10, 30)).toArray();

@@ -5,6 +5,7 @@ import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.CumulativeConstraint;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.IntervalVar;
 import com.google.ortools.sat.LinearExpr;
@@ -25,6 +26,8 @@ final class Reference {
     /** Bowls that a run may have beyond the fewest that feed it alone. */
     private static final int SPARE_BOWLS = 2;
 
+    private static final int SECONDS_OF_A_SMALL_DAY = 60;
+
     /** The solver tells bounds of whole figures as floating-point numbers. */
     private static final double ROUNDING = 1e-6;
 
@@ -39,6 +42,7 @@ final class Reference {
     record Outcome(long[] figures, int provenLevels, long[] bounds, long millis) {}
 
     private final Problem problem;
+    private final int spareBowls;
     private final CpModel model = new CpModel();
     private final LinearExpr[] levels = new LinearExpr[3];
     private final List<IntVar> delays = new ArrayList<>();
@@ -46,12 +50,17 @@ final class Reference {
     private final List<IntVar> ages = new ArrayList<>();
     private final List<IntVar> all = new ArrayList<>();
     private final List<List<IntervalVar>> hands = new ArrayList<>();
+    private final List<IntervalVar> mixes = new ArrayList<>();
 
-    private Reference(Problem problem) {
+    private Reference(Problem problem, int spareBowls) {
         this.problem = problem;
+        this.spareBowls = spareBowls;
         problem.assistants().forEach(assistant -> hands.add(new ArrayList<>()));
         problem.runs().forEach(this::addRun);
         hands.forEach(model::addNoOverlap);
+        if (problem.mixesAtOnce() < hands.size()) {
+            limitScales();
+        }
         levels[0] = LinearExpr.sum(delays.toArray(new IntVar[0]));
         levels[1] = LinearExpr.sum(used.toArray(new BoolVar[0]));
         levels[2] = LinearExpr.sum(ages.toArray(new IntVar[0]));
@@ -66,12 +75,20 @@ final class Reference {
     static Outcome solve(Problem problem, int workers, double seconds, int seed) {
         Problem onTime =
                 new Problem(problem.handOverMinutes(), 0, problem.runs(), problem.assistants(), problem.mixesAtOnce());
-        Outcome first = new Reference(onTime).solve(workers, seconds / 2, seed, 1);
+        Outcome first = new Reference(onTime, SPARE_BOWLS).solve(workers, seconds / 2, seed, 1);
         if (first.figures[0] >= 0) {
             return first;
         }
-        Outcome second = new Reference(problem).solve(workers, seconds - first.millis / 1000.0, seed, 0);
+        Outcome second = new Reference(problem, SPARE_BOWLS).solve(workers, seconds - first.millis / 1000.0, seed, 0);
         return new Outcome(second.figures, second.provenLevels, second.bounds, first.millis + second.millis);
+    }
+
+    /** Solves a small day to the end, with as many bowls as a run has minutes. */
+    static Outcome optimum(Problem problem) {
+        return new Reference(
+                        problem,
+                        problem.runs().stream().mapToInt(Run::minutes).max().orElse(0))
+                .solve(1, SECONDS_OF_A_SMALL_DAY, 1, 0);
     }
 
     private Outcome solve(int workers, double seconds, int seed, int firstLevel) {
@@ -111,9 +128,9 @@ final class Reference {
     }
 
     private void addRun(Run run) {
-        int most = InventedDays.fewestBowls(run, problem.handOverMinutes()) + SPARE_BOWLS;
+        int most = Math.min(run.minutes(), InventedDays.fewestBowls(run, problem.handOverMinutes()) + spareBowls);
         long[] reach = reach(run);
-        boolean fillCounts = fillCounts(run, reach);
+        boolean fillCounts = fillCounts(run, reach, problem.maxWaitMinutes());
         IntVar[] change = new IntVar[most + 1];
         for (int k = 0; k <= most; k++) {
             int low = k == 0 ? 0 : k == most ? run.minutes() : 1;
@@ -167,16 +184,22 @@ final class Reference {
                                 .build(),
                         run.startMinute())
                 .onlyEnforceIf(active);
+        mixes.add(model.newOptionalFixedSizeIntervalVar(start, run.mixMinutes(), active, "m"));
         List<BoolVar> by = new ArrayList<>();
         for (int a = 0; a < hands.size(); a++) {
-            BoolVar mixes = model.newBoolVar("x");
-            note(mixes);
-            by.add(mixes);
-            hands.get(a).add(model.newOptionalFixedSizeIntervalVar(start, run.mixMinutes(), mixes, "i"));
+            BoolVar his = model.newBoolVar("x");
+            note(his);
+            by.add(his);
+            hands.get(a).add(model.newOptionalFixedSizeIntervalVar(start, run.mixMinutes(), his, "i"));
             model.addLinearExpressionInDomain(start, starts(problem.assistants().get(a), run.mixMinutes()))
-                    .onlyEnforceIf(mixes);
+                    .onlyEnforceIf(his);
         }
         model.addEquality(LinearExpr.sum(by.toArray(new BoolVar[0])), active);
+    }
+
+    private void limitScales() {
+        CumulativeConstraint scales = model.addCumulative(problem.mixesAtOnce());
+        mixes.forEach(mix -> scales.addDemand(mix, 1));
     }
 
     private static Domain starts(Assistant assistant, int mixMinutes) {
@@ -200,9 +223,10 @@ final class Reference {
         return reach;
     }
 
-    private static boolean fillCounts(Run run, long[] reach) {
+    /** Whether some bowl is empty before its life ends; one that comes late could reach farther than its life. */
+    private static boolean fillCounts(Run run, long[] reach, int maxWait) {
         for (int from = 0; from < run.minutes(); from++) {
-            if (reach[from] < Math.min(run.minutes(), from + run.workingLifeMinutes())) {
+            if (reach[from] < Math.min(run.minutes(), from + run.workingLifeMinutes() + maxWait)) {
                 return true;
             }
         }
