@@ -53,8 +53,8 @@ final class EventFeed implements Feed {
     }
 
     @Override
-    public void beat() {
-        line.beat();
+    public boolean beat() {
+        return line.beat();
     }
 
     @Override

@@ -5,8 +5,12 @@ interface Feed {
     /** Something changed: send what is new, as far as the line takes it. */
     void changed();
 
-    /** Sends a comment so that a quiet line stays open and a dead one is noticed. */
-    void beat();
+    /**
+     * Sends a comment so that a quiet line stays open and a dead one is noticed.
+     *
+     * @return false when the listener has read nothing for long
+     */
+    boolean beat();
 
     /** Ends the line. */
     void end();

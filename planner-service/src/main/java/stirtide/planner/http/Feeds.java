@@ -1,6 +1,7 @@
 package stirtide.planner.http;
 
 import io.vertx.core.Vertx;
+import io.vertx.core.http.HttpConnection;
 import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 import java.util.ArrayList;
@@ -34,14 +35,16 @@ final class Feeds {
         return count.get();
     }
 
-    private record Opened(String peer, BooleanSupplier stillGood, Runnable stopListening) {}
+    private record Opened(String peer, HttpConnection connection, BooleanSupplier stillGood, Runnable stopListening) {}
 
-    /** A line ends when its caller would not be let in any more. */
+    /** A line ends when its caller would not be let in any more, or reads nothing. */
     private void beat(Feed feed) {
         Opened opened = open.get(feed);
         if (opened == null) return;
         if (opened.stillGood.getAsBoolean()) {
-            feed.beat();
+            if (feed.beat()) return;
+            forget(feed);
+            Connections.cut(opened.connection);
         } else {
             forget(feed);
             feed.end();
@@ -65,7 +68,8 @@ final class Feeds {
      * @param stillGood whether its caller would still be let in
      */
     void open(RoutingContext ctx, String day, BooleanSupplier stillGood, Function<HttpServerResponse, Feed> make) {
-        String peer = Connections.peer(ctx.request().connection());
+        HttpConnection connection = ctx.request().connection();
+        String peer = Connections.peer(connection);
         Optional<Problem> noRoom = noRoom(peer);
         if (noRoom.isPresent()) {
             ctx.response().putHeader("retry-after", "10");
@@ -78,7 +82,7 @@ final class Feeds {
                 .putHeader("x-accel-buffering", "no")
                 .setChunked(true);
         Feed feed = make.apply(response);
-        open.put(feed, new Opened(peer, stillGood, desk.listen(day, feed::changed)));
+        open.put(feed, new Opened(peer, connection, stillGood, desk.listen(day, feed::changed)));
         byPeer.merge(peer, 1, Integer::sum);
         count.set(open.size());
         response.closeHandler(closed -> forget(feed));

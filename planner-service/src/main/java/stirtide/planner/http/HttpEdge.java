@@ -22,6 +22,12 @@ public final class HttpEdge {
     private static final int LINE_BYTES = 4 * 1024;
     private static final int DRAIN_SECONDS = 3;
 
+    /** No byte either way; longer than any answer is in the making. */
+    private static final int IDLE_SECONDS = 30;
+
+    /** So that it shows soon who reads nothing: the system itself would take in megabytes for them. */
+    private static final int SEND_BUFFER_BYTES = 32 * 1024;
+
     private final HttpServer api;
     private final HttpServer management;
     private final Feeds feeds;
@@ -70,13 +76,13 @@ public final class HttpEdge {
         Gauge.builder("stirtide.listeners", feeds, Feeds::count)
                 .description("Open lines to listeners")
                 .register(registry);
-        HttpServer management = vertx.createHttpServer(options(LOOPBACK, address.managementPort(), door.limits()))
+        HttpServer management = vertx.createHttpServer(options(LOOPBACK, address.managementPort()))
                 .requestHandler(WrittenAddresses.only(OwnNames.only(ManagementRoutes.router(vertx, registry, ready))));
         ApiRouter routes = new ApiRouter(vertx, door, desk, feeds, new Refusals(registry));
         return contract.map(routes::route).compose(router -> {
-            HttpServerOptions options = options(address.host(), address.port(), door.limits());
+            HttpServerOptions options = options(address.host(), address.port());
             door.encryption().ifPresent(files -> encrypt(options, files));
-            Connections connections = new Connections(door.limits());
+            Connections connections = new Connections(vertx, door.limits());
             Gauge.builder("stirtide.connections", connections, Connections::count)
                     .description("Open connections to the salon's server")
                     .register(registry);
@@ -103,12 +109,13 @@ public final class HttpEdge {
                         .setKeyPath(files.key().toString()));
     }
 
-    private static HttpServerOptions options(String host, int port, Limits limits) {
+    private static HttpServerOptions options(String host, int port) {
         return new HttpServerOptions()
                 .setHost(host)
                 .setPort(port)
-                .setIdleTimeout(limits.idleSeconds())
+                .setIdleTimeout(IDLE_SECONDS)
                 .setIdleTimeoutUnit(TimeUnit.SECONDS)
+                .setSendBufferSize(SEND_BUFFER_BYTES)
                 .setMaxHeaderSize(HEADER_BYTES)
                 .setMaxInitialLineLength(LINE_BYTES)
                 .setHttp2ClearTextEnabled(false)

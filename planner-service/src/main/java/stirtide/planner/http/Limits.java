@@ -8,9 +8,10 @@ package stirtide.planner.http;
  * @param listeners open lines, all together
  * @param listenersPerPeer open lines of one address
  * @param commandsPerMinute commands of one token or sign-on in any minute
- * @param idleSeconds seconds after which a quiet connection, or one whose headers dribble in, is closed
+ * @param quietSeconds seconds after which a connection on which no whole request comes is closed: nothing is asked, the
+ *     headers dribble in, or the last answer is not read
  * @param bodyMillis milliseconds within which a body must be complete
- * @param beatMillis milliseconds between two comments on an open line; a listener that read nothing for seven is let go
+ * @param beatMillis milliseconds between two comments on an open line; a listener whose line is full for three is let go
  */
 public record Limits(
         int connections,
@@ -18,12 +19,12 @@ public record Limits(
         int listeners,
         int listenersPerPeer,
         int commandsPerMinute,
-        int idleSeconds,
+        int quietSeconds,
         int bodyMillis,
         int beatMillis) {
     /** For a service that only its own machine reaches: one address is everybody. */
-    public static final Limits LOOPBACK = new Limits(2000, 2000, 1000, 1000, 600, 30, 10_000, 5_000);
+    public static final Limits LOOPBACK = new Limits(2000, 2000, 1000, 1000, 600, 12, 10_000, 5_000);
 
     /** For a service on a network. */
-    public static final Limits NETWORK = new Limits(2000, 64, 1000, 20, 600, 30, 10_000, 5_000);
+    public static final Limits NETWORK = new Limits(2000, 64, 1000, 20, 600, 12, 10_000, 5_000);
 }

@@ -4,7 +4,10 @@ import io.vertx.core.http.HttpServerResponse;
 
 /** The write side of a feed: knows whether there is room, and gives up on a listener that has read nothing for long. */
 final class Line {
-    private static final int MOST_FULL_BEATS = 6;
+    private static final int MOST_FULL_BEATS = 2;
+
+    /** A comment long enough to fill the line, within minutes, of a listener who reads nothing when nothing happens. */
+    private static final String BEAT = ": still here" + " ".repeat(2000) + "\n\n";
 
     private final HttpServerResponse response;
     private int fullBeats;
@@ -23,14 +26,18 @@ final class Line {
     }
 
     void whenRoom(Runnable goOn) {
-        response.drainHandler(drained -> goOn.run());
+        response.drainHandler(drained -> {
+            fullBeats = 0;
+            goOn.run();
+        });
     }
 
-    void beat() {
-        if (response.closed() || response.ended()) return;
+    /** False when the line has been full for too long. */
+    boolean beat() {
+        if (response.closed() || response.ended()) return true;
         fullBeats = response.writeQueueFull() ? fullBeats + 1 : 0;
-        if (fullBeats > MOST_FULL_BEATS) response.reset();
-        else if (fullBeats == 0) response.write(": still here\n\n");
+        if (fullBeats == 0) response.write(BEAT);
+        return fullBeats <= MOST_FULL_BEATS;
     }
 
     void end() {

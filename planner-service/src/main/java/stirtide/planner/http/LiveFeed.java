@@ -35,8 +35,8 @@ final class LiveFeed implements Feed {
     }
 
     @Override
-    public void beat() {
-        line.beat();
+    public boolean beat() {
+        return line.beat();
     }
 
     @Override

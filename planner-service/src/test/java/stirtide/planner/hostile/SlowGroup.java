@@ -72,9 +72,8 @@ final class SlowGroup implements AutoCloseable {
         });
     }
 
-    /** Events are small: in a short run those lines are not full yet, and a line with room is not closed. */
     synchronized boolean allClosed() {
-        return open.isEmpty() || way == Way.EVENT_LISTENERS_THAT_READ_NOTHING;
+        return open.isEmpty();
     }
 
     @Override

@@ -1,7 +1,6 @@
 package stirtide.planner.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.awaitility.Awaitility.await;
 
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
@@ -10,14 +9,15 @@ import io.vertx.core.VertxOptions;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
 import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -45,7 +45,7 @@ class SlowClientsTest {
 
     @BeforeEach
     void start() throws Exception {
-        Limits limits = new Limits(200, 200, 50, 50, 600, 1, 300, 100);
+        Limits limits = new Limits(200, 200, 50, 50, 600, 1, 300, 40);
         port = HttpEdge.start(
                         vertx,
                         new HttpEdge.Address("127.0.0.1", 0, 0),
@@ -96,6 +96,22 @@ class SlowClientsTest {
         return socket;
     }
 
+    /** Sends it and reads the first word of the answer, so that it is certain to have begun. */
+    private Socket begin(String request) throws IOException {
+        Socket socket = send(request);
+        assertThat(new String(socket.getInputStream().readNBytes(12), StandardCharsets.US_ASCII))
+                .isEqualTo("HTTP/1.1 200");
+        return socket;
+    }
+
+    private static byte[] rest(Socket socket) {
+        try {
+            return socket.getInputStream().readAllBytes();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
     private static String get(String path) {
         return "GET " + path + " HTTP/1.1\r\nHost: localhost\r\n\r\n";
     }
@@ -115,16 +131,39 @@ class SlowClientsTest {
 
     @Test
     void listeners_that_read_nothing_hold_nobody_back_and_are_let_go() throws Exception {
-        for (int count = 0; count < SLOW; count++) send(get(DAY + "/live"));
-        BufferedReader good = lines(send(get(DAY + "/live")));
-        await().atMost(Duration.ofSeconds(20)).until(() -> listeners() == SLOW + 1);
+        for (int count = 0; count < SLOW; count++) begin(get(DAY + "/live"));
+        BufferedReader good = lines(begin(get(DAY + "/live")));
         for (int change = 1; change <= CHANGES; change++) {
             vertx.runOnContext(now -> desk.change());
             readUntil(good, "id: " + (3 + change));
         }
-        await().atMost(Duration.ofSeconds(20)).until(() -> listeners() == 1);
+        while (listeners() > 1) assertThat(good.readLine()).isNotNull();
         vertx.runOnContext(now -> desk.change());
         readUntil(good, "id: " + (4 + CHANGES));
+    }
+
+    @Test
+    void listeners_that_read_nothing_are_let_go_even_when_nothing_happens() throws Exception {
+        BufferedReader good = lines(begin(get(DAY + "/live")));
+        for (int count = 0; count < SLOW; count++) {
+            begin(get(DAY + "/live"));
+            begin("GET " + DAY + "/events HTTP/1.1\r\nHost: localhost\r\nAccept: text/event-stream\r\n\r\n");
+        }
+        while (listeners() > 1) assertThat(good.readLine()).isNotNull();
+        vertx.runOnContext(now -> desk.change());
+        readUntil(good, "id: 4");
+    }
+
+    @Test
+    void a_connection_on_which_nothing_more_is_asked_is_closed_but_not_one_that_waits_for_its_answer()
+            throws Exception {
+        BufferedReader waiting = lines(begin(get(DAY + "/live")));
+        Socket asking = begin(get("/days"));
+        CompletableFuture<byte[]> closed = CompletableFuture.supplyAsync(() -> rest(asking));
+        while (!closed.isDone()) assertThat(waiting.readLine()).isNotNull();
+        assertThat(closed.join()).isNotEmpty();
+        vertx.runOnContext(now -> desk.change());
+        readUntil(waiting, "id: 4");
     }
 
     @Test
