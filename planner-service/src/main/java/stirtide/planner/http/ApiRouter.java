@@ -76,7 +76,6 @@ final class ApiRouter {
     /** The routes of the contract, each with its handler. */
     Router route(OpenAPIContract contract) {
         RouterBuilder builder = RouterBuilder.create(vertx, contract, RequestExtractor.withBodyHandler());
-        builder.rootHandler(new Turnstile(vertx)::pass);
         builder.rootHandler(door::identify);
         builder.rootHandler(this::guardBody);
         builder.rootHandler(this::readBody);

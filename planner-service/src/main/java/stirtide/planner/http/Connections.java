@@ -38,20 +38,25 @@ final class Connections {
 
     /** How long nothing was asked on a connection, and whether an answer is still being made. */
     private static final class Quiet {
-        private @Nullable HttpServerResponse last;
+        private @Nullable HttpServerResponse inTheMaking;
+        private long secondsToRead;
         private int looks;
 
         void asked(HttpServerResponse response) {
-            last = response;
+            inTheMaking = response;
             looks = 0;
         }
 
+        /** Lets go of an answer that is complete: what hangs on it may be of a client. */
         boolean tooLong(int seconds) {
-            HttpServerResponse answer = last;
-            if (answer != null && !answer.ended()) return false;
+            HttpServerResponse answer = inTheMaking;
+            if (answer != null) {
+                if (!answer.ended()) return false;
+                secondsToRead = answer.bytesWritten() / BYTES_READ_A_SECOND;
+                inTheMaking = null;
+            }
             looks++;
-            long reading = answer == null ? 0 : answer.bytesWritten() / BYTES_READ_A_SECOND;
-            return looks > LOOKS + reading * LOOKS / seconds;
+            return looks > LOOKS + secondsToRead * LOOKS / seconds;
         }
     }
 
