@@ -173,20 +173,7 @@ final class ViewKeys {
                 .writing());
         keys.add(character(
                 place, Action.REASONS, 'i', "why", "why clients wait, what could not be planned, what changed"));
-        if (place == BAR || place == DAY) {
-            keys.add(character(
-                    place,
-                    Action.TESTS,
-                    't',
-                    place == DAY ? "tests" : "",
-                    "test mixes: swatches and pH strips, look and record"));
-            keys.add(character(
-                    place,
-                    Action.COSTS,
-                    'g',
-                    place == DAY ? "costs" : "",
-                    "what to buy, what runs out, what bowls cost, why so many grams"));
-        }
+        if (place == DAY) testsAndCosts(place, keys);
         if (place == BAR) {
             keys.add(character(BAR, Action.FIND, '/', "find", "find a bowl by its id, chair, client or zone"));
         }
@@ -198,6 +185,7 @@ final class ViewKeys {
         keys.add(character(
                 place, Action.SHELVE, 'z', "shelve", "put the top alarm away for some minutes, not a high one"));
         keys.add(character(place, Action.COPY, 'c', "copy", "copy the picked row for other programs"));
+        if (place == BAR) testsAndCosts(place, keys);
         rows(place, keys);
         clock(place, keys);
         String back = place == FLOOR ? "put a lifted service back; clear a message" : "clear a message";
@@ -207,6 +195,12 @@ final class ViewKeys {
         keys.add(character(place, Action.LEAVE, 'q', "leave", "leave: asks first"));
         keys.add(control(place, Action.LEAVE, 'c', "leave: asks first, but not when the clock can be driven"));
         return keys;
+    }
+
+    private static void testsAndCosts(Place place, List<Binding> keys) {
+        keys.add(character(place, Action.TESTS, 't', "tests", "test mixes: swatches and pH strips, look and record"));
+        keys.add(character(
+                place, Action.COSTS, 'g', "costs", "what to buy, what runs out, what bowls cost, why so many grams"));
     }
 
     private static void rows(Place place, List<Binding> keys) {

@@ -108,7 +108,7 @@ final class LiveView {
         int column = 25;
         pane.put(column, 1, LiveWords.stage(bowl.stage()) + ", " + bowl.personName(), Style.DIM);
         bar(pane, column, 2, pane.width() - column - 2, bowl, scene, state);
-        pane.fit(column, 3, pane.width() - column, "of " + bowl.lifeMinutes() + " min life; " + ratio(bowl), Style.DIM);
+        pane.fit(column, 3, pane.width() - column, "of " + bowl.lifeMinutes() + " min; " + ratio(bowl), Style.DIM);
     }
 
     private static String ratio(DayView.LiveBowl bowl) {
