@@ -12,7 +12,16 @@ import stirtide.bar.terminal.Theme;
 final class Pictures {
     /** Pictures by file name, with the frame each is made from and what it shows. */
     static final Map<String, String> FRAMES = Map.of(
-            "bar", "busy-120x36", "weigh-in", "weigh-thin-80x24", "floor", "floor-lifted-120x36", "day", "day-120x36");
+            "bar",
+            "busy-120x36",
+            "weigh-in",
+            "weigh-thin-80x24",
+            "floor",
+            "floor-lifted-120x36",
+            "day",
+            "day-120x36",
+            "setup",
+            "setup-120x36");
 
     private static final Path FOLDER = Path.of("src/test/frames");
     private static final int CELL_WIDTH = 9;
