@@ -29,7 +29,11 @@ final class TextField extends TypedField {
     Optional<String> refusal(char letter, boolean machine) {
         // A scale types figures; letters that come in a bunch were held up by a slow line.
         boolean figure = !Character.isLetter(letter) && letter != ' ';
-        if (machine && figure) return Optional.of("takes fingers only: keys came faster than a person types");
+        if (machine && figure) {
+            // The first keys of a burst cannot be told from fingers; half a weight would be a wrong one.
+            clear();
+            return Optional.of("takes fingers only: keys came faster than a person types");
+        }
         return characters.test(letter) ? Optional.empty() : Optional.of("takes " + accepted);
     }
 

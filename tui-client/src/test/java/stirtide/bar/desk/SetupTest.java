@@ -177,6 +177,16 @@ class SetupTest {
     }
 
     @Test
+    void a_weight_that_a_scale_types_into_a_field_for_fingers_leaves_nothing_behind() {
+        var bench = pick(bench(), "Foam 20").type("w").press(Key.Kind.ENTER).burst("812.5");
+        assertThat(bench.picture()).contains("takes fingers only").doesNotContain("[81");
+        bench.press(Key.Kind.ENTER);
+        assertThat(bench.sent).isEmpty();
+        bench.type("812.5").press(Key.Kind.ENTER);
+        assertThat(bench.sent).containsExactly(new DayCommand.CountStock("foam-20", 812_500));
+    }
+
+    @Test
     void how_often_grams_are_enough_is_set_and_left_to_the_costs_again() {
         var bench = bench().type("f").press(Key.Kind.ENTER).press(Key.Kind.ENTER);
         assertThat(bench.picture()).contains("times in 100 takes 50 to 99.5, such as 80");
