@@ -136,7 +136,7 @@ final class SweepRounds {
             return null;
         }
         Sweep early = sweep(climbing, waitPrices);
-        Path[] found = early.run(LARGEST_WIDTH, most);
+        Path[] found = early.run(mostWidth() / WIDER, most);
         earlySteps += preparation + early.steps();
         allSteps += preparation + early.steps();
         if (found != null) {
