@@ -180,8 +180,13 @@ def cpu_seconds(pid):
 
 
 def memory_kilobytes(pid):
-    with open(f"/proc/{pid}/status") as status:
-        return int(re.search(r"VmRSS:\s+(\d+)", status.read()).group(1))
+    """Memory that is resident; 0 of a process that is ending just now."""
+    try:
+        with open(f"/proc/{pid}/status") as status:
+            resident = re.search(r"VmRSS:\s+(\d+)", status.read())
+    except OSError:
+        return 0
+    return int(resident.group(1)) if resident else 0
 
 
 def open_files(pid):

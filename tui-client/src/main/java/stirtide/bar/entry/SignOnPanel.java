@@ -23,6 +23,7 @@ public final class SignOnPanel extends FieldsPanel {
     private final ChoiceField person;
     private final CodeField code;
     private boolean asking;
+    private boolean left;
     private long askedNanos;
     private String refused = "";
     private long lockedUntilNanos;
@@ -110,13 +111,15 @@ public final class SignOnPanel extends FieldsPanel {
 
     @Override
     public PanelAnswer press(Key key, boolean machine, Scene scene) {
-        // Until the service has answered, only leaving means anything.
-        return asking && !key.is(Key.Kind.ESCAPE) ? new PanelAnswer.Stay() : super.press(key, machine, scene);
+        if (!asking) return super.press(key, machine, scene);
+        // Until the service has answered only leaving means anything, and nobody who left is signed on afterwards.
+        left = key.is(Key.Kind.ESCAPE);
+        return left ? new PanelAnswer.SignOff() : new PanelAnswer.Stay();
     }
 
     @Override
     public PanelAnswer tick(Scene scene) {
-        boolean done = scene.operator().signOn() != Operator.SignOn.NEEDED;
+        boolean done = left || scene.operator().signOn() != Operator.SignOn.NEEDED;
         return done ? new PanelAnswer.Close() : new PanelAnswer.Stay();
     }
 }

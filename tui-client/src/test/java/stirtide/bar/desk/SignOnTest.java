@@ -68,6 +68,19 @@ class SignOnTest {
     }
 
     @Test
+    void who_leaves_before_the_service_has_answered_is_signed_off_again() {
+        bench.type("0").type("b").press(Key.Kind.ENTER).type("123456").press(Key.Kind.ENTER);
+        bench.press(Key.Kind.ESCAPE).pass(0);
+        assertThat(bench.panel()).isEmpty();
+        assertThat(bench.signOffs).hasSize(1);
+        bench.hear(new LinkNews.SignOn.Begun("bohdan", "colorist", 0));
+        bench.hear(new LinkNews.SignOn.Ended("by key", 0));
+        assertThat(header()).endsWith("0 sign on");
+        bench.type("0").type("b").press(Key.Kind.ENTER).type("123456").press(Key.Kind.ENTER);
+        assertThat(bench.signOns).hasSize(2);
+    }
+
+    @Test
     void five_digits_are_not_sent() {
         bench.type("0").press(Key.Kind.ENTER).type("12345").press(Key.Kind.ENTER);
         assertThat(bench.signOns).isEmpty();
