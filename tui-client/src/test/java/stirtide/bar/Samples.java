@@ -220,6 +220,7 @@ public final class Samples {
                 of.actions(),
                 of.changes(),
                 of.planSettled(),
+                of.betterPlanSought(),
                 of.choices(),
                 of.stock(),
                 of.scales());
@@ -269,6 +270,7 @@ public final class Samples {
                         new ActionCard(37, at(-9), "bohdan", "handed over bowl 4a")),
                 List.of("bowl 9a moved from 12:01 to 12:04"),
                 true,
+                false,
                 new BookingChoices(
                         List.of(
                                 new MenuChoice("half-foils", "Half head of foils"),
@@ -320,6 +322,22 @@ public final class Samples {
         return ContractJson.read(ContractJson.write(day), DayView.class);
     }
 
+    /** A day on whose plan a better one is still looked for. */
+    public static DayView improving(DayView of) {
+        var day = ContractJson.read(ContractJson.write(of), ObjectNode.class);
+        return ContractJson.read(ContractJson.write(day.put("betterPlanSought", true)), DayView.class);
+    }
+
+    /** A day with another booked start of a service. */
+    public static DayView moved(DayView of, int service, Instant start) {
+        var day = ContractJson.read(ContractJson.write(of), ObjectNode.class);
+        day.put("revision", of.revision() + 2).put("planRevision", of.revision() + 1);
+        day.get("services").forEach(card -> {
+            if (card.get("service").asInt() == service) ((ObjectNode) card).put("bookedStart", start.toString());
+        });
+        return ContractJson.read(ContractJson.write(day), DayView.class);
+    }
+
     private static DayView busy(Instant time, List<ActionCard> actions) {
         DayView day = busy();
         return new DayView(
@@ -346,6 +364,7 @@ public final class Samples {
                 actions,
                 day.changes(),
                 day.planSettled(),
+                day.betterPlanSought(),
                 day.choices(),
                 day.stock(),
                 day.scales());

@@ -28,7 +28,11 @@ public final class Latency {
     private final List<Arrival> arrivals = new ArrayList<>();
 
     /** A view as it came: when, and what it knows. */
-    private record Arrival(long nanos, long revision, long planRevision) {}
+    private record Arrival(long nanos, long revision, long planRevision, boolean last) {
+        boolean knows(long wanted) {
+            return planRevision >= wanted;
+        }
+    }
 
     /** @param link an open day */
     public Latency(SalonLink link) {
@@ -52,6 +56,7 @@ public final class Latency {
         List<Long> fromSent = new ArrayList<>();
         List<Long> fromAccepted = new ArrayList<>();
         List<Long> toPlan = new ArrayList<>();
+        List<Long> toLast = new ArrayList<>();
         for (int i = 0; i < WARM_UP + count; i++) {
             Instant start = card.bookedStart().plusSeconds(60L * (i % 2 + 1));
             DayCommand move = new DayCommand.MoveService(card.service(), start, Optional.empty(), "measuring");
@@ -60,21 +65,24 @@ public final class Latency {
             long accepted = System.nanoTime();
             if (!answer.accepted()) throw new ServiceSilent("a command was refused: " + answer.sentence());
             long arrived = await(view -> view.revision() >= answer.lastRevision());
-            long planned = await(view -> view.planRevision() >= answer.lastRevision());
+            long planned = await(view -> view.knows(answer.lastRevision()));
+            long last = await(view -> view.knows(answer.lastRevision()) && view.last());
             if (i < WARM_UP) continue;
             fromSent.add(arrived - sent);
             fromAccepted.add(Math.max(0, arrived - accepted));
             toPlan.add(planned - sent);
+            toLast.add(last - sent);
         }
         return Wall.row("from sending a command to its view at a listener", fromSent)
                 + Wall.row("from its answer to its view at a listener", fromAccepted)
-                + Wall.row("from sending a command to a plan that knows it", toPlan);
+                + Wall.row("from sending a command to the first plan for it", toPlan)
+                + Wall.row("from sending a command to the last plan for it", toLast);
     }
 
     private synchronized void arrived(String json) {
         long nanos = System.nanoTime();
         DayView view = ContractJson.read(json, DayView.class);
-        arrivals.add(new Arrival(nanos, view.revision(), view.planRevision()));
+        arrivals.add(new Arrival(nanos, view.revision(), view.planRevision(), !view.betterPlanSought()));
         notifyAll();
     }
 

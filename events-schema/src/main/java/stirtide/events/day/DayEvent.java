@@ -54,6 +54,7 @@ import stirtide.events.setup.SwatchTest;
     @JsonSubTypes.Type(value = DayEvent.AlarmAcknowledged.class, name = "AlarmAcknowledged"),
     @JsonSubTypes.Type(value = DayEvent.DayClosed.class, name = "DayClosed"),
     @JsonSubTypes.Type(value = DayEvent.PlanDrawn.class, name = "PlanDrawn"),
+    @JsonSubTypes.Type(value = DayEvent.PlanKept.class, name = "PlanKept"),
     @JsonSubTypes.Type(value = DayEvent.BowlDue.class, name = "BowlDue"),
     @JsonSubTypes.Type(value = DayEvent.BowlLate.class, name = "BowlLate"),
     @JsonSubTypes.Type(value = DayEvent.LifeEnding.class, name = "LifeEnding"),
@@ -219,6 +220,27 @@ public sealed interface DayEvent {
 
     /** The service drew a plan that stands on all events up to {@link Plan#basedOnRevision()}. */
     record PlanDrawn(Plan plan) implements DayEvent {}
+
+    /**
+     * The search for a better plan than the first is over and found none; what it proved is true of the plan on show.
+     *
+     * @param basedOnRevision newest event the plan on show knows
+     * @param rounds rounds of improvement and proof granted
+     * @param waitBound proven least wait, if known
+     * @param bowlBound proven least number of bowls of plans that wait no longer, if known
+     * @param proof in words what is proven
+     */
+    record PlanKept(
+            long basedOnRevision,
+            int rounds,
+            Optional<Integer> waitBound,
+            Optional<Integer> bowlBound,
+            List<String> proof)
+            implements DayEvent {
+        public PlanKept {
+            proof = List.copyOf(proof);
+        }
+    }
 
     /** The time to begin a planned bowl has come. */
     record BowlDue(String bowl, Instant dueAt) implements DayEvent {}

@@ -70,6 +70,7 @@ public final class EventTypes {
             new EventType("AlarmAcknowledged", 1, DayEvent.AlarmAcknowledged.class),
             new EventType("DayClosed", 1, DayEvent.DayClosed.class),
             new EventType("PlanDrawn", 1, DayEvent.PlanDrawn.class),
+            new EventType("PlanKept", 1, DayEvent.PlanKept.class),
             new EventType("BowlDue", 1, DayEvent.BowlDue.class),
             new EventType("BowlLate", 1, DayEvent.BowlLate.class),
             new EventType("LifeEnding", 1, DayEvent.LifeEnding.class),

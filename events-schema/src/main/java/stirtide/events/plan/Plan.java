@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param totals the plan in figures
  * @param changes what differs from the plan on show before, in words
  * @param batches pairs of these bowls that may be one mix, by start of mixing; no bowl is in two of them
+ * @param roundsToCome of a first plan, drawn at once: rounds with which a better one is looked for; empty of any other
  */
 public record Plan(
         long basedOnRevision,
@@ -33,8 +34,10 @@ public record Plan(
         List<String> changes,
 
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @JsonSetter(nulls = Nulls.AS_EMPTY)
-        List<PlannedBatch> batches) {
-    /** Plans recorded before there were batches have none. */
+        List<PlannedBatch> batches,
+
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Integer> roundsToCome) {
+    /** Plans recorded before there were batches and first plans have none of either. */
     public Plan {
         bowls = List.copyOf(bowls);
         services = List.copyOf(services);
@@ -42,6 +45,7 @@ public record Plan(
         notes = List.copyOf(notes);
         changes = List.copyOf(changes);
         batches = batches == null ? List.of() : List.copyOf(batches);
+        roundsToCome = roundsToCome == null ? Optional.empty() : roundsToCome;
     }
 
     /** A plan in which every bowl is a mix of its own. */
@@ -55,17 +59,58 @@ public record Plan(
             List<PlanNote> notes,
             PlanTotals totals,
             List<String> changes) {
-        this(basedOnRevision, asOf, rounds, bowls, services, waits, notes, totals, changes, List.of());
+        this(
+                basedOnRevision,
+                asOf,
+                rounds,
+                bowls,
+                services,
+                waits,
+                notes,
+                totals,
+                changes,
+                List.of(),
+                Optional.empty());
     }
 
     /** The same plan with other pairs of its bowls as one mix. */
     public Plan withBatches(List<PlannedBatch> others) {
-        return new Plan(basedOnRevision, asOf, rounds, bowls, services, waits, notes, totals, changes, others);
+        return with(rounds, totals, changes, others, roundsToCome);
     }
 
     /** The same plan with other changes told. */
     public Plan withChanges(List<String> others) {
-        return new Plan(basedOnRevision, asOf, rounds, bowls, services, waits, notes, totals, others, batches);
+        return with(rounds, totals, others, batches, roundsToCome);
+    }
+
+    /** The same plan with other figures. */
+    public Plan withTotals(PlanTotals others) {
+        return with(rounds, others, changes, batches, roundsToCome);
+    }
+
+    /** The same plan as a first one, after which a better one is looked for with so many rounds. */
+    public Plan first(int more) {
+        return with(rounds, totals, changes, batches, Optional.of(more));
+    }
+
+    /** This first plan after so many rounds in which no better one was found, with what they proved. */
+    public Plan kept(int granted, Optional<Integer> waitBound, Optional<Integer> bowlBound, List<String> proof) {
+        return with(
+                granted,
+                totals.proven(waitBound, bowlBound, proof, totals.bowlReasons()),
+                changes,
+                batches,
+                Optional.empty());
+    }
+
+    /** Whether clients and the bar do the same by both plans, minute by minute and gram by gram. */
+    public boolean sameWork(Plan other) {
+        return bowls.equals(other.bowls) && services.equals(other.services) && batches.equals(other.batches);
+    }
+
+    private Plan with(
+            int granted, PlanTotals figures, List<String> told, List<PlannedBatch> pairs, Optional<Integer> more) {
+        return new Plan(basedOnRevision, asOf, granted, bowls, services, waits, notes, figures, told, pairs, more);
     }
 
     /** The batch a bowl is in, if it is in one. */
@@ -160,6 +205,26 @@ public record Plan(
                     Optional.empty(),
                     List.of(),
                     List.of());
+        }
+
+        /** The same figures with what is proven about waits and bowls. */
+        public PlanTotals proven(
+                Optional<Integer> leastWait,
+                Optional<Integer> leastBowls,
+                List<String> sentences,
+                List<BowlReason> reasons) {
+            return new PlanTotals(
+                    waitMinutes,
+                    bowlCount,
+                    mixedMilligrams,
+                    overMixMilligrams,
+                    ageMinutes,
+                    leastWait,
+                    leastBowls,
+                    mixedBound,
+                    ageBound,
+                    sentences,
+                    reasons);
         }
     }
 }

@@ -37,6 +37,7 @@ import stirtide.events.setup.Scale;
  * @param actions newest actions of people that can be taken back, newest first
  * @param changes what the newest plan changed, in words
  * @param planSettled whether the plan on show knows everything that matters to it
+ * @param betterPlanSought whether that plan is a first one, drawn at once, and a better one is still looked for
  * @param choices what a walk-in may be booked as
  * @param stock what the bowls to mix need against what is on the shelf
  * @param scales the salon's scales, and how far each may err
@@ -65,6 +66,7 @@ public record DayView(
         List<ActionCard> actions,
         List<String> changes,
         boolean planSettled,
+        boolean betterPlanSought,
         BookingChoices choices,
         List<StockCard> stock,
         List<ScaleCard> scales) {

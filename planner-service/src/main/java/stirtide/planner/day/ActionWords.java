@@ -60,6 +60,7 @@ public final class ActionWords {
         if (event instanceof DayEvent.BowlDue e) return "bowl " + e.bowl() + " was due";
         if (event instanceof DayEvent.BowlLate e) return "bowl " + e.bowl() + " was late";
         if (event instanceof DayEvent.PlanDrawn) return "a plan was drawn";
+        if (event instanceof DayEvent.PlanKept) return "no better plan was found";
         throw new IllegalStateException("no words for " + event.getClass().getSimpleName());
     }
 

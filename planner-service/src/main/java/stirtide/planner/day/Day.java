@@ -109,6 +109,11 @@ public record Day(
                         .orElse(false);
     }
 
+    /** Whether the plan on show is a first one, drawn at once, and a better one is still looked for. */
+    public boolean betterPlanSought() {
+        return !closed && planSettled() && plan.flatMap(Plan::roundsToCome).isPresent();
+    }
+
     Day with(ServiceState changed) {
         var all = new ArrayList<>(services);
         if (changed.service() == services.size() + 1) all.add(changed);

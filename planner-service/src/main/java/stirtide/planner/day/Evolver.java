@@ -53,7 +53,7 @@ public final class Evolver {
             throw broken(event, "it does not follow revision " + day.revision());
         boolean counts = !leftOut.contains(event.revision());
         var next = counts ? apply(day, event) : day;
-        var time = event.event() instanceof DayEvent.PlanDrawn ? day.time() : later(day.time(), event.time());
+        var time = ofThePlan(event.event()) ? day.time() : later(day.time(), event.time());
         return next.stamped(
                 event.revision(),
                 time,
@@ -66,9 +66,13 @@ public final class Evolver {
         return one.isAfter(other) ? one : other;
     }
 
+    private static boolean ofThePlan(DayEvent event) {
+        return event instanceof DayEvent.PlanDrawn || event instanceof DayEvent.PlanKept;
+    }
+
     /** Whether a plan drawn before this event has to be drawn anew. */
     static boolean mattersToPlan(DayEvent event) {
-        return !(event instanceof DayEvent.PlanDrawn
+        return !(ofThePlan(event)
                 || event instanceof DayEvent.BowlDue
                 || event instanceof DayEvent.LifeEnding
                 || event instanceof DayEvent.ClientErased
@@ -90,6 +94,7 @@ public final class Evolver {
         if (event instanceof DayEvent.ClientErased erased) return Erasure.of(day, erased.clientId());
         if (event instanceof DayEvent.DayClosed) return day.closedNow();
         if (event instanceof DayEvent.PlanDrawn drawn) return show(day, drawn);
+        if (event instanceof DayEvent.PlanKept kept) return keep(day, kept);
         if (event instanceof DayEvent.BowlDue due)
             return mark(day, due.bowl(), old -> new ServiceState.DueMark(Optional.of(due.dueAt()), old.lateAt()));
         if (event instanceof DayEvent.BowlLate late)
@@ -184,6 +189,13 @@ public final class Evolver {
                 .filter(shown -> shown.basedOnRevision() > drawn.plan().basedOnRevision())
                 .isPresent();
         return older ? day : day.show(drawn.plan());
+    }
+
+    private static Day keep(Day day, DayEvent.PlanKept kept) {
+        return day.plan()
+                .filter(shown -> shown.basedOnRevision() == kept.basedOnRevision())
+                .map(shown -> day.show(shown.kept(kept.rounds(), kept.waitBound(), kept.bowlBound(), kept.proof())))
+                .orElse(day);
     }
 
     /** A plan may name a bowl of a service whose booking was taken back; there is nothing to mark then. */

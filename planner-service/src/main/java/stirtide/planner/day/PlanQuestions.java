@@ -36,6 +36,18 @@ public final class PlanQuestions {
         return day.setup().isEmpty() || day.closed() ? Optional.empty() : Optional.of(ask(day.seenAt(now)));
     }
 
+    /**
+     * The question that the first plan on show answers, as it was asked: the better plan that is looked for answers the
+     * same. Empty when none is looked for. Replays the day up to where it was asked.
+     */
+    public static Optional<PlanQuestion> toImprove(Day day) {
+        if (!day.betterPlanSought()) return Optional.empty();
+        long asked = day.plan().orElseThrow().basedOnRevision();
+        return of(Day.replay(day.history().events().stream()
+                .filter(event -> event.revision() <= asked)
+                .toList()));
+    }
+
     private static PlanQuestion ask(Day day) {
         var setup = day.opened();
         var time = SalonTime.of(setup);

@@ -117,6 +117,11 @@ public record PlanQuestion(
         return with(assistants, services, Optional.of(plan));
     }
 
+    /** The same question with no plan on show. */
+    public PlanQuestion showingNothing() {
+        return with(assistants, services, Optional.empty());
+    }
+
     private PlanQuestion with(List<Assistant> people, List<ServiceTask> tasks, Optional<Plan> shown) {
         return new PlanQuestion(
                 basedOnRevision,

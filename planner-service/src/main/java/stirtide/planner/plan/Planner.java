@@ -5,11 +5,22 @@ import stirtide.events.plan.Plan;
 
 /** Draws the plan of a day. */
 public final class Planner {
+    /** Rounds of a plan drawn at once: as many as the press of a key leaves time for. */
+    private static final int ROUNDS_AT_ONCE = 12;
+
     private Planner() {}
 
     /**
+     * A plan drawn at once.
+     *
+     * @param plan the plan
+     * @param unbeatable whether more rounds could not find a better one
+     */
+    public record AtOnce(Plan plan, boolean unbeatable) {}
+
+    /**
      * Draws a plan. There is always one: where no assistant can mix, the stylist does; where nothing may be mixed, a note
-     * says why. The same question and rounds give the same plan.
+     * says why. The same question and rounds give the same plan, which is never worse than the one drawn at once.
      *
      * @param question all that may be known
      * @param rounds rounds of improvement granted, 0 for the first complete plan
@@ -17,7 +28,28 @@ public final class Planner {
     public static Plan draw(PlanQuestion question, int rounds) {
         List<Track> tracks = Tracks.of(question);
         Shown shown = new Shown(question);
-        Draft draft = new Search(question, tracks, shown).run(rounds);
+        Draft atOnce = new Search(question, tracks, shown).quick(rounds == 0 ? 0 : ROUNDS_AT_ONCE);
+        if (rounds == 0) return written(question, shown, atOnce, 0);
+        Draft searched = new Search(question, tracks, shown).run(rounds);
+        Draft best = searched.score().compareTo(atOnce.score()) < 0 ? searched : atOnce;
+        return written(question, shown, best, rounds);
+    }
+
+    /**
+     * Draws a plan at once: it keeps of the plan on show what still holds, and spends a few rounds only where clients would
+     * wait longer than shown.
+     *
+     * @param question all that may be known
+     */
+    public static AtOnce atOnce(PlanQuestion question) {
+        List<Track> tracks = Tracks.of(question);
+        Shown shown = new Shown(question);
+        Search search = new Search(question, tracks, shown);
+        Draft draft = search.quick(ROUNDS_AT_ONCE);
+        return new AtOnce(written(question, shown, draft, ROUNDS_AT_ONCE), search.unbeatable(draft));
+    }
+
+    private static Plan written(PlanQuestion question, Shown shown, Draft draft, int rounds) {
         return Batches.join(question, new PlanWriter(question, shown, draft).write(rounds));
     }
 }

@@ -34,14 +34,12 @@ final class Search {
     }
 
     Draft run(int rounds) {
-        if (rounds == 0) return quick();
         ideal = ideal();
         int keepBefore = frozenBefore;
         Draft best = first(keepBefore);
         if (best.score().waitMinutes() > 0 && anyFrozen()) {
             Draft unfrozen = first(question.nowMinute());
-            if (unfrozen.score().waitMinutes() < best.score().waitMinutes()
-                    && unfrozen.score().compareTo(best.score()) < 0) {
+            if (lessWaiting(unfrozen, best)) {
                 best = unfrozen;
                 keepBefore = question.nowMinute();
             }
@@ -51,7 +49,7 @@ final class Search {
         Draft seeded = seeded(keepBefore, 1 + rounds / ROUNDS_PER_ENGINE_ROUND);
         improve(best, keepBefore, share);
         improve(seeded, keepBefore, share);
-        if (seeded.score().compareTo(best.score()) < 0) best = seeded;
+        best = better(best, seeded);
         improve(best, keepBefore, rounds);
         return best;
     }
@@ -67,24 +65,58 @@ final class Search {
         return draft;
     }
 
-    /** A complete plan at once: what is shown and still fits, and the rest around it. */
-    private Draft quick() {
+    /**
+     * A complete plan at once: what is shown and still fits, and the rest around it. The rounds are for days on which
+     * clients would wait longer than shown.
+     */
+    Draft quick(int rounds) {
         List<Integer> byStart = byStart(frozenBefore);
-        Draft draft = shown.any() ? kept(byStart, frozenBefore) : build(byStart, frozenBefore);
-        Score score = draft.score();
-        int waits = shown.any() ? shown.waitMinutes() : 0;
-        if (score.overMinutes() + score.stylistMixes() == 0 && score.waitMinutes() <= waits) return draft;
-        Draft other = build(byStart, question.nowMinute());
-        return other.score().compareTo(score) < 0 ? other : draft;
+        Draft best = shown.any() ? kept(byStart, frozenBefore, true) : build(byStart, frozenBefore);
+        if (noWorse(best)) return best;
+        if (shown.any()) best = better(best, kept(byStart, frozenBefore, false));
+        if (noWorse(best)) return best;
+        best = better(best, build(byStart, frozenBefore));
+        Draft unfrozen = build(byStart, question.nowMinute());
+        if (lessWaiting(unfrozen, best)) best = unfrozen;
+        if (rounds == 0 || noWorse(best)) return best;
+        ideal = ideal();
+        improve(best, frozenBefore, rounds);
+        return best;
     }
 
-    /** Services that nothing has happened to stay as shown, the others and those that wait go around them. */
-    private Draft kept(List<Integer> order, int keepBefore) {
+    private boolean noWorse(Draft draft) {
+        Score score = draft.score();
+        return score.overMinutes() + score.stylistMixes() == 0
+                && score.waitMinutes() <= (shown.any() ? shown.waitMinutes() : 0);
+    }
+
+    /** Whether nothing but fewer moves could be better. */
+    boolean unbeatable(Draft draft) {
+        ideal = ideal();
+        return perfect(draft);
+    }
+
+    private static Draft better(Draft one, Draft other) {
+        return other.score().compareTo(one.score()) < 0 ? other : one;
+    }
+
+    /** Mixes that are about to start move only for this. */
+    private static boolean lessWaiting(Draft one, Draft other) {
+        return one.score().waitMinutes() < other.score().waitMinutes()
+                && one.score().compareTo(other.score()) < 0;
+    }
+
+    /**
+     * Services that nothing has happened to stay as shown, the others go around them.
+     *
+     * @param waiting whether services that wait stay as well
+     */
+    private Draft kept(List<Integer> order, int keepBefore, boolean waiting) {
         Draft draft = new Draft(question, tracks, inserter);
         List<Integer> left = new ArrayList<>();
         for (int track : order)
             Keeping.of(tracks.get(track), draft.bar(), shown)
-                    .filter(course -> course.score().waitMinutes() == 0)
+                    .filter(course -> waiting || course.score().waitMinutes() == 0)
                     .ifPresentOrElse(course -> draft.put(track, course), () -> left.add(track));
         for (int track : left) draft.insert(track, keepBefore, 0);
         return draft;
@@ -123,16 +155,15 @@ final class Search {
 
     private Draft first(int keepBefore) {
         List<Integer> byStart = byStart(keepBefore);
-        Draft best = shown.any() ? kept(byStart, keepBefore) : build(byStart, keepBefore);
+        Draft best = shown.any() ? kept(byStart, keepBefore, true) : build(byStart, keepBefore);
         if (perfect(best)) return best;
+        if (shown.any() && best.score().waitMinutes() > 0) best = better(best, kept(byStart, keepBefore, false));
         for (List<Integer> order : orders(byStart)) {
-            Draft draft = build(order, keepBefore);
-            if (draft.score().compareTo(best.score()) < 0) best = draft;
+            best = better(best, build(order, keepBefore));
             if (perfect(best)) return best;
         }
         if (best.score().waitMinutes() == 0) return best;
-        Draft early = build(byStart, keepBefore, MOST_EARLY_MINUTES);
-        return early.score().compareTo(best.score()) < 0 ? early : best;
+        return better(best, build(byStart, keepBefore, MOST_EARLY_MINUTES));
     }
 
     private List<List<Integer>> orders(List<Integer> byStart) {

@@ -78,32 +78,12 @@ public final class ProvenPlanner {
 
     private Plan with(int leastWait, int leastBowls, List<BowlReason> reasons) {
         PlanTotals is = plan.totals();
-        PlanTotals totals = new PlanTotals(
-                is.waitMinutes(),
-                is.bowlCount(),
-                is.mixedMilligrams(),
-                is.overMixMilligrams(),
-                is.ageMinutes(),
-                Optional.of(leastWait),
-                Optional.of(leastBowls),
-                Optional.empty(),
-                Optional.empty(),
-                sentences(is, leastWait, leastBowls),
-                reasons);
-        return new Plan(
-                plan.basedOnRevision(),
-                plan.asOf(),
-                plan.rounds(),
-                plan.bowls(),
-                plan.services(),
-                plan.waits(),
-                plan.notes(),
-                totals,
-                plan.changes(),
-                plan.batches());
+        return plan.withTotals(is.proven(
+                Optional.of(leastWait), Optional.of(leastBowls), sentences(is, leastWait, leastBowls), reasons));
     }
 
-    private static List<String> sentences(PlanTotals is, int leastWait, int leastBowls) {
+    /** What two bounds say in words. */
+    static List<String> sentences(PlanTotals is, int leastWait, int leastBowls) {
         List<String> sentences = new ArrayList<>();
         int wait = is.waitMinutes();
         if (wait > 0 && leastWait == wait)

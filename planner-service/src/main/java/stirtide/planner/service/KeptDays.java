@@ -45,10 +45,6 @@ final class KeptDays {
 
     /** A day with the one who has its plans drawn. */
     record KeptDay(DayKeeper keeper, PlanRunner plans) {
-        Future<Void> settled() {
-            return plans.settled();
-        }
-
         Optional<Instant> nextAt() {
             return Ticker.nextAt(keeper.day());
         }

@@ -10,15 +10,17 @@ import java.util.concurrent.ConcurrentHashMap;
 final class Meters {
     private final MeterRegistry registry;
     private final Timer append;
-    private final Timer planProven;
-    private final Timer planOpen;
+    private final Timer firstPlan;
+    private final Timer betterPlan;
+    private final Timer keptPlan;
     private final Map<String, Timer> commands = new ConcurrentHashMap<>();
 
     Meters(MeterRegistry registry) {
         this.registry = registry;
         this.append = timer("stirtide.append", "Time to make the events of a command durable");
-        this.planProven = timer("stirtide.plan", "Time to draw a plan", "proven", "yes");
-        this.planOpen = timer("stirtide.plan", "Time to draw a plan", "proven", "no");
+        this.firstPlan = timer("stirtide.plan", "Time to draw a plan", "step", "first");
+        this.betterPlan = timer("stirtide.plan", "Time to draw a plan", "step", "better");
+        this.keptPlan = timer("stirtide.plan", "Time to draw a plan", "step", "kept");
     }
 
     private Timer timer(String name, String description, String... tags) {
@@ -35,9 +37,14 @@ final class Meters {
         return append;
     }
 
-    /** Time to draw a plan, by whether no plan makes clients wait less. */
-    Timer plan(boolean proven) {
-        return proven ? planProven : planOpen;
+    /** Time to draw a plan at once. */
+    Timer firstPlan() {
+        return firstPlan;
+    }
+
+    /** Time to look for a better plan, by whether the first is kept. */
+    Timer betterPlan(boolean kept) {
+        return kept ? keptPlan : betterPlan;
     }
 
     /** Time from arrival of a command to its answer, by the kind of answer. */

@@ -67,7 +67,7 @@ final class ServiceVerticle extends VerticleBase {
         log = opened.log();
         Meters meters = new Meters(registry);
         LogThread logThread = new LogThread(vertx, opened.log(), meters.append());
-        PlanRunner.Drawing drawing = PlanRunner.Drawing.of(vertx, settings.planRounds(), meters);
+        Drawing drawing = Drawing.of(vertx, settings.planRounds(), meters);
         DayRoom days = new DayRoom(vertx, logThread, opened.restingDays(), clock(), drawing, meters, opened.clients());
         room = days;
         measure(days);

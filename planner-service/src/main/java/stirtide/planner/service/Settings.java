@@ -17,7 +17,7 @@ import stirtide.planner.http.Door;
  * @param date day to open, empty for the only day the bookings have
  * @param drivenFrom start of a driven clock, empty for the wall clock
  * @param ratePermille rate of a driven clock, in thousandths of real time
- * @param planRounds rounds of improvement each plan is granted
+ * @param planRounds rounds of improvement granted to the better plan that follows a first one, 0 for none
  * @param encryption certificate and key, empty for none
  */
 public record Settings(

@@ -27,7 +27,7 @@ final class SettingsReader {
               --clock wall|driven      which clock the salon runs by (wall)
               --clock-start INSTANT    where a driven clock starts, such as 2027-03-09T08:00:00Z
               --rate-permille N        rate of a driven clock, 0 to 1000000 thousandths of real time (1000)
-              --plan-rounds N          rounds of improvement each plan is granted, 0 to 100000 (200)
+              --plan-rounds N          rounds granted to the better plan after a first one, 0 to 100000 (200)
               --tls-certificate FILE   certificate chain, PEM
               --tls-key FILE           its private key, PEM (PKCS 8)
               --log text|json          how the service's own output is written (text)

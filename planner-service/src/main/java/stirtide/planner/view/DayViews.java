@@ -64,6 +64,7 @@ public final class DayViews {
                 actions(day, now),
                 plan.map(Plan::changes).orElse(List.of()),
                 day.planSettled(),
+                day.betterPlanSought(),
                 choices(day),
                 stock(day),
                 scales(day));

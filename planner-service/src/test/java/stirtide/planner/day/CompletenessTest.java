@@ -99,6 +99,7 @@ class CompletenessTest {
                 new DayEvent.AlarmAcknowledged("x"),
                 new DayEvent.DayClosed(),
                 new DayEvent.PlanDrawn(Given.plan(5, at)),
+                new DayEvent.PlanKept(5, 200, Optional.of(0), Optional.empty(), List.of()),
                 new DayEvent.BowlDue("2a", at),
                 new DayEvent.BowlLate("2a", at),
                 new DayEvent.LifeEnding("1a", at),

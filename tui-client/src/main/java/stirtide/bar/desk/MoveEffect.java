@@ -6,7 +6,10 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.plan.Plan;
 import stirtide.events.view.DayView;
 
-/** Remembers the plan before a move and tells what the first plan that knows the move made better or worse. */
+/**
+ * Remembers the plan before a move and tells what the plan that knows the move made better or worse: once, when no better
+ * one is looked for any more.
+ */
 final class MoveEffect {
     private Optional<Before> before = Optional.empty();
 
@@ -19,10 +22,11 @@ final class MoveEffect {
         }
     }
 
-    /** A sentence when this view is the first settled one that knows the move. */
+    /** A sentence when this view is the first that knows the move and has the last plan for it. */
     Optional<String> seen(DayView view) {
         if (before.isEmpty()
                 || !view.planSettled()
+                || view.betterPlanSought()
                 || view.revision() <= before.get().revision()) {
             return Optional.empty();
         }

@@ -43,6 +43,7 @@ public final class ComparePanel extends ReadingPanel {
         var lines = new ArrayList<String>();
         lines.add("The plan as it was at " + TimeText.minute(then.time(), scene.zone()) + ", and now:");
         if (!now.planSettled()) lines.add("the newest plan is still being drawn");
+        if (now.betterPlanSought()) lines.add("a better plan is still being looked for");
         figures(lines, then, now);
         lines.add("");
         lines.add("Clients whose times changed:");

@@ -107,7 +107,8 @@ final class AlarmView {
         String waits =
                 waiting == 0 ? "" : "   " + waiting + (waiting == 1 ? " client waits" : " clients wait") + ": i why";
         String notes = view.notes().isEmpty() ? "" : "   " + view.notes().size() + " not as wished: i why";
-        String settled = view.planSettled() ? "" : "   planning";
+        String better = view.betterPlanSought() ? "   looking for a better plan" : "";
+        String settled = view.planSettled() ? better : "   planning";
         return "no alarms" + waits + notes + settled;
     }
 

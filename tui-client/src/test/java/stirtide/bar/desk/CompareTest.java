@@ -32,6 +32,16 @@ class CompareTest {
     }
 
     @Test
+    void that_a_better_plan_is_looked_for_is_said_quietly() {
+        Bench calm = Bench.with(Samples.calm());
+        assertThat(calm.picture()).contains("no alarms").doesNotContain("better plan");
+        calm.hear(new LinkNews.Seen(Samples.improving(Samples.calm())));
+        assertThat(calm.picture()).containsPattern("no alarms.*looking for a better plan");
+        calm.type("2d");
+        assertThat(calm.picture()).contains("a better plan is still being looked for");
+    }
+
+    @Test
     void a_mark_is_what_is_compared_with_from_then_on() {
         bench.hear(new LinkNews.Seen(Samples.replanned()));
         bench.type("2dm");

@@ -51,6 +51,19 @@ class FloorTest {
         assertThat(bench.scene().pages().floor().lifted()).isFalse();
     }
 
+    @Test
+    void what_a_move_did_is_told_once_when_no_better_plan_is_looked_for_any_more() {
+        floor().press(Key.Kind.ENTER).press(Key.Kind.RIGHT).press(Key.Kind.ENTER);
+        bench.hear(new LinkNews.Tried(answered())).type("y");
+        var move = (MoveService) bench.sent.get(0);
+        var moved = Samples.moved(Samples.calm(), move.service(), move.start());
+        String told = "service " + move.service() + " moved: ";
+        bench.hear(new LinkNews.Seen(Samples.improving(moved)));
+        assertThat(bench.picture()).doesNotContain(told);
+        bench.hear(new LinkNews.Seen(moved));
+        assertThat(bench.picture()).contains(told);
+    }
+
     private Advice answered() {
         return new Advice(bench.tried.get(0), bench.nanos, Samples.moves().answer());
     }

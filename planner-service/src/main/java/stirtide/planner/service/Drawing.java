@@ -1,0 +1,89 @@
+package stirtide.planner.service;
+
+import io.vertx.core.Future;
+import io.vertx.core.Vertx;
+import io.vertx.core.WorkerExecutor;
+import java.time.Instant;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
+import stirtide.events.day.DayEvent;
+import stirtide.events.plan.Plan;
+import stirtide.planner.day.Day;
+import stirtide.planner.http.Declined;
+import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.proof.TwoSteps;
+import stirtide.planner.whatif.WhatIf;
+import stirtide.planner.whatif.WhatIfAnswer;
+import stirtide.planner.whatif.WhatIfQuestion;
+
+/**
+ * The planner on its own threads, with the rounds of improvement it is granted. First plans, better plans and questions
+ * what would happen if have a thread each, so that no first plan waits for what takes long. One thread is order enough; a
+ * queue of the library's before it would be left in the air when the service stops.
+ *
+ * @param first thread of first plans
+ * @param better thread of better plans
+ * @param beside thread of what-if questions
+ * @param asked what-if questions not answered yet
+ * @param rounds rounds granted to a better plan
+ * @param meters where the times are counted
+ */
+record Drawing(
+        WorkerExecutor first,
+        WorkerExecutor better,
+        WorkerExecutor beside,
+        AtomicInteger asked,
+        int rounds,
+        Meters meters) {
+    /** A question may take seconds, and they are answered one after the other. */
+    private static final int MOST_ASKED = 16;
+
+    static Drawing of(Vertx vertx, int rounds, Meters meters) {
+        return new Drawing(
+                vertx.createSharedWorkerExecutor("planner", 1, 30, TimeUnit.SECONDS),
+                vertx.createSharedWorkerExecutor("better-plans", 1, 60, TimeUnit.SECONDS),
+                vertx.createSharedWorkerExecutor("what-if", 1, 60, TimeUnit.SECONDS),
+                new AtomicInteger(),
+                rounds,
+                meters);
+    }
+
+    /** The plan to be shown at once. */
+    Future<DayEvent> first(PlanQuestion question) {
+        return first.executeBlocking(
+                () -> {
+                    long began = System.nanoTime();
+                    Plan plan = TwoSteps.first(question, rounds);
+                    meters.firstPlan().record(System.nanoTime() - began, TimeUnit.NANOSECONDS);
+                    return new DayEvent.PlanDrawn(plan);
+                },
+                false);
+    }
+
+    /**
+     * What the search for a better plan has to tell.
+     *
+     * @param question the question the first plan answers; asked for on the thread
+     */
+    Future<DayEvent> better(Supplier<PlanQuestion> question, Plan firstPlan) {
+        return better.executeBlocking(
+                () -> {
+                    long began = System.nanoTime();
+                    DayEvent told = TwoSteps.second(question.get(), firstPlan);
+                    boolean kept = told instanceof DayEvent.PlanKept;
+                    meters.betterPlan(kept).record(System.nanoTime() - began, TimeUnit.NANOSECONDS);
+                    return told;
+                },
+                false);
+    }
+
+    /** Answers what-if questions on a thread of their own, so that no plan waits for them. */
+    Future<WhatIfAnswer> ask(Day day, WhatIfQuestion question, Instant now) {
+        if (asked.get() >= MOST_ASKED)
+            return Future.failedFuture(Declined.notNow("too many questions what would happen if; try again"));
+        asked.incrementAndGet();
+        return beside.executeBlocking(() -> WhatIf.answer(day, question, now), false)
+                .onComplete(answered -> asked.decrementAndGet());
+    }
+}

@@ -1,0 +1,120 @@
+package stirtide.planner.service;
+
+import io.vertx.core.Future;
+import io.vertx.core.Vertx;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import stirtide.events.day.DayEvent;
+import stirtide.planner.day.Day;
+import stirtide.planner.log.LogFailure;
+
+/**
+ * One of the steps in which a day is planned, one task after the other. What a task has found is stored only if the day
+ * still wants just that; else it is dropped and the newest task is taken up. Confined to the context of its day.
+ */
+final class PlanLane {
+    private static final Logger LOG = LoggerFactory.getLogger("stirtide.plan");
+    private static final long RETRY_MILLIS = 2_000;
+    private static final long STOP_PATIENCE_MILLIS = 2_000;
+
+    private final Vertx vertx;
+    private final DayKeeper keeper;
+    private final Function<Day, Optional<Task>> wanted;
+    private final Runnable done;
+    private Future<?> inHand = Future.succeededFuture();
+    private boolean busy;
+    private boolean stopped;
+    private long hopelessRevision;
+
+    /**
+     * A plan to be drawn.
+     *
+     * @param revision newest event the plan is to know; tells tasks apart
+     * @param asOf time of that event
+     * @param draw draws on another thread and gives what is to be stored
+     */
+    record Task(long revision, Instant asOf, Supplier<Future<DayEvent>> draw) {}
+
+    /**
+     * @param wanted the task a day wants done, if any
+     * @param done is called when there is nothing to be done, or a task is over
+     */
+    PlanLane(Vertx vertx, DayKeeper keeper, Function<Day, Optional<Task>> wanted, Runnable done) {
+        this.vertx = vertx;
+        this.keeper = keeper;
+        this.wanted = wanted;
+        this.done = done;
+    }
+
+    /** Takes up the task the day wants done, if it has none in hand. */
+    void wake() {
+        if (busy || stopped) return;
+        task().ifPresent(this::take);
+    }
+
+    /** Whether nothing is in hand and nothing wanted that could be done. */
+    boolean idle() {
+        return stopped || !busy && task().isEmpty();
+    }
+
+    private Optional<Task> task() {
+        return wanted.apply(keeper.day()).filter(task -> task.revision() != hopelessRevision);
+    }
+
+    private void take(Task task) {
+        busy = true;
+        Future<DayEvent> found = task.draw().get();
+        inHand = found;
+        found.compose(event -> stopped ? Future.succeededFuture() : keeper.step(() -> keepIfWanted(task, event)))
+                .onSuccess(kept -> goOn())
+                .onFailure(failed -> giveUpOn(task, failed));
+    }
+
+    private Future<Void> keepIfWanted(Task task, DayEvent event) {
+        boolean still = wanted.apply(keeper.day())
+                .filter(newest -> newest.revision() == task.revision())
+                .isPresent();
+        return still ? keeper.append(List.of(event), task.asOf()).mapEmpty() : Future.succeededFuture();
+    }
+
+    private void goOn() {
+        busy = false;
+        done.run();
+    }
+
+    /**
+     * Draws no more; what is in hand is dropped, for the next start draws the same.
+     *
+     * @return when nothing is in hand any more, or it has taken long enough
+     */
+    Future<?> stop() {
+        stopped = true;
+        if (inHand.isComplete()) return Future.succeededFuture();
+        return Future.any(inHand, vertx.timer(STOP_PATIENCE_MILLIS, TimeUnit.MILLISECONDS))
+                .otherwiseEmpty();
+    }
+
+    /** A log that failed is tried again; a planner that failed would fail again on the same question. */
+    private void giveUpOn(Task task, Throwable failed) {
+        if (stopped) return;
+        if (failed instanceof LogFailure log) {
+            if (log.kind() == LogFailure.Kind.READ_ONLY) {
+                stop();
+                done.run();
+                return;
+            }
+            LOG.warn("{}: plan not stored: {}", keeper.name(), failed.getMessage());
+            vertx.setTimer(RETRY_MILLIS, timer -> goOn());
+            return;
+        }
+        LOG.error("{}: no plan for revision {}", keeper.name(), task.revision(), failed);
+        hopelessRevision = task.revision();
+        goOn();
+    }
+}
