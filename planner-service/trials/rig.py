@@ -3,6 +3,8 @@ import http.client, json, os, re, signal, socket, subprocess, sys, tempfile, tim
 
 HERE = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
 ROOT = os.path.dirname(HERE)
+# The service closes a connection on which nothing was asked for twelve.
+QUIET_SECONDS = 8
 failed = []
 
 
@@ -137,6 +139,7 @@ class Line:
     def __init__(self, port, token=None, patience=60):
         self.port, self.token, self.patience = port, token, patience
         self.connection = None
+        self.used = 0
         self.sent_anew = 0
 
     def ask(self, method, path, body=None, **headers):
@@ -148,12 +151,16 @@ class Line:
         if body is not None:
             head["content-type"] = "application/json"
             body = body if isinstance(body, (str, bytes)) else json.dumps(body)
+        if time.monotonic() - self.used > QUIET_SECONDS:
+            self.close()
         if self.connection is None:
             self.connection = http.client.HTTPConnection("127.0.0.1", self.port, timeout=self.patience)
         try:
             self.connection.request(method, path, body, head)
             answer = self.connection.getresponse()
-            return answer.status, answer.headers, answer.read()
+            content = answer.read()
+            self.used = time.monotonic()
+            return answer.status, answer.headers, content
         except (OSError, http.client.HTTPException):
             self.close()
             raise

@@ -26,8 +26,8 @@ final class Once {
             out.flush();
             return out.checkError() ? ExitCode.TERMINAL_GONE : ExitCode.OK;
         } catch (IOException noService) {
-            String message = noService.getMessage() == null ? "the service cannot be reached" : noService.getMessage();
-            errors.println("bar: no picture of " + options.day() + " from " + options.server() + ": " + message);
+            errors.println("bar: no picture of " + options.day() + " from " + options.server() + ": "
+                    + ServiceApi.reason(noService));
             return ExitCode.NO_SERVICE;
         }
     }

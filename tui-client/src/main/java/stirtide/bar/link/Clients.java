@@ -11,6 +11,7 @@ import java.security.KeyStore;
 import java.security.cert.Certificate;
 import java.security.cert.CertificateFactory;
 import java.time.Duration;
+import java.util.Collection;
 import java.util.Optional;
 import javax.net.ssl.SSLContext;
 import javax.net.ssl.TrustManager;
@@ -31,13 +32,28 @@ final class Clients {
         return builder.build();
     }
 
-    private static SSLContext trusting(Path file) {
+    /** Whether a file that can be read holds certificates in PEM, one at least. */
+    static boolean holdsCertificates(Path file) {
+        try {
+            return !certificates(file).isEmpty();
+        } catch (IOException | GeneralSecurityException none) {
+            return false;
+        }
+    }
+
+    private static Collection<? extends Certificate> certificates(Path file)
+            throws IOException, GeneralSecurityException {
         try (InputStream pem = Files.newInputStream(file)) {
+            return CertificateFactory.getInstance("X.509").generateCertificates(pem);
+        }
+    }
+
+    private static SSLContext trusting(Path file) {
+        try {
             KeyStore known = KeyStore.getInstance(KeyStore.getDefaultType());
             known.load(null, null);
             int number = 0;
-            for (Certificate certificate :
-                    CertificateFactory.getInstance("X.509").generateCertificates(pem))
+            for (Certificate certificate : certificates(file))
                 known.setCertificateEntry("trusted-" + number++, certificate);
             TrustManagerFactory trust = TrustManagerFactory.getInstance(TrustManagerFactory.getDefaultAlgorithm());
             trust.init(known);

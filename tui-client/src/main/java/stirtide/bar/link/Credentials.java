@@ -15,10 +15,17 @@ public record Credentials(Optional<Path> tokenFile, Optional<Path> trust) {
     /** Nothing: an open service on this machine. */
     public static final Credentials NONE = new Credentials(Optional.empty(), Optional.empty());
 
+    private static final String CERTIFICATES = "certificates in PEM";
+
     /** What is wrong with the files, in a sentence. */
     public Optional<String> problem() {
         return unreadable("--token-file", tokenFile, "the token planner-service/care token printed")
-                .or(() -> unreadable("--trust", trust, "certificates in PEM"));
+                .or(() -> unreadable("--trust", trust, CERTIFICATES))
+                .or(() -> trust.filter(path -> !Clients.holdsCertificates(path)).map(Credentials::noCertificates));
+    }
+
+    private static String noCertificates(Path file) {
+        return "--trust takes a file with " + CERTIFICATES + "; " + file + " holds none";
     }
 
     private static Optional<String> unreadable(String option, Optional<Path> file, String accepted) {

@@ -13,6 +13,7 @@ import java.net.http.HttpTimeoutException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import javax.net.ssl.SSLException;
 import org.jspecify.annotations.Nullable;
 import stirtide.bar.scene.Advice;
 import stirtide.events.command.CommandRequest;
@@ -263,7 +264,9 @@ public final class ServiceApi {
     }
 
     /** A failure in a few words for the header. */
-    static String reason(IOException failure) {
+    public static String reason(IOException failure) {
+        if (failure instanceof SSLException)
+            return "its certificate is not known here: name it with --trust FILE (" + failure.getMessage() + ")";
         if (failure instanceof HttpTimeoutException) return "the service did not answer in time";
         String message = failure.getMessage();
         return message == null || message.isBlank() ? "the service cannot be reached" : message;
