@@ -1,5 +1,7 @@
 package stirtide.planner;
 
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -144,6 +146,12 @@ class ArchitectureTest {
     @Test
     void packages_have_no_cycles() {
         slices().matching("stirtide.planner.(*)..").should().beFreeOfCycles().check(MAIN);
+    }
+
+    /** CVE-2026-6860: the HTTP library remembers every server name it was ever asked for; see docs/dependencies.md. */
+    @Test
+    void certificates_are_not_chosen_by_server_name() {
+        noClasses().should().callMethodWhere(target(name("setSni"))).check(MAIN);
     }
 
     @Test
