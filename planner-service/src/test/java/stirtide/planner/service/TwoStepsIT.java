@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent.PlanDrawn;
 import stirtide.events.day.DayEvent.PlanKept;
 import stirtide.events.day.StoredEvent;
@@ -22,10 +24,22 @@ class TwoStepsIT {
     @TempDir
     Path cut;
 
+    /** Three clients at one minute and one assistant: no plan is as good as if each had the bar to itself. */
+    private static CommandRequest allAtOnce() {
+        return SmallSalon.request(
+                "open-day-1",
+                new DayCommand.OpenDay(
+                        SmallSalon.setup(),
+                        List.of(
+                                SmallSalon.booking("b-1", "full", 1, "09:00", "long"),
+                                SmallSalon.booking("b-2", "half", 2, "09:00", "medium"),
+                                SmallSalon.booking("b-3", "full", 3, "09:00", "medium"))));
+    }
+
     private static List<StoredEvent> opened(Path folder) throws Exception {
         try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
             SalonClient client = new SalonClient(service.port());
-            assertThat(client.open(SmallSalon.opening()).statusCode()).isEqualTo(201);
+            assertThat(client.open(allAtOnce()).statusCode()).isEqualTo(201);
             client.advance(SmallSalon.MORNING);
             DayView view = client.view(SmallSalon.DAY);
             assertThat(view.planSettled()).isTrue();
