@@ -64,7 +64,7 @@ final class Sealing {
     static Optional<String> open(ClientKey client, String sealed) {
         try {
             byte[] whole = Base64.getUrlDecoder().decode(sealed);
-            if (whole.length <= NONCE_BYTES) return Optional.empty();
+            if (whole.length < NONCE_BYTES + TAG_BITS / Byte.SIZE) return Optional.empty();
             byte[] key = HexFormat.of().parseHex(client.key());
             byte[] clear = cipher(Cipher.DECRYPT_MODE, client, key, Arrays.copyOf(whole, NONCE_BYTES))
                     .doFinal(whole, NONCE_BYTES, whole.length - NONCE_BYTES);

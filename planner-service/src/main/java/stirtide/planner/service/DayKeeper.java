@@ -47,8 +47,12 @@ final class DayKeeper {
         return day;
     }
 
-    /** Reads the stream from where the state stands and applies it. */
-    Future<Void> readOn() {
+    /** Reads the stream to its end, as a step of its own: whoever wants something of a day half read waits for it. */
+    Future<Void> read() {
+        return steps.add(this::readOn);
+    }
+
+    private Future<Void> readOn() {
         return log.read(name, day.revision(), EventLog.READ_LIMIT).compose(events -> {
             if (events.isEmpty()) {
                 doubtful = false;

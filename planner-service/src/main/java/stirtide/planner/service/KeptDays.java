@@ -120,7 +120,7 @@ final class KeptDays {
 
     private Future<Void> readWhole(String name) {
         KeptDay kept = keep(name);
-        return kept.keeper().readOn().onSuccess(done -> {
+        return kept.keeper().read().onSuccess(done -> {
             if (!kept.day().closed()) return;
             write(name, RestingDays.Resting.of(kept.day()));
             layToRest(name);
@@ -144,7 +144,7 @@ final class KeptDays {
             }
             KeptDay kept = keep(name);
             return kept.keeper()
-                    .readOn()
+                    .read()
                     .onSuccess(read -> {
                         resting.forget(name);
                         look(name);

@@ -60,6 +60,8 @@ class ClientKeysTest {
         String changed =
                 one.substring(0, one.length() - 3) + (last == 'A' ? 'B' : 'A') + one.substring(one.length() - 2);
         assertThat(keys.shown(changed)).isEqualTo(ClientKeys.ERASED);
+        for (int end = one.lastIndexOf(':') + 2; end < one.length(); end++)
+            assertThat(keys.shown(one.substring(0, end))).isEqualTo(ClientKeys.ERASED);
     }
 
     @Test
