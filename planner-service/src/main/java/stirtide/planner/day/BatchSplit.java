@@ -72,7 +72,7 @@ final class BatchSplit {
                 whole.worstHighRatioThousandths());
     }
 
-    /** What one of the bowls holds of a mix that was weighed; ratio and judgement are those of the whole. */
+    /** What one of the bowls holds of a mix that was weighed; ratio and judgment are those of the whole. */
     static Weighed of(Weighed whole, int poured, boolean second) {
         int[] share = share(whole.lightenerMilligrams(), whole.developerParts(), poured, second);
         return new Weighed(

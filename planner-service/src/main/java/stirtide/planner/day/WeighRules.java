@@ -51,7 +51,7 @@ final class WeighRules {
                                 : "Weigh in the whole mix in bowl " + batch.mixedIn() + ", then divide it."));
     }
 
-    /** Developer per lightener, rounded to nearest, half up; used on screens only. The judgement is exact. */
+    /** Developer per lightener, rounded to nearest, half up; used on screens only. The judgment is exact. */
     static int ratioThousandths(long lightener, List<DeveloperPart> parts) {
         return (int) Math.min(Integer.MAX_VALUE, (2000 * sum(parts) + lightener) / (2 * lightener));
     }

@@ -11,7 +11,7 @@ import stirtide.planner.day.Day;
  */
 final class Cautions {
     private static final List<String> ALWAYS = List.of(
-            "The maker's leaflet, local rules and a licensed colorist's judgement come before this plan.",
+            "The maker's leaflet, local rules and a licensed colorist's judgment come before this plan.",
             "Wear gloves and keep the mix out of eyes; if it gets in, rinse with water at once and get medical help.",
             "Air the room and do not breathe the powder: persulfates can cause asthma.",
             "Use a bowl and brush without metal.",

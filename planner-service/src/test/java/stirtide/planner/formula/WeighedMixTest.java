@@ -17,7 +17,7 @@ import stirtide.planner.formula.WeighedMix.Fault;
 import stirtide.planner.formula.WeighedMix.Part;
 
 /**
- * The judgement of what was weighed against every corner of the box of errors, written apart from it, and against the
+ * The judgment of what was weighed against every corner of the box of errors, written apart from it, and against the
  * search and the advice it must agree with. Limits of error: OIML R 76-1:2006, table 6, as in {@link EveryWeighing}.
  */
 class WeighedMixTest {
@@ -96,7 +96,7 @@ class WeighedMixTest {
         assertThat(planned).isGreaterThan(200);
     }
 
-    /** When the advice says that a bowl is ready, the judgement lets it go; when it asks for a correction, it may not. */
+    /** When the advice says that a bowl is ready, the judgment lets it go; when it asks for a correction, it may not. */
     @ParameterizedTest
     @ValueSource(longs = {61, 62})
     void what_the_advice_calls_ready_is_inside(long seed) {

@@ -57,8 +57,8 @@ public final class BowlPanel extends ReadingPanel {
                 + at(planned.neededFrom(), scene) + " to " + at(planned.neededTo(), scene) + ", life ends "
                 + at(planned.lifeEnds(), scene));
         lines.add(
-                planned.personId().map(person -> scene.name(person) + " mixes").orElse("the stylist mixes") + ", scale "
-                        + planned.scaleId() + ", bowl size " + planned.bowlSizeId());
+                planned.personId().map(person -> scene.name(person) + " mixes").orElse("the stylist mixes")
+                        + ", scale: " + planned.scaleId() + ", bowl size: " + planned.bowlSizeId());
         lines.add("");
         row.batch().ifPresent(batch -> {
             lines.add("One mix, two bowls: " + BatchWords.bowls(batch) + ", " + BatchWords.chairs(batch));

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import stirtide.bar.frame.Pane;
-import stirtide.bar.frame.Style;
 import stirtide.bar.keys.Binding;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.Place;
@@ -60,11 +58,5 @@ public final class KeysPanel extends ReadingPanel {
         else if (key.is(Key.Kind.ERASE) && !typed.isEmpty()) typed = typed.substring(0, typed.length() - 1);
         else return super.press(key, machine, scene);
         return new PanelAnswer.Stay();
-    }
-
-    @Override
-    public void draw(Pane inside, Scene scene) {
-        super.draw(inside, scene);
-        inside.right(inside.width() - 1, inside.height() - 1, 24, "type to narrow down", Style.DIM);
     }
 }

@@ -71,7 +71,7 @@ final class RatioCheck {
     List<String> advice(OptionalInt lightener, Optional<List<Integer>> liquids) {
         if (lightener.isEmpty()) return List.of();
         int grams = lightener.getAsInt();
-        if (liquids.isEmpty()) return List.of("inside with " + developerRange(grams) + " of developer in all");
+        if (liquids.isEmpty()) return List.of("directions take " + developerRange(grams) + " of developer in all");
         int developer = sum(liquids.get());
         if (isOverfull(grams, developer)) return List.of("more than the bowl may hold: " + roomText());
         String doubt = isInsideAsShown(grams, developer) ? " if the scale errs" : "";

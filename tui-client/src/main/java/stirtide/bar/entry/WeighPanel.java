@@ -283,9 +283,11 @@ public final class WeighPanel extends FieldsPanel {
             messages.addAll(pours.sentence(poured())
                     .map(List::of)
                     .orElseGet(() -> new RatioCheck(target).advice(lightener.milligrams(), weighedLiquids())));
+        // What the directions take, told before the liquids are in, is a help and no warning.
+        boolean help = reason().isEmpty() && weighedLiquids().isEmpty() && !askingAgain();
         int row = firstRow;
         for (String message : messages) {
-            String mark = "! ";
+            String mark = help ? "  " : "! ";
             for (String line : Lines.wrap(message, COLUMNS - 4)) {
                 if (row < firstRow + MESSAGE_ROWS) inside.put(1, row++, mark + line, Style.STRONG);
                 mark = "  ";

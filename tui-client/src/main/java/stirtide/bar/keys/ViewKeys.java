@@ -94,7 +94,7 @@ final class ViewKeys {
                         "the earliest start of a walk-in at which nobody waits"),
                 character(FLOOR, Action.ONE_MORE, 'x', "one more", "what one more assistant at the bar would do"),
                 character(FLOOR, Action.COMPARE, 'd', "compare", "the plan before the last move or mark, and now"),
-                character(FLOOR, Action.SCALE, 't', "scale", "more or fewer minutes a cell"),
+                character(FLOOR, Action.SCALE, 't', "span", "more or fewer minutes a cell"),
                 character(FLOOR, Action.NOW, 'g', "now", "back to the clock"));
     }
 

@@ -81,7 +81,8 @@ final class AlarmView {
 
     // The service's sentence is long; where the life of a bowl is at stake the time left says it in a line.
     private static String words(DayView.AlarmCard alarm, Scene scene) {
-        String head = "bowl " + alarm.bowl() + "  chair " + alarm.chair() + "  ";
+        String bowlName = alarm.bowl().isEmpty() ? "" : "bowl " + alarm.bowl() + "  ";
+        String head = bowlName + (alarm.chair() == 0 ? "" : "chair " + alarm.chair() + "  ");
         Optional<String> left = scene.view().stream()
                 .flatMap(view -> view.live().stream())
                 .filter(bowl -> bowl.bowl().equals(alarm.bowl()))
@@ -93,7 +94,8 @@ final class AlarmView {
         if (left.isPresent() && alarm.kind().equals("LOW_LIFE")) {
             return head + "LOW LIFE " + left.get() + ": use it up or bin it";
         }
-        boolean named = alarm.sentence().contains(alarm.bowl());
+        String place = alarm.bowl().isEmpty() ? "chair " + alarm.chair() : alarm.bowl();
+        boolean named = alarm.sentence().contains(place);
         return named ? alarm.sentence() : head + alarm.sentence();
     }
 

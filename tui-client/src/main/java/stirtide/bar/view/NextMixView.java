@@ -73,7 +73,7 @@ final class NextMixView {
     private static void roomy(Pane pane, DayView.QueuedBowl next, Scene scene) {
         Pane side = pane.part(38, 3, pane.width() - 38, 4);
         side.fit(0, 0, side.width(), mixer(next, scene), Style.TEXT);
-        side.fit(0, 1, side.width(), "scale " + next.bowl().scaleId(), Style.DIM);
+        side.fit(0, 1, side.width(), "scale: " + next.bowl().scaleId(), Style.DIM);
         side.fit(0, 2, side.width(), size(next), Style.DIM);
         recipe(pane.part(2, 8, pane.width() - 2, 6), next, true);
     }
@@ -93,7 +93,7 @@ final class NextMixView {
         return next.batch()
                 .map(batch -> "bowls " + batch.mixedIn().bowlSizeId() + ", "
                         + batch.pouredInto().bowlSizeId())
-                .orElse("bowl size " + next.bowl().bowlSizeId());
+                .orElse("bowl size: " + next.bowl().bowlSizeId());
     }
 
     private static void recipe(Pane pane, DayView.QueuedBowl next, boolean roomy) {
@@ -121,17 +121,20 @@ final class NextMixView {
         pane.fit(GRAMS_WIDTH + 2, row, pane.width() - GRAMS_WIDTH - 2, text, Style.TEXT);
     }
 
+    // Half a sentence of a caution says less than that there are some.
+    private static String count(List<String> cautions) {
+        return cautions.size() == 1 ? "1 caution" : cautions.size() + " cautions";
+    }
+
     private static void caution(Pane pane, int row, DayView.QueuedBowl next, Scene scene) {
         List<String> cautions = next.cautions();
         String tests = scene.view()
                 .map(view -> TestWords.shortly(view, next.bowl().service()))
                 .orElse("");
         if (!cautions.isEmpty() || !tests.isEmpty()) {
-            String tail = "   Enter: all";
+            String tail = "   Enter: read";
             int room = pane.width() - 2 - tail.length();
-            String first = cautions.isEmpty()
-                    ? ""
-                    : "first " + next.lightenerName() + " today: " + String.join("; ", cautions);
+            String first = cautions.isEmpty() ? "" : "first " + next.lightenerName() + " today, " + count(cautions);
             String text = "! " + tests + (tests.isEmpty() || first.isEmpty() ? "" : "; ") + first;
             pane.put(2, row, Pane.cut(text, room) + tail, Style.STRONG);
         } else if (next.bowl().waitMinutes() > 0) {

@@ -14,6 +14,7 @@ import stirtide.events.view.DayView;
 final class QueueView {
     private static final int ZONES = 24;
     private static final int LEAST_ZONES = 10;
+    private static final String MARK_WORDS = " ! cautions or tests: Enter ";
 
     private QueueView() {}
 
@@ -27,6 +28,8 @@ final class QueueView {
         int first = Math.max(0, Math.min(picked - shown + 1, later.size() - shown));
         for (int row = 0; row < Math.min(shown, later.size()); row++)
             draw(pane, 1 + row, later.get(first + row), scene, broad, first + row == picked);
+        if (later.stream().skip(first).limit(shown).anyMatch(bowl -> isMarked(bowl, scene)))
+            pane.put(pane.width() - MARK_WORDS.length() - 2, 0, MARK_WORDS, Style.DIM);
         int more = later.size() - first - shown;
         if (later.size() > rows) pane.put(2, rows, more + " more later", Style.DIM);
     }
@@ -55,11 +58,7 @@ final class QueueView {
         // A blend part by part would leave no room for the zones.
         boolean cramped = !broad && end - 4 - each.length() - 1 - ZONES < Math.min(LEAST_ZONES, zones.length());
         String grams = cramped ? grams(bowl, true) : each;
-        boolean marked = !bowl.cautions().isEmpty()
-                || scene.view()
-                        .filter(view ->
-                                !TestWords.open(view, bowl.bowl().service()).isEmpty())
-                        .isPresent();
+        boolean marked = isMarked(bowl, scene);
         if (broad) {
             pane.fit(ZONES, row, 19, zones, style);
             pane.right(end - 8, row, 26, grams, style);
@@ -69,6 +68,14 @@ final class QueueView {
             pane.right(end - 3, row, 26, grams, style).put(end - 1, row, marked ? "!" : "", style);
         }
         pane.put(end + 1, row, TimeText.minute(bowl.bowl().mixStart(), scene.zone()), style);
+    }
+
+    private static boolean isMarked(DayView.QueuedBowl bowl, Scene scene) {
+        return !bowl.cautions().isEmpty()
+                || scene.view()
+                        .filter(view ->
+                                !TestWords.open(view, bowl.bowl().service()).isEmpty())
+                        .isPresent();
     }
 
     private static String mix(DayView.BatchCard batch, String bowl) {

@@ -35,7 +35,7 @@ class RatioCheckTest {
     @Test
     void with_lightener_alone_it_says_how_much_developer_is_inside() {
         assertThat(check.advice(OptionalInt.of(40_000), Optional.empty()))
-                .containsExactly("inside with 60.3 to 99.6 g of developer in all");
+                .containsExactly("directions take 60.3 to 99.6 g of developer in all");
         assertThat(check.advice(OptionalInt.empty(), Optional.empty())).isEmpty();
     }
 
