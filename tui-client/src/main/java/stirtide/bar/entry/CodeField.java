@@ -4,9 +4,16 @@ import java.util.Optional;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 
-/** A short secret code: digits that are never shown. */
+/**
+ * A short secret code: digits that are never shown. Digits that come all at once were held up by a slow line, so they are
+ * taken; a burst that is no code leaves nothing of itself.
+ */
 final class CodeField extends TypedField {
     static final int DIGITS = 6;
+
+    private static final String ACCEPTED = "takes six digits";
+
+    private boolean isNoCode;
 
     CodeField() {
         super("code", DIGITS, "");
@@ -14,13 +21,16 @@ final class CodeField extends TypedField {
 
     @Override
     Optional<String> refusal(char letter, boolean machine) {
-        if (machine) return Optional.of("takes fingers only: keys came faster than a person types");
-        return letter >= '0' && letter <= '9' ? Optional.empty() : Optional.of("takes six digits");
+        boolean digit = letter >= '0' && letter <= '9';
+        boolean tooMuch = machine && (!digit || text().length() >= DIGITS);
+        isNoCode = machine && (isNoCode || tooMuch);
+        if (isNoCode) clear();
+        return digit && !isNoCode ? Optional.empty() : Optional.of(ACCEPTED);
     }
 
     @Override
     public Optional<String> problem() {
-        return text().length() == DIGITS ? Optional.empty() : Optional.of("takes six digits");
+        return text().length() == DIGITS ? Optional.empty() : Optional.of(ACCEPTED);
     }
 
     @Override

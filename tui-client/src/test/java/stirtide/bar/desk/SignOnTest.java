@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import stirtide.bar.Samples;
 import stirtide.bar.keys.Key;
 import stirtide.bar.link.LinkNews;
@@ -65,6 +67,30 @@ class SignOnTest {
                 .isInstanceOfSatisfying(
                         DayCommand.BeginBowl.class,
                         begin -> assertThat(begin.personId()).isEqualTo("bohdan"));
+    }
+
+    @Test
+    void six_digits_that_come_all_at_once_are_all_taken() {
+        bench.type("0").type("b").press(Key.Kind.ENTER).burst("123456");
+        assertThat(bench.picture()).contains("[****** ");
+        bench.press(Key.Kind.ENTER);
+        assertThat(bench.signOns).containsExactly("bohdan 123456");
+    }
+
+    @Test
+    void six_digits_and_enter_in_one_burst_are_a_sign_on() {
+        bench.type("0").type("b").press(Key.Kind.ENTER).burst("654321\r\n");
+        assertThat(bench.signOns).containsExactly("bohdan 654321");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"40.2 g\r\n", "40.25\r", "400600812345\r", "1234567\r", "123456 \r"})
+    void a_burst_that_is_no_code_leaves_nothing_behind(String burst) {
+        bench.type("0").type("b").press(Key.Kind.ENTER).burst(burst);
+        assertThat(bench.picture()).contains("code takes six digits").doesNotContain("[*");
+        assertThat(bench.signOns).isEmpty();
+        bench.type("123456").press(Key.Kind.ENTER);
+        assertThat(bench.signOns).containsExactly("bohdan 123456");
     }
 
     @Test
