@@ -385,7 +385,8 @@ public final class Samples {
                 List.of(new MoveAdvice.MoveEffect(
                         List.of(first, second),
                         new PlanFigures(0, 0, 38_000, 22, 6),
-                        "Nobody waits any more, and the bar mixes bowl 8a itself.")));
+                        "Nobody waits any more, and the bar mixes bowl 8a itself.")),
+                0);
         return new Advice(new Advice.Ask.Moves(), 0, Optional.of(new Advice.Answer.Moves(advice)));
     }
 

@@ -36,7 +36,14 @@ final class MovesPage {
         return "What a move would do, " + setup.salon().name() + ", " + setup.date() + "\n\n"
                 + "As booked: " + figures(advice.present()) + ".\n\n"
                 + "One move, best first:\n" + lines(advice.singles())
-                + "\nTwo moves that do more together, best first:\n" + lines(advice.pairs());
+                + "\nTwo moves that do more together, best first:\n" + lines(advice.pairs())
+                + untried(advice.untried());
+    }
+
+    private static String untried(int services) {
+        if (services == 0) return "";
+        return "\nNot tried, as the day is large: " + services + (services == 1 ? " service" : " services")
+                + " that may move, those farthest from any client who waits.\n";
     }
 
     private static String figures(PlanFigures figures) {

@@ -10,8 +10,10 @@ import java.util.List;
  * @param present the plan without a move
  * @param singles best move of each service that may move
  * @param pairs best moves of two services together that are better than either alone
+ * @param untried services that may move and were not tried, because the day has very many
  */
-public record MoveAdvice(long basedOnRevision, PlanFigures present, List<MoveEffect> singles, List<MoveEffect> pairs) {
+public record MoveAdvice(
+        long basedOnRevision, PlanFigures present, List<MoveEffect> singles, List<MoveEffect> pairs, int untried) {
     public MoveAdvice {
         singles = List.copyOf(singles);
         pairs = List.copyOf(pairs);

@@ -32,7 +32,7 @@ final class Answers {
 
     /** A text as it is kept: client references stay sealed. */
     static void raw(RoutingContext ctx, int status, Buffer json) {
-        if (ctx.response().closed()) return;
+        if (ctx.response().headWritten() || ctx.response().closed()) return;
         ctx.response()
                 .setStatusCode(status)
                 .putHeader("content-type", "application/json")

@@ -22,6 +22,7 @@ final class ApiRouter {
 
     private final Vertx vertx;
     private final int bodyMillis;
+    private final int answerMillis;
     private final Doorkeeper door;
     private final DayDesk desk;
     private final Refusals refusals;
@@ -32,6 +33,7 @@ final class ApiRouter {
     ApiRouter(Vertx vertx, Door door, DayDesk desk, Feeds feeds, Refusals refusals) {
         this.vertx = vertx;
         this.bodyMillis = door.limits().bodyMillis();
+        this.answerMillis = door.limits().answerMillis();
         this.door = new Doorkeeper(vertx, door, desk);
         this.desk = desk;
         this.refusals = refusals;
@@ -86,6 +88,7 @@ final class ApiRouter {
             Handler<RoutingContext> handler = Optional.ofNullable(unused.remove(id))
                     .orElseThrow(() -> new IllegalStateException("the contract's operation has no handler: " + id));
             builder.getRoute(id).addHandler(ctx -> {
+                answerInTime(ctx);
                 if (door.admits(ctx, id)) atHand(ctx, handler);
             });
         }
@@ -95,6 +98,15 @@ final class ApiRouter {
         for (int status = 400; status < 600; status++) router.errorHandler(status, Problems::failed);
         router.route().order(-1).handler(refusals::watch);
         return router;
+    }
+
+    /** Nobody who waits for an answer is left with a closed line. */
+    private void answerInTime(RoutingContext ctx) {
+        long timer = vertx.setTimer(answerMillis, late -> {
+            if (!ctx.response().headWritten())
+                Problems.send(ctx, Declined.late().problem());
+        });
+        ctx.addEndHandler(ended -> vertx.cancelTimer(timer));
     }
 
     /** A day that is over may have to be read first. */

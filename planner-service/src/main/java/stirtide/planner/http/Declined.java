@@ -18,6 +18,15 @@ public final class Declined extends RuntimeException {
         return new Declined(503, "NOT_NOW", sentence);
     }
 
+    /** It takes longer than anybody is let wait; it may still be carried out. */
+    static Declined late() {
+        return new Declined(
+                503,
+                "ANSWER_LATE",
+                "it takes too long to wait for; whether it was carried out is not known. A command sent again with the same"
+                        + " commandId is carried out once");
+    }
+
     /** Nothing is stored until an operator has looked. */
     public static Declined readOnly() {
         return new Declined(

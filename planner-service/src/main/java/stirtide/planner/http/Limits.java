@@ -11,6 +11,8 @@ package stirtide.planner.http;
  * @param quietSeconds seconds after which a connection on which no whole request comes is closed: nothing is asked, the
  *     headers dribble in, or the last answer is not read
  * @param bodyMillis milliseconds within which a body must be complete
+ * @param answerMillis milliseconds after which whoever waits for an answer is told that there is none yet; shorter than what
+ *     an idle connection is granted
  * @param beatMillis milliseconds between two comments on an open line; a listener whose line is full for three is let go
  */
 public record Limits(
@@ -21,10 +23,11 @@ public record Limits(
         int commandsPerMinute,
         int quietSeconds,
         int bodyMillis,
+        int answerMillis,
         int beatMillis) {
     /** For a service that only its own machine reaches: one address is everybody. */
-    public static final Limits LOOPBACK = new Limits(2000, 2000, 1000, 1000, 600, 12, 10_000, 5_000);
+    public static final Limits LOOPBACK = new Limits(2000, 2000, 1000, 1000, 600, 12, 10_000, 25_000, 5_000);
 
     /** For a service on a network. */
-    public static final Limits NETWORK = new Limits(2000, 64, 1000, 20, 600, 12, 10_000, 5_000);
+    public static final Limits NETWORK = new Limits(2000, 64, 1000, 20, 600, 12, 10_000, 25_000, 5_000);
 }

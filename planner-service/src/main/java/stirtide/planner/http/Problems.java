@@ -25,6 +25,7 @@ final class Problems {
     /** Sends a problem, unless an answer has begun already. */
     static void send(RoutingContext ctx, Problem problem) {
         HttpServerResponse response = ctx.response();
+        if (response.ended()) return;
         if (response.headWritten() || response.closed()) {
             ctx.request().connection().close();
             return;

@@ -59,6 +59,11 @@ final class WhatIfHandlers {
         if (answer instanceof WhatIfAnswer.Moves moves) Answers.json(ctx, 200, moves.advice());
         if (answer instanceof WhatIfAnswer.WalkIn walkIn) Answers.json(ctx, 200, walkIn.advice());
         if (answer instanceof WhatIfAnswer.ExtraAssistant extra) Answers.json(ctx, 200, extra.advice());
+        if (answer instanceof WhatIfAnswer.BrokenOff)
+            Problems.send(
+                    ctx,
+                    Declined.notNow("the planner found no answer in time; the day is large or much is asked at once")
+                            .problem());
         if (answer instanceof WhatIfAnswer.Refused refused)
             Problems.send(
                     ctx,

@@ -6,6 +6,7 @@ import io.vertx.core.WorkerExecutor;
 import java.time.Instant;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import stirtide.events.day.DayEvent;
 import stirtide.events.plan.Plan;
@@ -38,6 +39,9 @@ record Drawing(
         Meters meters) {
     /** A question may take seconds, and they are answered one after the other. */
     private static final int MOST_ASKED = 16;
+
+    /** From asking, the time in the line included; shorter than anybody is let wait for an answer. */
+    private static final long LONGEST_NANOS = TimeUnit.SECONDS.toNanos(20);
 
     static Drawing of(Vertx vertx, int rounds, Meters meters) {
         return new Drawing(
@@ -78,12 +82,14 @@ record Drawing(
                 false);
     }
 
-    /** Answers what-if questions on a thread of their own, so that no plan waits for them. */
+    /** Answers what-if questions on a thread of their own, so that no plan waits for them, or breaks them off. */
     Future<WhatIfAnswer> ask(Day day, WhatIfQuestion question, Instant now) {
         if (asked.get() >= MOST_ASKED)
             return Future.failedFuture(Declined.notNow("too many questions what would happen if; try again"));
         asked.incrementAndGet();
-        return beside.executeBlocking(() -> WhatIf.answer(day, question, now), false)
+        long began = System.nanoTime();
+        BooleanSupplier tooLong = () -> System.nanoTime() - began > LONGEST_NANOS;
+        return beside.executeBlocking(() -> WhatIf.answer(day, question, now, tooLong), false)
                 .onComplete(answered -> asked.decrementAndGet());
     }
 }

@@ -1,5 +1,6 @@
 package stirtide.planner.whatif;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -22,12 +23,11 @@ import stirtide.planner.plan.PlanQuestion.ServiceTask;
 
 /**
  * Moves each service that has not started within its own tolerance, five minutes at a time, and two of the best together.
- * The many are planned at once, the best again with as much work as the plan at present.
+ * The many are planned at once, the best again with as much work as the plan at present. On a day of very many services those
+ * nearest to a client who waits are tried, and how many were left out is told.
  */
 final class Moves {
     private static final int STEP_MINUTES = 5;
-    private static final int MOST_TOLD = 10;
-    private static final int MOST_PAIRED = 6;
     private static final String ASKER = "what-if";
 
     private static final Comparator<Tried> BEST = Comparator.comparing(Tried::figures, Figures.BETTER)
@@ -35,6 +35,8 @@ final class Moves {
             .thenComparing(Tried::services, Comparator.comparing(Object::toString));
 
     private final Present present;
+    private int left;
+    private int untried;
 
     /** A change of starts: minutes by which each service is moved, and what follows. */
     private record Tried(List<Shift> shifts, PlanFigures figures) {
@@ -51,14 +53,19 @@ final class Moves {
 
     private Moves(Present present) {
         this.present = present;
+        this.left = present.effort().plans();
     }
 
     static WhatIfAnswer answer(Present present) {
         Moves moves = new Moves(present);
         List<Tried> singles = moves.singles();
-        List<Tried> pairs = moves.pairs(singles.subList(0, Math.min(MOST_PAIRED, singles.size())));
+        List<Tried> pairs = moves.pairs(best(singles, present.effort().paired()));
         return new WhatIfAnswer.Moves(new MoveAdvice(
-                present.question().basedOnRevision(), present.figures(), moves.told(singles), moves.told(pairs)));
+                present.question().basedOnRevision(),
+                present.figures(),
+                moves.told(singles),
+                moves.told(pairs),
+                moves.untried));
     }
 
     /** One move, whatever the tolerance of the service; refused as the move itself would be. */
@@ -85,7 +92,8 @@ final class Moves {
                 present.figures(),
                 List.of(new MoveEffect(
                         effect.moves(), effect.then(), effect.sentence() + waits(present, then) + crowded)),
-                List.of()));
+                List.of(),
+                0));
     }
 
     /** Whose wait changes, in words: the services one by one. */
@@ -106,35 +114,65 @@ final class Moves {
     }
 
     private List<MoveEffect> told(List<Tried> tried) {
-        return tried.stream().limit(MOST_TOLD).map(this::effect).toList();
+        return best(tried, present.effort().told()).stream().map(this::effect).toList();
     }
 
     private List<Tried> singles() {
         List<Tried> best = new ArrayList<>();
-        for (ServiceTask task : present.question().services())
-            present.day()
-                    .service(task.service())
-                    .filter(service -> service.startedAt().isEmpty())
-                    .flatMap(this::bestOf)
-                    .ifPresent(best::add);
+        for (ServiceState service : movable()) {
+            List<Shift> shifts = shifts(service);
+            left -= shifts.size();
+            if (left < 0) untried += shifts.isEmpty() ? 0 : 1;
+            else bestOf(shifts).ifPresent(best::add);
+        }
         best.sort(BEST);
         List<Tried> again = new ArrayList<>();
-        for (Tried each : best.subList(0, Math.min(MOST_TOLD, best.size())))
+        for (Tried each : best(best, present.effort().told()))
             again.add(tried(each.shifts, true).orElse(each));
         again.sort(BEST);
         return again;
     }
 
-    private Optional<Tried> bestOf(ServiceState service) {
+    private static List<Tried> best(List<Tried> sorted, int most) {
+        return sorted.subList(0, Math.min(most, sorted.size()));
+    }
+
+    /** Services that have not started, those nearest to a client who waits first. */
+    private List<ServiceState> movable() {
+        List<Instant> waits = present.plan().services().stream()
+                .filter(service -> service.waitMinutes() > 0)
+                .map(PlannedService::start)
+                .toList();
+        return present.question().services().stream()
+                .flatMap(task -> present.day().service(task.service()).stream())
+                .filter(service -> service.startedAt().isEmpty())
+                .sorted(Comparator.comparingLong(
+                        service -> nearest(waits, service.booking().start())))
+                .toList();
+    }
+
+    private static long nearest(List<Instant> waits, Instant start) {
+        return waits.stream()
+                .mapToLong(wait -> Math.abs(wait.getEpochSecond() - start.getEpochSecond()))
+                .min()
+                .orElse(0);
+    }
+
+    private List<Shift> shifts(ServiceState service) {
         Booking booking = service.booking();
         int booked = present.time().minuteUp(booking.start());
-        List<Tried> all = new ArrayList<>();
+        List<Shift> shifts = new ArrayList<>();
         int first = -booking.earlierMinutes() / STEP_MINUTES * STEP_MINUTES;
         for (int minutes = first; minutes <= booking.laterMinutes(); minutes += STEP_MINUTES)
             if (minutes != 0 && booked + minutes >= present.nowMinute())
-                tried(List.of(new Shift(service.service(), booked, minutes)), false)
-                        .ifPresent(all::add);
-        return all.stream().min(BEST);
+                shifts.add(new Shift(service.service(), booked, minutes));
+        return shifts;
+    }
+
+    private Optional<Tried> bestOf(List<Shift> shifts) {
+        return shifts.stream()
+                .flatMap(shift -> tried(List.of(shift), false).stream())
+                .min(BEST);
     }
 
     /** Empty when a service would come into another client's time at its chair. */

@@ -1,6 +1,7 @@
 package stirtide.planner.whatif;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlanFigures;
 import stirtide.events.plan.PlannedService;
@@ -19,24 +20,30 @@ import stirtide.planner.plan.Planner;
  * @param figures what that plan costs
  * @param time the day's times
  * @param nowMinute first minute for which something may be suggested
+ * @param effort how much may be planned
  */
-record Present(Day day, PlanQuestion question, Plan plan, PlanFigures figures, SalonTime time, int nowMinute) {
+record Present(
+        Day day, PlanQuestion question, Plan plan, PlanFigures figures, SalonTime time, int nowMinute, Effort effort) {
     /** Rounds for plans that are told. */
     private static final int ROUNDS = 40;
 
-    static Present of(Day day, PlanQuestion question) {
+    static Present of(Day day, PlanQuestion question, BooleanSupplier breakOff) {
+        Effort effort = new Effort(question.services().size(), breakOff);
+        effort.goOn();
         Plan plan = Planner.draw(question, ROUNDS);
         SalonTime time = SalonTime.of(day.opened());
-        return new Present(day, question.showing(plan), plan, Figures.of(plan), time, question.nowMinute());
+        return new Present(day, question.showing(plan), plan, Figures.of(plan), time, question.nowMinute(), effort);
     }
 
     /** The plan of a changed question, drawn at once. */
     Plan quick(PlanQuestion changed) {
+        effort.goOn();
         return Planner.draw(changed, 0);
     }
 
     /** The plan of a changed question with as much work as the present plan got. */
     Plan thorough(PlanQuestion changed) {
+        effort.goOn();
         return Planner.draw(changed, ROUNDS);
     }
 

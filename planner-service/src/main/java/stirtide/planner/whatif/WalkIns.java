@@ -68,18 +68,29 @@ final class WalkIns {
                 .max()
                 .orElse(present.nowMinute());
         int first = (present.nowMinute() + STEP_MINUTES - 1) / STEP_MINUTES * STEP_MINUTES;
-        for (int start = first; start < last; start += STEP_MINUTES) {
+        int step = step(last - first);
+        for (int start = first; start < last; start += step) {
             List<ServiceTask> services = new ArrayList<>(present.question().services());
             services.add(client.startingAt(start));
             Plan then = present.quick(present.at(services));
-            if (fits(then)) return found(start, Figures.of(then));
+            if (fits(then)) return found(start, Figures.of(then), step);
         }
         return new WalkInAdvice(
                 present.question().basedOnRevision(),
                 Optional.empty(),
                 present.figures(),
                 Optional.empty(),
-                "No start found today at which neither this client nor anybody else waits longer.");
+                "No start found today at which neither this client nor anybody else waits longer." + looked(step));
+    }
+
+    /** Wider on a day of very many services. */
+    private int step(int minutes) {
+        int starts = present.effort().plans() * STEP_MINUTES;
+        return Math.max(1, (minutes + starts - 1) / starts) * STEP_MINUTES;
+    }
+
+    private static String looked(int step) {
+        return step == STEP_MINUTES ? "" : " The day is large: every " + step + " minutes were looked at.";
     }
 
     private boolean fits(Plan then) {
@@ -98,7 +109,7 @@ final class WalkIns {
         return service.waitMinutes() <= before;
     }
 
-    private WalkInAdvice found(int minute, PlanFigures then) {
+    private WalkInAdvice found(int minute, PlanFigures then, int step) {
         Instant start = present.question().instantOf(minute);
         return new WalkInAdvice(
                 present.question().basedOnRevision(),
@@ -106,6 +117,6 @@ final class WalkIns {
                 present.figures(),
                 Optional.of(then),
                 "From " + present.time().clock(start) + " nobody waits longer: "
-                        + Figures.difference(present.figures(), then) + ".");
+                        + Figures.difference(present.figures(), then) + "." + looked(step));
     }
 }

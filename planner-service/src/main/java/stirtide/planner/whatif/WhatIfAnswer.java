@@ -16,6 +16,9 @@ public sealed interface WhatIfAnswer {
     /** Effect of one more assistant. */
     record ExtraAssistant(AssistantAdvice advice) implements WhatIfAnswer {}
 
+    /** The answer was not wanted any more before it was found. */
+    record BrokenOff() implements WhatIfAnswer {}
+
     /** The question cannot be answered, and why. */
     record Refused(Refusal refusal) implements WhatIfAnswer {}
 }

@@ -18,7 +18,7 @@ final class Judge {
                     + "|stirtide\\.planner|stirtide\\.events\\.");
 
     /** Codes under which the service says on purpose that it cannot do it now. */
-    private static final Set<String> DELIBERATE = Set.of("NOT_NOW", "NO_MORE_LISTENERS");
+    private static final Set<String> DELIBERATE = Set.of("NOT_NOW", "ANSWER_LATE", "NO_MORE_LISTENERS");
 
     private final ContractBook contract;
 
@@ -58,8 +58,11 @@ final class Judge {
     private static List<String> hidden(Attempt attempt) {
         List<String> hidden = new ArrayList<>();
         Sender sender = attempt.sender();
-        boolean events =
-                attempt.operation().filter(one -> one.id().equals("readEvents")).isPresent();
+        // A path that was changed may have become that of the day itself, which those may see who know its clients.
+        boolean events = !mayBeAnother(attempt)
+                && attempt.operation()
+                        .filter(one -> one.id().equals("readEvents"))
+                        .isPresent();
         for (String salon : HostileSalons.SALONS) {
             if (!sender.sees(salon)) hidden.add(HostileSalons.nameCanary(salon));
             if (!sender.sees(salon) || events || sender.role().equals(Optional.of(Role.SERVICE)))

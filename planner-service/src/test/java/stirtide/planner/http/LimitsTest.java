@@ -91,7 +91,7 @@ class LimitsTest {
 
     @Test
     void one_connection_too_many_of_an_address_is_told_so_and_closed() throws Exception {
-        start(new Limits(100, 3, 10, 10, 60, 30, 10_000, 5_000));
+        start(new Limits(100, 3, 10, 10, 60, 30, 10_000, 25_000, 5_000));
         for (int count = 0; count < 3; count++) assertThat(ask(DAYS)).contains(" 200 ");
         Socket fourth = open();
         write(fourth, DAYS);
@@ -103,7 +103,7 @@ class LimitsTest {
 
     @Test
     void one_listener_too_many_is_told_so() throws Exception {
-        start(new Limits(100, 100, 4, 2, 60, 30, 10_000, 5_000));
+        start(new Limits(100, 100, 4, 2, 60, 30, 10_000, 25_000, 5_000));
         assertThat(ask(LIVE)).contains(" 200 ");
         assertThat(ask(LIVE)).contains(" 200 ");
         assertThat(ask(LIVE)).contains(" 429 ", "retry-after: 10");
@@ -112,14 +112,14 @@ class LimitsTest {
 
     @Test
     void the_last_listener_of_all_is_told_so() throws Exception {
-        start(new Limits(100, 100, 1, 2, 60, 30, 10_000, 5_000));
+        start(new Limits(100, 100, 1, 2, 60, 30, 10_000, 25_000, 5_000));
         assertThat(ask(LIVE)).contains(" 200 ");
         assertThat(ask(LIVE)).contains(" 503 ", "retry-after: 10");
     }
 
     @Test
     void headers_that_dribble_in_end_with_the_connection() throws Exception {
-        start(new Limits(100, 100, 10, 10, 60, 1, 10_000, 5_000));
+        start(new Limits(100, 100, 10, 10, 60, 1, 10_000, 25_000, 5_000));
         Socket slow = open();
         write(slow, "GET /days HTTP/1.1\r\nHost: loc");
         assertThat(rest(slow)).isEmpty();
@@ -127,7 +127,7 @@ class LimitsTest {
 
     @Test
     void a_body_that_does_not_come_is_answered_with_408() throws Exception {
-        start(new Limits(100, 100, 10, 10, 60, 30, 200, 5_000));
+        start(new Limits(100, 100, 10, 10, 60, 30, 200, 25_000, 5_000));
         Socket slow = open();
         write(
                 slow,
@@ -137,16 +137,31 @@ class LimitsTest {
     }
 
     @Test
+    void who_waits_too_long_for_an_answer_is_told_and_the_line_stays() throws Exception {
+        start(new Limits(100, 100, 10, 10, 60, 30, 10_000, 200, 5_000));
+        Socket line = open();
+        write(line, command("never"));
+        assertThat(head(line)).contains(" 503 ", "retry-after: 1");
+        assertThat(until(line, "}")).contains("ANSWER_LATE", "sent again with the same commandId");
+        write(line, command("mika"));
+        assertThat(head(line)).contains(" 200 ");
+    }
+
+    private static String command(String actor) {
+        String body = "{\"commandId\":\"command-1\",\"actor\":\"" + actor
+                + "\",\"command\":{\"type\":\"StartService\",\"service\":1}}";
+        return "POST /days/" + StandStillDesk.DAY + "/commands HTTP/1.1\r\nHost: localhost\r\n"
+                + "Content-Type: application/json\r\nContent-Length: " + body.length() + "\r\n\r\n" + body;
+    }
+
+    @Test
     void too_many_commands_of_a_token_in_a_minute_are_refused_with_the_wait() throws Exception {
         String token = new AccessFile(folder)
                 .make("mika", Role.ASSISTANT, Optional.empty(), Instant.now(), Duration.ofDays(1))
                 .token();
-        start(new Limits(100, 100, 10, 10, 3, 30, 10_000, 5_000));
-        String body =
-                "{\"commandId\":\"command-1\",\"actor\":\"mika\",\"command\":{\"type\":\"StartService\",\"service\":1}}";
-        String request = "POST /days/" + StandStillDesk.DAY
-                + "/commands HTTP/1.1\r\nHost: localhost\r\nAuthorization: Bearer " + token
-                + "\r\nContent-Type: application/json\r\nContent-Length: " + body.length() + "\r\n\r\n" + body;
+        start(new Limits(100, 100, 10, 10, 3, 30, 10_000, 25_000, 5_000));
+        String request =
+                command("mika").replace("Host: localhost", "Host: localhost\r\nAuthorization: Bearer " + token);
         for (int count = 0; count < 3; count++) assertThat(ask(request)).contains(" 200 ");
         assertThat(ask(request)).contains(" 429 ").containsPattern("retry-after: [0-9]+");
     }

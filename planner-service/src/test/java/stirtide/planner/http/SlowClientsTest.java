@@ -45,7 +45,7 @@ class SlowClientsTest {
 
     @BeforeEach
     void start() throws Exception {
-        Limits limits = new Limits(200, 200, 50, 50, 600, 1, 300, 40);
+        Limits limits = new Limits(200, 200, 50, 50, 600, 1, 300, 25_000, 40);
         port = HttpEdge.start(
                         vertx,
                         new HttpEdge.Address("127.0.0.1", 0, 0),

@@ -1,6 +1,7 @@
 package stirtide.planner.http;
 
 import io.vertx.core.Future;
+import io.vertx.core.Promise;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import stirtide.planner.day.Refusal;
 import stirtide.planner.whatif.WhatIfAnswer;
 import stirtide.planner.whatif.WhatIfQuestion;
 
-/** A desk with one day at revision 3 that accepts every command but "failure". */
+/** A desk with one day at revision 3 that accepts every command but those of "failure" and "never", who get no answer. */
 class StandStillDesk implements DayDesk {
     static final String DAY = "quay-house/2027-03-09";
 
@@ -21,6 +22,8 @@ class StandStillDesk implements DayDesk {
     public Future<CommandAnswer> command(
             String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
         if (request.actor().equals("failure")) return Future.failedFuture(new IllegalStateException("secret detail"));
+        if (request.actor().equals("never"))
+            return Promise.<CommandAnswer>promise().future();
         if (ifMatch.isPresent() && ifMatch.get() != 3) return Future.succeededFuture(new CommandAnswer.Stale(3));
         return Future.succeededFuture(new CommandAnswer.Done(new CommandResult(request.commandId(), 4, 4, false)));
     }

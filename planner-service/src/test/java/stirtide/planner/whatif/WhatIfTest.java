@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -56,6 +57,7 @@ class WhatIfTest {
     void the_move_that_lets_clients_wait_least_comes_first() {
         MoveAdvice advice = moves(crowdedTen(10, 10));
         assertThat(advice.present().waitMinutes()).isEqualTo(8);
+        assertThat(advice.untried()).isZero();
         var best = advice.singles().get(0);
         assertThat(best.then().waitMinutes()).isEqualTo(2);
         assertThat(best.moves()).singleElement().satisfies(move -> {
@@ -67,6 +69,31 @@ class WhatIfTest {
                 .flatExtracting(effect ->
                         effect.moves().stream().map(ServiceMove::service).toList())
                 .containsExactlyInAnyOrder(2, 3);
+    }
+
+    @Test
+    void on_a_large_day_those_nearest_to_who_waits_are_tried_and_the_others_counted() {
+        Booking[] bookings = new Booking[200];
+        for (int place = 0; place < bookings.length; place++) {
+            String start = place < 3 ? "10:00" : "%02d:%02d".formatted(11 + place / 60, place % 60);
+            bookings[place] = booking(1 + place % 3, start, 60, 60);
+        }
+        Day day = day(1, bookings);
+        MoveAdvice advice = moves(day);
+        assertThat(advice.untried()).isEqualTo(200 - 100 / 24);
+        assertThat(advice.singles()).isNotEmpty().hasSizeLessThanOrEqualTo(6);
+    }
+
+    @Test
+    void an_answer_nobody_wants_any_more_is_broken_off_between_two_plans() {
+        Day day = crowdedTen(10, 10);
+        AtomicInteger plans = new AtomicInteger();
+        WhatIfAnswer answer =
+                WhatIf.answer(day, new WhatIfQuestion.Moves(), Given.at("09:52"), () -> plans.incrementAndGet() == 4);
+        assertThat(answer).isEqualTo(new WhatIfAnswer.BrokenOff());
+        assertThat(plans).hasValue(4);
+        assertThat(WhatIf.answer(day, new WhatIfQuestion.Moves(), Given.at("09:52"), () -> false))
+                .isEqualTo(new WhatIfAnswer.Moves(moves(day)));
     }
 
     @Test

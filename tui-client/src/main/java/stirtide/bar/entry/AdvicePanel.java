@@ -90,6 +90,7 @@ public final class AdvicePanel implements Panel {
     private void moves(Pane inside, MoveAdvice advice, Scene scene) {
         List<MoveAdvice.MoveEffect> all = AdviceText.ranked(advice);
         inside.fit(1, 0, inside.width() - 2, "now    " + AdviceText.figures(advice.present()), Style.STRONG);
+        inside.fit(1, 1, inside.width() - 2, AdviceText.untried(advice), Style.DIM);
         if (all.isEmpty()) inside.put(1, 2, "no service may be moved, or no move helps", Style.TEXT);
         int rows = inside.height() - 6;
         int at = Math.max(0, Math.min(picked, all.size() - 1));

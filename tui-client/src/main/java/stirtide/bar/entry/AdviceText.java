@@ -32,6 +32,13 @@ final class AdviceText {
                 + " bowls";
     }
 
+    /** What was left out on a large day; nothing on any other. */
+    static String untried(MoveAdvice advice) {
+        if (advice.untried() == 0) return "";
+        return advice.untried() + (advice.untried() == 1 ? " service" : " services")
+                + " not tried, far from who waits: the day is large";
+    }
+
     static String moves(MoveAdvice.MoveEffect effect, ZoneId zone) {
         return effect.moves().stream().map(move -> move(move, zone)).collect(Collectors.joining(", "));
     }
