@@ -7,6 +7,7 @@ import stirtide.bar.grams.DayGrams;
 import stirtide.bar.keys.Place;
 import stirtide.bar.scene.DayPick;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.words.BowlWords;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
 import stirtide.events.view.DayView;
@@ -46,7 +47,10 @@ final class RowText {
 
     private static String live(DayView.LiveBowl bowl, Scene scene) {
         return "bowl " + bowl.bowl() + ", chair " + bowl.chair() + ", " + bowl.clientRef() + ", "
-                + String.join(" and ", bowl.zones()) + ", life ends " + TimeText.minute(bowl.lifeEnds(), scene.zone());
+                + String.join(
+                        " and ",
+                        scene.view().map(view -> BowlWords.zones(bowl, view)).orElse(bowl.zones())) + ", life ends "
+                + TimeText.minute(bowl.lifeEnds(), scene.zone());
     }
 
     private static String queued(DayView.QueuedBowl bowl, Scene scene) {

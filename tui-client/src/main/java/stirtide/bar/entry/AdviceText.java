@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stirtide.bar.words.BowlWords;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
 import stirtide.events.plan.MoveAdvice;
@@ -28,8 +29,8 @@ final class AdviceText {
 
     static String figures(PlanFigures figures) {
         return "clients wait " + figures.waitMinutes() + " min, "
-                + WeightText.wholeGrams(figures.notAppliedMilligrams()) + " g not applied, " + figures.bowlCount()
-                + " bowls";
+                + WeightText.wholeGrams(figures.notAppliedMilligrams()) + " g not applied, "
+                + BowlWords.count(figures.bowlCount());
     }
 
     /** What was left out on a large day; nothing on any other. */

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.words.BowlWords;
 import stirtide.bar.words.TestWords;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
@@ -33,7 +34,7 @@ public final class BowlPanel extends ReadingPanel {
         if (scene.view().isEmpty()) return List.of();
         DayView view = scene.view().get();
         for (DayView.QueuedBowl row : view.queue()) if (row.bowl().bowl().equals(bowl)) return queued(row, view, scene);
-        for (DayView.LiveBowl row : view.live()) if (row.bowl().equals(bowl)) return live(row, scene);
+        for (DayView.LiveBowl row : view.live()) if (row.bowl().equals(bowl)) return live(row, view, scene);
         return List.of("this bowl is no longer in the queue or live");
     }
 
@@ -120,11 +121,11 @@ public final class BowlPanel extends ReadingPanel {
         return lines;
     }
 
-    private static List<String> live(DayView.LiveBowl row, Scene scene) {
+    private static List<String> live(DayView.LiveBowl row, DayView view, Scene scene) {
         var lines = new ArrayList<String>();
         long minutes = (scene.now().toEpochMilli() - row.mixStart().toEpochMilli()) / MINUTE_MILLIS;
         lines.add("At chair " + row.chair() + " " + row.clientRef() + ", " + LiveWords.stage(row.stage()) + ":");
-        lines.add(String.join(", ", row.zones()));
+        lines.add(String.join(", ", BowlWords.zones(row, view)));
         lines.add("begun " + at(row.mixStart(), scene) + " by " + row.personName() + ", " + minutes
                 + " min ago; life of " + row.lifeMinutes() + " min ends " + at(row.lifeEnds(), scene));
         row.neededUntil().ifPresent(until -> lines.add("needed until " + at(until, scene)));

@@ -10,6 +10,7 @@ import stirtide.bar.keys.Place;
 import stirtide.bar.scene.Panel;
 import stirtide.bar.scene.PanelAnswer;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.words.BowlWords;
 
 /** Finds a bowl by any word of its row; Enter picks the marked one. */
 public final class FindPanel implements Panel {
@@ -44,7 +45,7 @@ public final class FindPanel implements Panel {
         inside.put(1, 0, "find", Style.STRONG);
         words.draw(inside, 7, 0, 22, true);
         List<Row> matches = matches(scene);
-        inside.put(33, 0, matches.size() + (matches.size() == 1 ? " bowl" : " bowls"), Style.DIM);
+        inside.put(33, 0, BowlWords.count(matches.size()), Style.DIM);
         int at = mark(matches);
         for (int i = 0; i < Math.min(MATCH_ROWS, matches.size()); i++) {
             boolean isMarked = i == at;
@@ -80,7 +81,7 @@ public final class FindPanel implements Panel {
                                     bowl.bowl(),
                                     bowl.chair(),
                                     bowl.clientRef(),
-                                    bowl.zones(),
+                                    BowlWords.zones(bowl, view),
                                     LiveWords.stage(bowl.stage())))));
             view.queue()
                     .forEach(bowl -> rows.add(new Row(

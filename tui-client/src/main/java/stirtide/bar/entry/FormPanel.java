@@ -24,6 +24,7 @@ public final class FormPanel extends FieldsPanel {
     private Optional<DayCommand> sent = Optional.empty();
     private String refused = "";
     private Optional<FormPanel> before = Optional.empty();
+    private boolean leadsOn;
 
     /**
      * A form.
@@ -45,6 +46,12 @@ public final class FormPanel extends FieldsPanel {
         this.note = note;
         this.done = done;
         this.after = after;
+    }
+
+    /** Says that another form comes after this one, so that nothing is kept yet. */
+    public FormPanel leadingOn() {
+        leadsOn = true;
+        return this;
     }
 
     /**
@@ -152,8 +159,9 @@ public final class FormPanel extends FieldsPanel {
 
     private String keys() {
         String choose = allFields().get(focus()) instanceof ChoiceField ? "left, right choose   " : "";
+        String toLast = focus() == 0 ? "   up: to the last field" : "";
         return choose
-                + (onLastField() ? "Enter keeps" : "Enter next, up: the last")
+                + (onLastField() ? leadsOn ? "Enter goes on" : "Enter keeps" : "Enter next" + toLast)
                 + (before.isPresent() ? "   Esc: the form before" : "   Esc leaves");
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.words.BowlWords;
 import stirtide.bar.words.WeightText;
 import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
@@ -56,8 +57,8 @@ public final class ReasonsPanel extends ReadingPanel {
     private static List<String> totals(DayView view) {
         DayView.DayTotals totals = view.totals();
         var lines = new ArrayList<String>();
-        lines.add(totals.bowlsMixed() + " bowls, " + WeightText.wholeGrams(totals.mixedMilligrams()) + " g mixed, "
-                + WeightText.wholeGrams(totals.appliedMilligrams()) + " g applied");
+        lines.add(BowlWords.count(totals.bowlsMixed()) + ", " + WeightText.wholeGrams(totals.mixedMilligrams())
+                + " g mixed, " + WeightText.wholeGrams(totals.appliedMilligrams()) + " g applied");
         lines.add("over-mixed " + WeightText.wholeGrams(totals.overMixedMilligrams()) + " g");
         totals.overMixedByCause()
                 .forEach((cause, grams) -> lines.add(WeightText.wholeGrams(grams) + " g "

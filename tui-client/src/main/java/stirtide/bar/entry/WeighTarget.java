@@ -3,6 +3,7 @@ package stirtide.bar.entry;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import stirtide.bar.words.BowlWords;
 import stirtide.events.day.BowlFormula;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.view.DayView;
@@ -40,13 +41,13 @@ record WeighTarget(
         Optional<DayView.BatchCard> batch) {
     static WeighTarget of(DayView.LiveBowl live, DayView view) {
         Optional<DayView.BatchCard> batch = live.batch().filter(mix -> !mix.divided());
-        if (batch.isPresent()) return of(batch.get(), live.zones(), view);
+        if (batch.isPresent()) return of(batch.get(), BowlWords.zones(live, view), view);
         DayView.PlannedBowlCard planned = live.planned();
         return new WeighTarget(
                 live.bowl(),
                 live.chair(),
                 live.clientRef(),
-                live.zones(),
+                BowlWords.zones(live, view),
                 planned.lightenerName(),
                 planned.lightenerMilligrams(),
                 planned.parts(),

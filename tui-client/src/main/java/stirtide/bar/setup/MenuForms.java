@@ -19,7 +19,7 @@ final class MenuForms {
     static FormPanel entry(DaySetup setup, Optional<MenuEntry> known) {
         var specs = List.of(Typed.name("name", known.map(MenuEntry::name).orElse("")));
         String note = known.isPresent() ? "its zones stand below it in the list" : "its first zone comes next";
-        return new FormPanel("SERVICE ON THE MENU", specs, note, texts -> {
+        var form = new FormPanel("SERVICE ON THE MENU", specs, note, texts -> {
             String name = texts.get(0).strip();
             if (known.isPresent()) {
                 var renamed =
@@ -30,6 +30,7 @@ final class MenuForms {
             return new Outcome.GoOn(
                     zone(setup, new MenuEntry(Typed.id(name, ids), name, List.of()), Optional.empty(), 0));
         });
+        return known.isPresent() ? form : form.leadingOn();
     }
 
     /**

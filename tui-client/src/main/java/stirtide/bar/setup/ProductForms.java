@@ -14,6 +14,7 @@ import stirtide.events.setup.SetupPiece;
 /** Forms of developers and of lighteners with the directions of their leaflets. */
 final class ProductForms {
     private static final List<String> FORMS = List.of("powder", "clay", "cream");
+    private static final String LEAFLET_FIRST = "copy the numbers of the leaflet; a technique it permits comes next";
     private static final String LEAFLET = "copy the numbers of the leaflet, never numbers from memory";
 
     private ProductForms() {}
@@ -89,7 +90,10 @@ final class ProductForms {
                                         ? ""
                                         : one.cautions().get(0))
                                 .orElse("")));
-        return new FormPanel("LIGHTENER", specs, LEAFLET, texts -> lightener(setup, known, texts));
+        boolean technique = known.map(Directions::techniques).orElse(List.of()).isEmpty();
+        String note = technique ? LEAFLET_FIRST : LEAFLET;
+        var form = new FormPanel("LIGHTENER", specs, note, texts -> lightener(setup, known, texts));
+        return technique ? form.leadingOn() : form;
     }
 
     private static String hours(Optional<Integer> hours) {

@@ -10,6 +10,7 @@ import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.scene.FloorPick;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.words.BowlWords;
 import stirtide.bar.words.TimeText;
 import stirtide.events.view.DayView;
 
@@ -65,7 +66,7 @@ final class FloorDetail {
         List<String> met = BarLoad.meets(view, card.service(), shift);
         List<String> metNow = BarLoad.meets(view, card.service(), 0);
         int bowls = BarLoad.bowls(view, card.service()).size();
-        String mixes = bowls + (bowls == 1 ? " bowl to mix" : " bowls to mix");
+        String mixes = BowlWords.count(bowls) + " to mix";
         String meets = met.isEmpty() ? ", none at the same time as another" : ", at the same time as " + words(met);
         lines.add(mixes + meets + (shift == 0 ? "" : "; unmoved: " + (metNow.isEmpty() ? "none" : words(metNow))));
         return lines;

@@ -35,7 +35,7 @@ final class FooterView {
         int room = rows.width() - (waiting.isEmpty() ? 0 : waiting.length() + 2);
         List<Notice> notices = scene.notices();
         if (notices.isEmpty()) {
-            rows.fit(0, 0, room, last(scene), Style.DIM);
+            rows.fit(0, 0, room, last(scene, room), Style.DIM);
         } else {
             Notice newest = notices.get(notices.size() - 1);
             long lasting = notices.stream().filter(Notice::lasting).count();
@@ -46,14 +46,17 @@ final class FooterView {
         rows.put(rows.width() - waiting.length(), 0, waiting, Style.STRONG);
     }
 
-    private static String last(Scene scene) {
+    // What does not fit whole is left out, but for the newest.
+    private static String last(Scene scene, int room) {
         List<DayView.ActionCard> actions = scene.view().map(DayView::actions).orElse(List.of());
-        var texts = new ArrayList<String>();
+        var text = new StringBuilder();
         for (DayView.ActionCard action : actions.subList(0, Math.min(3, actions.size()))) {
-            texts.add(action.sentence() + "  " + scene.name(action.actor()) + " "
-                    + TimeText.minute(action.time(), scene.zone()));
+            String next = (text.isEmpty() ? "last: " : "   ") + action.sentence() + "  " + scene.name(action.actor())
+                    + " " + TimeText.minute(action.time(), scene.zone());
+            if (!text.isEmpty() && text.length() + next.length() > room) break;
+            text.append(next);
         }
-        return texts.isEmpty() ? "" : "last: " + String.join("   ", texts);
+        return text.toString();
     }
 
     // Two rows; where not all keys fit, the last of them is the key that shows the others.

@@ -12,6 +12,7 @@ import stirtide.bar.scene.AlarmBoard;
 import stirtide.bar.scene.DayPick;
 import stirtide.bar.scene.PastDay;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.words.BowlWords;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
 import stirtide.events.view.DayView;
@@ -93,7 +94,7 @@ final class GramsView {
         pane.put(0, 6, "  worth", Style.TEXT).right(pane.width() - 1, 6, 15, cost, Style.TEXT);
         if (!tall) return 7;
         view.planTotals()
-                .ifPresent(plan -> pane.put(0, 8, "still planned, " + plan.bowlCount() + " bowls", Style.TEXT)
+                .ifPresent(plan -> pane.put(0, 8, "still planned, " + BowlWords.count(plan.bowlCount()), Style.TEXT)
                         .right(
                                 pane.width() - 1,
                                 8,

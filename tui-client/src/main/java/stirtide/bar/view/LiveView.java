@@ -8,6 +8,7 @@ import stirtide.bar.frame.BlockDigits;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.scene.Scene;
+import stirtide.bar.words.BowlWords;
 import stirtide.bar.words.TimeText;
 import stirtide.bar.words.WeightText;
 import stirtide.events.view.DayView;
@@ -81,7 +82,7 @@ final class LiveView {
         pane.put(0, row, text == Style.PICKED ? ">" : " ", text).put(1, row, symbol(bowl, scene), state);
         pane.put(3, row, bowl.bowl(), text).put(8, row, "chair " + bowl.chair(), text);
         pane.fit(17, row, 7, bowl.clientRef(), text);
-        pane.fit(25, row, 14, String.join(", ", bowl.zones()), text);
+        pane.fit(25, row, 14, zones(bowl, scene), text);
         pane.fit(40, row, 8, LiveWords.stage(bowl.stage()), text);
         pane.right(56, row, 7, TimeText.left(bowl.lifeEnds(), scene.now()), state);
         int barColumns = Math.max(8, pane.width() - 70);
@@ -94,7 +95,7 @@ final class LiveView {
         Style state = state(bowl, scene, Style.TEXT);
         String client = bowl.clientRef().isEmpty() ? "" : " " + bowl.clientRef();
         String title = symbol(bowl, scene) + (isPicked ? ">" : " ") + "bowl " + bowl.bowl() + "   chair " + bowl.chair()
-                + client + "   " + String.join(", ", bowl.zones());
+                + client + "   " + zones(bowl, scene);
         String word = word(bowl, scene);
         Style head = isPicked ? Style.PICKED : state == Style.TEXT ? Style.STRONG : state;
         pane.fit(0, 0, pane.width() - word.length() - 2, title, head);
@@ -109,6 +110,11 @@ final class LiveView {
         pane.put(column, 1, LiveWords.stage(bowl.stage()) + ", " + bowl.personName(), Style.DIM);
         bar(pane, column, 2, pane.width() - column - 2, bowl, scene, state);
         pane.fit(column, 3, pane.width() - column, "of " + bowl.lifeMinutes() + " min; " + ratio(bowl), Style.DIM);
+    }
+
+    private static String zones(DayView.LiveBowl bowl, Scene scene) {
+        return String.join(
+                ", ", scene.view().map(view -> BowlWords.zones(bowl, view)).orElse(bowl.zones()));
     }
 
     private static String ratio(DayView.LiveBowl bowl) {

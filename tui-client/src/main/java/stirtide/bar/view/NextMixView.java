@@ -26,7 +26,7 @@ final class NextMixView {
                 scene.view().flatMap(view -> view.queue().stream().findFirst());
         if (next.isEmpty()) {
             pane.put(0, 0, "NEXT MIX", Style.STRONG);
-            pane.put(2, 2, scene.view().isEmpty() ? "no picture of the day yet" : "nothing to mix", Style.DIM);
+            pane.put(2, 2, scene.view().map(NextMixView::nothing).orElse("no picture of the day yet"), Style.DIM);
             return;
         }
         boolean roomy = pane.height() > 10;
@@ -34,6 +34,10 @@ final class NextMixView {
         if (roomy) roomy(pane, next.get(), scene);
         else recipe(pane.part(RIGHT, 1, pane.width() - RIGHT, pane.height() - 2), next.get(), false);
         caution(pane, pane.height() - 1, next.get(), scene);
+    }
+
+    private static String nothing(DayView view) {
+        return view.services().isEmpty() ? "nothing to mix: no client is booked, n books one" : "nothing to mix";
     }
 
     private static void draw(Pane pane, DayView.QueuedBowl next, Scene scene) {
