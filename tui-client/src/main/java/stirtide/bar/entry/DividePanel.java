@@ -14,8 +14,6 @@ import stirtide.events.view.DayView.BatchCard;
 public final class DividePanel extends FieldsPanel {
     private static final int COLUMNS = 70;
     private static final int FIELD_COLUMN = 22;
-    private static final int TOLERANCE_DIVISOR = 20;
-    private static final int LEAST_TOLERANCE = 1000;
     private static final long SECOND_ENTER_NANOS = 300_000_000L;
     private static final long NEVER = Long.MIN_VALUE;
 
@@ -79,7 +77,7 @@ public final class DividePanel extends FieldsPanel {
     }
 
     private int limit() {
-        return Math.max(LEAST_TOLERANCE, batch.pouredInto().milligrams() / TOLERANCE_DIVISOR);
+        return GramsField.usualLimit(batch.pouredInto().milligrams());
     }
 
     private boolean far() {

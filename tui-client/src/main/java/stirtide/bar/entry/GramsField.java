@@ -13,11 +13,23 @@ final class GramsField extends TypedField {
     private static final int MOST_MILLIGRAMS = 500_000;
     private static final String ACCEPTED = "digits with one point or comma, such as 40.2";
 
+    private static final int LEAST_LIMIT = 1000;
+    private static final int LIMIT_DIVISOR = 20;
+    private static final int LIMIT_STEP = 100;
+
     private final boolean zeroAllowed;
 
     GramsField(String label, boolean zeroAllowed) {
         super(label, LONGEST, "");
         this.zeroAllowed = zeroAllowed;
+    }
+
+    /**
+     * How far, in milligrams, a weight may be from the planned one before it is asked about: a twentieth of it in whole
+     * tenths of a gram, and at least 1 g.
+     */
+    static int usualLimit(int plannedMilligrams) {
+        return Math.max(LEAST_LIMIT, plannedMilligrams / LIMIT_DIVISOR / LIMIT_STEP * LIMIT_STEP);
     }
 
     @Override

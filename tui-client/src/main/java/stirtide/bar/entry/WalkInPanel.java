@@ -49,6 +49,11 @@ public final class WalkInPanel extends FieldsPanel {
         return starting(day, scene, Instant.ofEpochSecond(seconds));
     }
 
+    /** Why nobody can be booked on this day, empty when a client can be. */
+    public static Optional<String> whyNot(DayView day) {
+        return day.choices().menu().isEmpty() ? Optional.of("the menu is empty, 4 sets it up") : Optional.empty();
+    }
+
     /** A walk-in at the start the planner found for what was asked. */
     static WalkInPanel at(DayView day, Scene scene, Advice.Ask.WalkIn asked, Instant start) {
         WalkInPanel panel = starting(day, scene, start);

@@ -26,8 +26,6 @@ public final class WeighPanel extends FieldsPanel {
     private static final int DIFFERENCE_END = 58;
     private static final int MESSAGE_ROWS = 4;
     private static final int SCALE_COLUMNS = 30;
-    private static final int LEAST_TOLERANCE = 1000;
-    private static final int TOLERANCE_DIVISOR = 20;
     private static final int RATIO_DIVISOR = 10;
     private static final long SECOND_ENTER_NANOS = 300_000_000L;
     private static final long NEVER = Long.MIN_VALUE;
@@ -221,7 +219,7 @@ public final class WeighPanel extends FieldsPanel {
     private static void warn(List<String> warnings, GramsField field, int planned) {
         if (field.milligrams().isEmpty()) return;
         int off = grams(field) - planned;
-        int limit = Math.max(LEAST_TOLERANCE, planned / TOLERANCE_DIVISOR);
+        int limit = GramsField.usualLimit(planned);
         if (Math.abs(off) > limit) {
             warnings.add(field.label() + " " + signed(off) + " g, usual limit " + WeightText.grams(limit) + " g");
         }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import stirtide.bar.entry.BatchWords;
+import stirtide.bar.entry.WalkInPanel;
 import stirtide.bar.frame.BlockDigits;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
@@ -37,7 +38,8 @@ final class NextMixView {
     }
 
     private static String nothing(DayView view) {
-        return view.services().isEmpty() ? "nothing to mix: no client is booked, n books one" : "nothing to mix";
+        if (!view.services().isEmpty()) return "nothing to mix";
+        return "nothing to mix: " + WalkInPanel.whyNot(view).orElse("no client is booked, n books one");
     }
 
     private static void draw(Pane pane, DayView.QueuedBowl next, Scene scene) {
@@ -136,10 +138,10 @@ final class NextMixView {
                 .map(view -> TestWords.shortly(view, next.bowl().service()))
                 .orElse("");
         if (!cautions.isEmpty() || !tests.isEmpty()) {
-            String tail = "   Enter: read";
+            String tail = "  Enter: read";
             int room = pane.width() - 2 - tail.length();
-            String first = cautions.isEmpty() ? "" : "first " + next.lightenerName() + " today, " + count(cautions);
-            String text = "! " + tests + (tests.isEmpty() || first.isEmpty() ? "" : "; ") + first;
+            String product = tests.isEmpty() ? "first " + next.lightenerName() + " today, " : "; ";
+            String text = "! " + tests + (cautions.isEmpty() ? "" : product + count(cautions));
             pane.put(2, row, Pane.cut(text, room) + tail, Style.STRONG);
         } else if (next.bowl().waitMinutes() > 0) {
             pane.put(2, row, "the client waits " + next.bowl().waitMinutes() + " min for it   Enter: why", Style.TEXT);

@@ -2,6 +2,7 @@ package stirtide.bar.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -33,6 +34,8 @@ import stirtide.events.command.DayCommand.TakeBack;
 import stirtide.events.command.DayCommand.WeighBowl;
 import stirtide.events.day.DeveloperPart;
 import stirtide.events.day.OverMixCause;
+import stirtide.events.json.ContractJson;
+import stirtide.events.view.DayView;
 import stirtide.events.view.PourAdvice;
 
 class DeskTest {
@@ -236,6 +239,20 @@ class DeskTest {
         bench.type("t15").press(Key.Kind.ENTER);
         assertThat(bench.sent)
                 .containsExactly(new MoveService(9, Samples.at(35 + 6 + 15), Optional.empty(), "client late"));
+    }
+
+    @Test
+    void nobody_is_booked_from_an_empty_menu_and_the_bar_says_where_to_go() {
+        var day = ContractJson.read(ContractJson.write(Samples.quiet()), ObjectNode.class);
+        day.withArray("/choices/menu").removeAll();
+        day.withArray("/services").removeAll();
+        var open = Bench.with(ContractJson.read(ContractJson.write(day), DayView.class));
+        assertThat(open.picture()).contains("nothing to mix: the menu is empty, 4 sets it up");
+        open.type("n");
+        assertThat(open.panel()).isEmpty();
+        assertThat(open.notice()).isEqualTo("the menu is empty, 4 sets it up");
+        open.type("2e");
+        assertThat(open.panel()).isEmpty();
     }
 
     @Test

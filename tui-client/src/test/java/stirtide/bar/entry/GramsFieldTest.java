@@ -55,4 +55,12 @@ class GramsFieldTest {
         assertThat(field.press(Key.of('g', 0), true)).isEmpty();
         assertThat(field.milligrams()).hasValue(40_200);
     }
+
+    @Test
+    void the_usual_limit_is_a_twentieth_in_tenths_of_a_gram_and_at_least_a_gram() {
+        assertThat(GramsField.usualLimit(42_700)).isEqualTo(2_100);
+        assertThat(GramsField.usualLimit(40_000)).isEqualTo(2_000);
+        assertThat(GramsField.usualLimit(21_300)).isEqualTo(1_000);
+        assertThat(GramsField.usualLimit(4_300)).isEqualTo(1_000);
+    }
 }
