@@ -37,6 +37,7 @@ build() {
 
 archive="$root/demo-day/target/demo.jsa"
 java_options=("-XX:SharedArchiveFile=$archive" -Xlog:disable -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Djava.awt.headless=true -Djava.io.tmpdir=/tmp
+    --enable-native-access=ALL-UNNAMED
     -Dstirtide.demo.salon="$root/demo-day/salon"
     -cp "$root/demo-day/target/lib/*")
 

@@ -23,6 +23,8 @@ def load():
 
 
 def folder(where=None):
+    if where:
+        os.makedirs(where, exist_ok=True)
     return tempfile.mkdtemp(prefix="stirtide-trial-", dir=where)
 
 
@@ -72,7 +74,7 @@ class Service:
 
     def __init__(self, data, *words, heap="512m", jvm=(), command=()):
         self.data, self.words, self.command = data, list(words), list(command)
-        self.jvm = ["-XX:+UseSerialGC", f"-Xmx{heap}", *archive(), *jvm]
+        self.jvm = ["-XX:+UseSerialGC", "--enable-native-access=ALL-UNNAMED", f"-Xmx{heap}", *archive(), *jvm]
         self.port, self.management = free_port(), free_port()
         self.path = classes()
         self.process = None

@@ -31,6 +31,7 @@ final class HostileService implements AutoCloseable {
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:+UseSerialGC",
+                        "--enable-native-access=ALL-UNNAMED",
                         "-Xmx512m",
                         "-cp",
                         System.getProperty("java.class.path"),

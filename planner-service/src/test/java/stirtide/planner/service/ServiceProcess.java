@@ -31,6 +31,7 @@ final class ServiceProcess implements AutoCloseable {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:+UseSerialGC",
+                "--enable-native-access=ALL-UNNAMED",
                 "-XX:TieredStopAtLevel=1",
                 "-Xmx256m",
                 "-Djava.io.tmpdir=" + temporary,
