@@ -38,6 +38,7 @@ final class DayRoom implements DayDesk {
     private final CommandRunner commands;
     private final Drawing drawing;
     private final TickRunner ticks;
+    private final DueWalk due;
     private final SerialQueue advances = new SerialQueue();
     private final KeptDays days;
     private final AskedAtOnce atOnce;
@@ -59,6 +60,7 @@ final class DayRoom implements DayDesk {
         this.commands = new CommandRunner(log, clock, meters, this::learned, DayRoom::filesObjection);
         this.drawing = drawing;
         this.ticks = new TickRunner(vertx, clock, days::all);
+        this.due = new DueWalk(clock, days);
     }
 
     private KeptDay heard(KeptDay kept) {
@@ -77,16 +79,9 @@ final class DayRoom implements DayDesk {
         return days.check();
     }
 
-    /**
-     * Completes when all days are planned. On a driven clock better plans are waited for, so that the same steps give the
-     * same events; in a salon nobody waits for them.
-     */
+    /** Completes when all days are planned. */
     Future<Void> settled() {
-        return Future.join(days.all().stream()
-                        .map(KeptDay::plans)
-                        .map(plans -> clock instanceof DrivenClock ? plans.settled() : plans.planned())
-                        .toList())
-                .mapEmpty();
+        return due.settled();
     }
 
     /** Replays every day, then lets happen what fell due while nobody was looking, plans drawn again included. */
@@ -97,7 +92,7 @@ final class DayRoom implements DayDesk {
     private Future<Void> catchUp() {
         if (clock instanceof DrivenClock driven) days.newestTime().ifPresent(driven::moveTo);
         Instant now = clock.now();
-        return runTo(now, now.minus(CATCH_UP_WITH_PLANS))
+        return due.walk(now, now.minus(CATCH_UP_WITH_PLANS))
                 .compose(caughtUp -> clients.eraseAgain())
                 .onSuccess(caughtUp -> ticks.arrange());
     }
@@ -267,38 +262,13 @@ final class DayRoom implements DayDesk {
         if (to.isAfter(clock.now().plus(FARTHEST)))
             return Future.failedFuture(Declined.conflict("CLOCK_TOO_FAR", "the clock is moved seven days at most"));
         if (advances.full()) return Future.failedFuture(Declined.notNow("too many wait for the clock; try again"));
-        return advances.add(() -> runTo(to, Instant.MIN))
+        return advances.add(() -> due.walk(to, Instant.MIN))
                 .recover(Unstored::declined)
                 .map(done -> {
                     driven.moveTo(to);
                     clockChanged();
                     return Optional.of(clock());
                 });
-    }
-
-    /**
-     * Steps through every instant at which something falls due, with all plans drawn at each.
-     *
-     * @param coarseUntil what fell due up to here is noted at once, without the plans that could have been drawn between
-     */
-    private Future<Void> runTo(Instant to, Instant coarseUntil) {
-        return settled().compose(settled -> {
-            Optional<Instant> next = days.all().stream()
-                    .flatMap(kept -> kept.nextAt().stream())
-                    .min(Instant::compareTo)
-                    .filter(at -> !at.isAfter(to));
-            if (next.isEmpty()) return Future.succeededFuture();
-            if (clock instanceof DrivenClock driven) driven.moveTo(next.get());
-            Instant at = next.get().isBefore(coarseUntil) ? coarseUntil : next.get();
-            return noteDue(at).compose(noted -> runTo(to, coarseUntil));
-        });
-    }
-
-    private Future<Void> noteDue(Instant at) {
-        return Future.join(days.all().stream()
-                        .map(kept -> kept.keeper().step(() -> kept.keeper().noteDue(at)))
-                        .toList())
-                .mapEmpty();
     }
 
     /** Lets every step that was taken on come to its end. */
