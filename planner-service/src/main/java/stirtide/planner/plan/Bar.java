@@ -3,6 +3,7 @@ package stirtide.planner.plan;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import stirtide.events.setup.BowlSize;
 import stirtide.planner.plan.PlanQuestion.Assistant;
 import stirtide.planner.plan.PlanQuestion.BowlOut;
 import stirtide.planner.plan.PlanQuestion.Minutes;
@@ -10,12 +11,15 @@ import stirtide.planner.plan.PlanQuestion.Minutes;
 /** Who and what is free at the bar, minute by minute. People, scales and sizes go by their place in the question. */
 final class Bar {
     private static final int OFF_DUTY = 1_000_000;
+    private static final int NO_ROOM = -1;
 
     private final PlanQuestion question;
     private final Busy[] people;
     private final Busy[] scales;
     private final Busy[] bowls;
     private final int[] sizesByResidue;
+    private final int[] residues;
+    private final int[] rooms;
 
     Bar(PlanQuestion question) {
         this.question = question;
@@ -38,6 +42,12 @@ final class Bar {
             for (int size = 0; size < bowls.length; size++)
                 if (question.bowlSizes().get(size).bowlSizeId().equals(out.bowlSizeId()))
                     bowls[size].add(0, out.freeFromMinute(), 1);
+        residues = question.bowlSizes().stream()
+                .mapToInt(BowlSize::residueMilligrams)
+                .toArray();
+        rooms = question.bowlSizes().stream()
+                .mapToInt(size -> size.count() < 1 ? NO_ROOM : size.usableMilligrams() - size.residueMilligrams())
+                .toArray();
         sizesByResidue = IntStream.range(0, bowls.length)
                 .boxed()
                 .sorted(Comparator.<Integer>comparingInt(
@@ -67,6 +77,16 @@ final class Bar {
         return sizesByResidue;
     }
 
+    /** Milligrams that stay in a bowl of a size. */
+    int residue(int size) {
+        return residues[size];
+    }
+
+    /** Milligrams a bowl of a size can give, negative where the salon has none. */
+    int room(int size) {
+        return rooms[size];
+    }
+
     boolean personFree(int person, int from, int to) {
         return people[person].below(1, from, to);
     }
@@ -79,6 +99,19 @@ final class Bar {
     int bowlUntil(int size, int own, int from, int until) {
         int level = question.bowlSizes().get(size).count() - own;
         return bowls[size].firstAt(level, from, until);
+    }
+
+    /** How many bowls of a size are free at least at all times. */
+    int leastFree(int size) {
+        return question.bowlSizes().get(size).count() - bowls[size].most();
+    }
+
+    /** How many bowls of every size that the salon has are free at least at all times. */
+    int leastFree() {
+        int least = Integer.MAX_VALUE;
+        for (int size = 0; size < bowls.length; size++)
+            if (rooms[size] != NO_ROOM) least = Math.min(least, leastFree(size));
+        return least;
     }
 
     /** How many bowls of a size out of those of one service are not empty and washed again at a minute. */
@@ -103,25 +136,36 @@ final class Bar {
     }
 
     /**
-     * For each minute of a window the latest start of a mix, up to that minute, for which somebody and the scale are free.
+     * For each minute of a window whether somebody is free for a mix that starts then.
      *
-     * @return starts by minute minus {@code from}, -1 where there is none in the window
+     * @return by minute minus {@code from}
      */
-    int[] latestStarts(int scale, int mixMinutes, int from, int to) {
-        boolean[] possible = new boolean[Math.max(0, to - from)];
-        int scaleRun = 0;
-        int[] runs = new int[people.length];
-        for (int minute = to + mixMinutes - 1; minute >= from; minute--) {
-            scaleRun = scales[scale].at(minute) == 0 ? scaleRun + 1 : 0;
-            for (int person = 0; person < runs.length; person++) {
-                runs[person] = people[person].at(minute) == 0 ? runs[person] + 1 : 0;
-                if (minute < to && scaleRun >= mixMinutes && runs[person] >= mixMinutes) possible[minute - from] = true;
+    boolean[] anybodyFree(int mixMinutes, int from, int to) {
+        boolean[] free = new boolean[Math.max(0, to - from)];
+        for (Busy person : people) {
+            int run = 0;
+            for (int minute = to + mixMinutes - 1; minute >= from; minute--) {
+                run = person.at(minute) == 0 ? run + 1 : 0;
+                if (minute < to && run >= mixMinutes) free[minute - from] = true;
             }
         }
-        int[] latest = new int[possible.length];
+        return free;
+    }
+
+    /**
+     * For each minute of a window the latest start of a mix, up to that minute, for which somebody and the scale are free.
+     *
+     * @param anybodyFree for each minute of the window whether somebody is free for a mix that starts then
+     * @return starts by minute minus {@code from}, -1 where there is none in the window
+     */
+    int[] latestStarts(int scale, int mixMinutes, int from, boolean[] anybodyFree) {
+        int[] latest = new int[anybodyFree.length];
         int last = -1;
-        for (int i = 0; i < latest.length; i++) {
-            if (possible[i]) last = from + i;
+        int scaleRun = 0;
+        for (int i = Math.min(0, 1 - mixMinutes); i < latest.length; i++) {
+            scaleRun = scales[scale].at(from + i + mixMinutes - 1) == 0 ? scaleRun + 1 : 0;
+            if (i < 0) continue;
+            if (scaleRun >= mixMinutes && anybodyFree[i]) last = from + i;
             latest[i] = last;
         }
         return latest;

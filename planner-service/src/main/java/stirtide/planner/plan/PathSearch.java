@@ -1,6 +1,7 @@
 package stirtide.planner.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
@@ -20,32 +21,34 @@ final class PathSearch {
     /** Longest wait of one client for assistants; after that the stylist steps in. */
     static final int MOST_WAIT_MINUTES = 60;
 
+    private static final int UNKNOWN = Integer.MIN_VALUE;
+    /** Price of a milligram of residue in minutes of age: more than all bowls of a service are ever old. */
+    private static final long MILLIGRAM = 1L << 20;
+
     private final Track track;
     private final Bar bar;
     private final List<Shown.Mix> pins;
-    private final int early;
     private final int now;
     private final int handOver;
     private final int wash;
-    private final int windowFrom;
-    private final int windowTo;
+    private final MixStarts starts;
     private final @Nullable Step[] best;
+    private final long[] bestCost;
     private final @Nullable Step[][] expanded;
     private final int[][] expandedStart;
-    private final Map<Integer, int[][]> latest = new HashMap<>();
+    private final int[][] expandedDelay;
     private final Map<Integer, List<Step>> later = new HashMap<>();
     private final int[] scratch;
     private final int[] noHolds;
 
-    /** A way to have fed all minutes before {@code minute}. */
+    /** A way to have fed all minutes before {@code minute}; its cost is residue first, then minutes from mixing to first use. */
     record Step(
             int minute,
             int delay,
             int depth,
             int mixEnd,
             int zoneStart,
-            long overMix,
-            int age,
+            long cost,
             @Nullable Step before,
             @Nullable Arc arc) {}
 
@@ -60,7 +63,6 @@ final class PathSearch {
         this.track = track;
         this.bar = bar;
         this.pins = pins;
-        this.early = early;
         now = bar.question().nowMinute();
         handOver = bar.question().handOverMinutes();
         wash = bar.question().washMinutes();
@@ -68,18 +70,22 @@ final class PathSearch {
                 .mapToInt(feed -> feed.recipe().lifeMinutes())
                 .max()
                 .orElse(0);
-        windowFrom = Math.max(now, track.starts()[0] - longestLife);
-        windowTo = Math.max(windowFrom, track.endOf(track.minutes()) + 2 * MOST_WAIT_MINUTES);
+        int from = Math.max(now, track.starts()[0] - longestLife);
+        int to = Math.max(from, track.endOf(track.minutes()) + 2 * MOST_WAIT_MINUTES);
+        starts = new MixStarts(bar, from, to, early);
         best = new Step[track.minutes() + 1];
+        bestCost = new long[track.minutes() + 1];
+        Arrays.fill(bestCost, Long.MAX_VALUE);
         expanded = new Step[track.minutes()][bar.scaleCount()];
         expandedStart = new int[track.minutes()][bar.scaleCount()];
+        expandedDelay = new int[track.minutes()][bar.scaleCount()];
         scratch = new int[track.minutes()];
         noHolds = track.noHolds();
     }
 
     /** Bowls in order of use, or empty when no path exists within the longest wait. */
     Optional<List<Arc>> find() {
-        best[0] = new Step(0, 0, 0, 0, zoneStart(0, 0, 0), 0, 0, null, null);
+        offer(new Step(0, 0, 0, 0, zoneStart(0, 0, 0), 0, null, null));
         for (int delay = 0; delay <= MOST_WAIT_MINUTES; delay++) {
             for (Step step : later.getOrDefault(delay, List.of())) offer(step);
             for (int at = 0; at < track.minutes(); at++) {
@@ -100,9 +106,9 @@ final class PathSearch {
     }
 
     private void offer(Step step) {
-        Step old = best[step.minute()];
-        if (old == null || step.overMix() < old.overMix() || step.overMix() == old.overMix() && step.age() < old.age())
-            best[step.minute()] = step;
+        if (step.cost() >= bestCost[step.minute()]) return;
+        best[step.minute()] = step;
+        bestCost[step.minute()] = step.cost();
     }
 
     private void advance(Step step, int delay) {
@@ -131,8 +137,7 @@ final class PathSearch {
                 step.depth(),
                 step.mixEnd(),
                 zoneStart(to, step.minute(), delayAfter, step),
-                step.overMix(),
-                step.age(),
+                step.cost(),
                 step,
                 null);
         if (delayAfter == delay) offer(next);
@@ -161,11 +166,28 @@ final class PathSearch {
         for (int scale = 0; scale < bar.scaleCount(); scale++) {
             int mix = start(step, scale, use - mixMinutes - handOver, mixMinutes);
             if (mix < now || mix < step.mixEnd()) continue;
-            if (expanded[at][scale] == step && expandedStart[at][scale] == mix) continue;
+            if (covered(step, feed, scale, mix, delay)) continue;
             expanded[at][scale] = step;
             expandedStart[at][scale] = mix;
+            expandedDelay[at][scale] = delay;
             reach(step, feed, delay, scale, mix, use);
         }
+    }
+
+    /**
+     * Whether an expansion before has reached all that this one would, and with bowls no older: on a scale that weighs as much,
+     * with the same start or, where bowls of all sizes are free at all times, with one that leaves as much of the life.
+     */
+    private boolean covered(Step step, Feed feed, int scale, int mix, int delay) {
+        int at = step.minute();
+        boolean plenty = bar.leastFree() > step.depth();
+        for (int other = 0; other < bar.scaleCount(); other++) {
+            if (expanded[at][other] != step) continue;
+            int start = expandedStart[at][other];
+            boolean noOlder = start == mix || plenty && mix - delay <= start - expandedDelay[at][other];
+            if (noOlder && feed.recipe().knownImpossibleNoEarlier(other, scale)) return true;
+        }
+        return false;
     }
 
     private int start(Step step, int scale, int notAfter, int mixMinutes) {
@@ -177,56 +199,56 @@ final class PathSearch {
                     && bar.personFree(pin.person(), pin.start(), pin.start() + mixMinutes);
             return free ? pin.start() : -1;
         }
-        if (notAfter < windowFrom) return -1;
-        int[][] starts = latest.computeIfAbsent(mixMinutes, minutes -> new int[bar.scaleCount()][]);
-        if (starts[scale] == null) starts[scale] = bar.latestStarts(scale, mixMinutes, windowFrom, windowTo);
-        return early(starts[scale], Math.min(notAfter - windowFrom, starts[scale].length - 1));
+        return starts.latest(scale, mixMinutes, notAfter);
     }
 
-    /** The latest free start that is early enough, else the first free one after it that is still in time. */
-    private int early(int[] starts, int last) {
-        int wanted = last - early;
-        if (wanted >= 0 && starts[wanted] >= 0) return starts[wanted];
-        for (int i = Math.max(0, wanted); i < last; i++) if (starts[i] >= 0) return starts[i];
-        return last < 0 ? -1 : starts[last];
-    }
-
+    /**
+     * Extends a step by bowls of one mix. More minutes of application need more grams and end later, so a size that does not
+     * serve so many minutes serves no more of them either.
+     */
     private void reach(Step step, Feed feed, int delay, int scale, int mix, int use) {
         int at = step.minute();
         int lifeEnd = mix + feed.recipe().lifeMinutes();
+        long cost = step.cost() + use - mix;
         int[] sizes = bar.sizesByResidue();
-        int[] until = new int[sizes.length];
-        for (int k = 0; k < sizes.length; k++)
-            until[k] = bar.bowlUntil(sizes[k], own(step, sizes[k], mix), mix, lifeEnd + wash) - wash;
+        int k = 0;
+        int until = UNKNOWN;
         for (int to = at + 1; to <= feed.to(); to++) {
             int end = track.endOf(to) + delay;
-            if (end > lifeEnd) return;
-            int need = track.need(at, to);
-            int size = -1;
-            boolean fits = false;
-            for (int k = 0; k < sizes.length && size < 0; k++) {
-                var bowl = bar.question().bowlSizes().get(sizes[k]);
-                if (bowl.count() < 1 || need + bowl.residueMilligrams() > bowl.usableMilligrams()) continue;
-                fits = true;
-                if (end <= until[k] && !feed.recipe().knownImpossible(need, sizes[k], scale)) size = sizes[k];
+            if (end > lifeEnd || k == sizes.length) return;
+            while (k < sizes.length && cost + MILLIGRAM * bar.residue(sizes[k]) < bestCost[to]) {
+                int need = track.need(at, to);
+                if (until == UNKNOWN && need <= bar.room(sizes[k])) until = until(step, sizes[k], mix, lifeEnd);
+                if (serves(feed, need, sizes[k], scale) && end <= until) {
+                    offer(next(step, new Arc(at, to, mix, use, end, scale, sizes[k]), delay));
+                    break;
+                }
+                k++;
+                until = UNKNOWN;
             }
-            if (!fits) return;
-            if (size < 0) continue;
-            long overMix = step.overMix() + bar.question().bowlSizes().get(size).residueMilligrams();
-            Step old = best[to];
-            int age = step.age() + use - mix;
-            if (old != null && (overMix > old.overMix() || overMix == old.overMix() && age >= old.age())) continue;
-            best[to] = new Step(
-                    to,
-                    delay,
-                    step.depth() + 1,
-                    mix + feed.recipe().mixMinutes(),
-                    zoneStart(to, at, delay, step),
-                    overMix,
-                    age,
-                    step,
-                    new Arc(at, to, mix, use, end, scale, size));
         }
+    }
+
+    /** Minute up to which a bowl of a size may be in use, at most to the end of its life. */
+    private int until(Step step, int size, int mix, int lifeEnd) {
+        if (bar.leastFree(size) > step.depth()) return lifeEnd;
+        return bar.bowlUntil(size, own(step, size, mix), mix, lifeEnd + wash) - wash;
+    }
+
+    private boolean serves(Feed feed, int need, int size, int scale) {
+        return need <= bar.room(size) && !feed.recipe().knownImpossible(need, size, scale);
+    }
+
+    private Step next(Step step, Arc arc, int delay) {
+        return new Step(
+                arc.to(),
+                delay,
+                step.depth() + 1,
+                arc.mix() + track.feed(arc.from()).recipe().mixMinutes(),
+                zoneStart(arc.to(), arc.from(), delay, step),
+                step.cost() + arc.use() - arc.mix() + MILLIGRAM * bar.residue(arc.size()),
+                step,
+                arc);
     }
 
     /** Bowls of the size that the service itself would still have out at a minute. */

@@ -83,6 +83,13 @@ final class Recipe {
         return needMilligrams >= refusedFrom[place(size, scale)];
     }
 
+    /** Whether all that is known to be impossible on one scale is known to be so on another. */
+    boolean knownImpossibleNoEarlier(int scale, int other) {
+        for (int size = 0; size < question.bowlSizes().size(); size++)
+            if (refusedFrom[place(size, scale)] < refusedFrom[place(size, other)]) return false;
+        return true;
+    }
+
     /** Whether there are weights; asks only where monotony does not tell. */
     boolean possible(int needMilligrams, int size, int scale) {
         if (knownImpossible(needMilligrams, size, scale)) return false;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds a plan: inserts the services in several orders, keeps the best, then takes services out and puts them back in
@@ -22,7 +23,7 @@ final class Search {
     private final Inserter inserter;
     private final Dice dice;
     private final int frozenBefore;
-    private Score ideal = Score.ZERO;
+    private @Nullable Score ideal;
 
     Search(PlanQuestion question, List<Track> tracks, Shown shown) {
         this.question = question;
@@ -34,7 +35,6 @@ final class Search {
     }
 
     Draft run(int rounds) {
-        ideal = ideal();
         int keepBefore = frozenBefore;
         Draft best = first(keepBefore);
         if (best.score().waitMinutes() > 0 && anyFrozen()) {
@@ -76,10 +76,11 @@ final class Search {
         if (shown.any()) best = better(best, kept(byStart, frozenBefore, false));
         if (noWorse(best)) return best;
         best = better(best, build(byStart, frozenBefore));
-        Draft unfrozen = build(byStart, question.nowMinute());
-        if (lessWaiting(unfrozen, best)) best = unfrozen;
+        if (anyFrozen()) {
+            Draft unfrozen = build(byStart, question.nowMinute());
+            if (lessWaiting(unfrozen, best)) best = unfrozen;
+        }
         if (rounds == 0 || noWorse(best)) return best;
-        ideal = ideal();
         improve(best, frozenBefore, rounds);
         return best;
     }
@@ -92,7 +93,6 @@ final class Search {
 
     /** Whether nothing but fewer moves could be better. */
     boolean unbeatable(Draft draft) {
-        ideal = ideal();
         return perfect(draft);
     }
 
@@ -129,16 +129,18 @@ final class Search {
 
     /** What the services would cost if each had the bar to itself. */
     private Score ideal() {
+        if (ideal != null) return ideal;
         Bar bar = new Bar(question);
-        return tracks.stream()
-                .map(track ->
-                        inserter.insert(track, bar, question.nowMinute(), 0).score())
-                .reduce(Score.ZERO, Score::plus);
+        Score sum = Score.ZERO;
+        for (Track track : tracks)
+            sum = sum.plus(inserter.insert(track, bar, question.nowMinute(), 0).score());
+        ideal = sum.minus(Score.moves(sum.moves()));
+        return ideal;
     }
 
     private boolean perfect(Draft draft) {
         Score score = draft.score();
-        return score.minus(Score.moves(score.moves())).compareTo(ideal.minus(Score.moves(ideal.moves()))) <= 0;
+        return score.minus(Score.moves(score.moves())).compareTo(ideal()) <= 0;
     }
 
     private List<Integer> byStart(int keepBefore) {

@@ -10,8 +10,6 @@ import stirtide.planner.check.ProofCheck;
 import stirtide.planner.plan.PlanQuestion;
 import stirtide.planner.plan.ProofProblem;
 import stirtide.planner.proof.ServedRun.Job;
-import stirtide.planner.stagger.Assistant;
-import stirtide.planner.stagger.Window;
 
 /**
  * Looks for the stretches that force bowls of a plan: what one bowl cannot serve or hold, minutes in which nobody is free for
@@ -100,38 +98,27 @@ final class ForcedBowls {
             tos.add(job.due());
             tos.add(job.release() + job.minutes());
         }
+        GivenMinutes given = new GivenMinutes(problem.problem(), froms.first(), tos.last());
         Stretch best = null;
         for (int from : froms) {
             for (int to : tos.tailSet(from, false)) {
-                if (own.stream().allMatch(job -> job.mustLieIn(from, to) == 0)) continue;
-                int needed =
-                        near.stream().mapToInt(job -> job.mustLieIn(from, to)).sum();
-                Stretch stretch = new Stretch(from, to, needed, available(from, to));
+                if (mustLieIn(own, from, to) == 0) continue;
+                Stretch stretch = new Stretch(from, to, mustLieIn(near, from, to), given.between(from, to));
                 if (stretch.needed > stretch.available && (best == null || better(stretch, best))) best = stretch;
             }
         }
         return Optional.ofNullable(best);
     }
 
+    private static int mustLieIn(List<Job> jobs, int from, int to) {
+        int minutes = 0;
+        for (Job job : jobs) minutes += job.mustLieIn(from, to);
+        return minutes;
+    }
+
     private static boolean better(Stretch a, Stretch b) {
         int more = a.needed - a.available - b.needed + b.available;
         return more > 0 || more == 0 && a.to - a.from > b.to - b.from;
-    }
-
-    /** Minutes of mixing that people and scales can give. */
-    private int available(int from, int to) {
-        int sum = 0;
-        for (int minute = from; minute < to; minute++) {
-            int people = 0;
-            for (Assistant person : problem.problem().assistants()) people += onDuty(person, minute) ? 1 : 0;
-            sum += Math.min(people, problem.problem().mixesAtOnce());
-        }
-        return sum;
-    }
-
-    private static boolean onDuty(Assistant person, int minute) {
-        for (Window duty : person.onDuty()) if (duty.covers(minute, minute + 1)) return true;
-        return false;
     }
 
     private void tooMuch(int extra, Stretch stretch) {

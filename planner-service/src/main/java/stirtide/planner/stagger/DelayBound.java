@@ -47,6 +47,9 @@ public final class DelayBound {
      * @param rounds rounds of work, 0 for what the services need one by one
      */
     public static MinutePrices prices(Problem problem, List<List<Integer>> services, int planned, int rounds) {
+        if (rounds == 0) {
+            return MinutePrices.of(0);
+        }
         DelayBound bound = new DelayBound(problem, services);
         long target = (long) (planned - 1) * MINUTE + 1;
         long step = LARGEST_STEP;

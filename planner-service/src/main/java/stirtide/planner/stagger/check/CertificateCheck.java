@@ -74,23 +74,25 @@ public final class CertificateCheck {
     public static int leastDelay(Problem problem, List<List<Integer>> services, int minute, MinutePrices prices) {
         CertificateCheck check = new CertificateCheck(problem);
         Certificate.Priced step = new Certificate.Priced(0, 0, 0, prices, null);
-        if (minute < 1 || !lawful(new Claim(Claim.ANY, Claim.ANY, Claim.ANY), step)) {
+        Claim any = new Claim(Claim.ANY, Claim.ANY, Claim.ANY);
+        if (minute < 1 || !lawful(any, step)) {
             return 0;
         }
+        Prices summed = new Prices(problem, any, step, check.allowed, check.from, check.to);
         long least = -check.hands(step);
         for (List<Integer> service : services) {
-            least = Math.addExact(least, check.delayed(service, minute, step));
+            least = Math.addExact(least, check.delayed(service, minute, summed));
         }
         return (int) Math.max(0, Math.floorDiv(least + minute - 1, minute));
     }
 
-    private long delayed(List<Integer> service, int minute, Certificate.Priced step) {
+    private long delayed(List<Integer> service, int minute, Prices summed) {
         List<RunCase> cases = service.stream()
                 .map(r -> new RunCase(problem, problem.runs().get(r)))
                 .toList();
         long least = (problem.maxWaitMinutes() + 1L) * minute;
         for (int delay = 0; (long) delay * minute < least; delay++) {
-            Prices prices = new Prices(problem, new Claim(delay, Claim.ANY, Claim.ANY), step, allowed, from, to);
+            Prices prices = summed.waitingAtMost(delay);
             long cost = (long) delay * minute;
             for (int i = 0; i < cases.size() && cost < least; i++) {
                 cost = Math.addExact(cost, cases.get(i).ahead(prices)[0]);

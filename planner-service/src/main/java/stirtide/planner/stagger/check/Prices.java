@@ -27,6 +27,19 @@ final class Prices {
         }
     }
 
+    private Prices(Prices other, int longestWait) {
+        this.step = other.step;
+        this.longestWait = Math.min(other.longestWait, longestWait);
+        this.from = other.from;
+        this.before = other.before;
+        this.allowed = other.allowed;
+    }
+
+    /** The same prices where nobody waits longer than this. */
+    Prices waitingAtMost(int minutes) {
+        return new Prices(this, minutes);
+    }
+
     /** For every length of a mix, whether one assistant is on duty throughout it, by start from {@code from}. */
     static Map<Integer, boolean[]> allowedStarts(Problem problem, int from, int to) {
         Map<Integer, boolean[]> allowed = new HashMap<>();

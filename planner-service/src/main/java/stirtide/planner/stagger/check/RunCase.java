@@ -20,11 +20,14 @@ final class RunCase {
     private final BitSet[] struck;
     private final int[][] bowls;
     private final RunTimes times;
+    /** Whether any case forbids starts. */
+    private final boolean split;
 
     RunCase(Problem problem, Run run) {
         this.run = run;
         this.lead = run.mixMinutes() + problem.handOverMinutes();
         this.times = new RunTimes(run);
+        this.split = false;
         this.firstStart = run.startMinute() - run.workingLifeMinutes();
         this.earliest = new int[run.minutes()];
         this.latest = new int[run.minutes()];
@@ -40,8 +43,9 @@ final class RunCase {
         }
     }
 
-    private RunCase(RunCase other) {
+    private RunCase(RunCase other, boolean split) {
         this.run = other.run;
+        this.split = split;
         this.lead = other.lead;
         this.firstStart = other.firstStart;
         this.earliest = other.earliest.clone();
@@ -53,14 +57,14 @@ final class RunCase {
     }
 
     RunCase atMost(int minute, int start) {
-        RunCase made = new RunCase(this);
+        RunCase made = new RunCase(this, true);
         int t = RunTimes.placeOf(run, minute);
         made.latest[t] = Math.min(made.latest[t], start);
         return made;
     }
 
     RunCase later(int minute, int start) {
-        RunCase made = new RunCase(this);
+        RunCase made = new RunCase(this, true);
         int t = RunTimes.placeOf(run, minute);
         made.earliest[t] = Math.max(made.earliest[t], start + 1);
         return made;
@@ -77,7 +81,9 @@ final class RunCase {
         for (int u = n - 1; u >= 0; u--) {
             ahead[u] = NONE;
             fillLeast(u, ahead, leastUpTo, prices);
-            for (int s = times.end(u + 1) - run.workingLifeMinutes(); s <= lastStart(u, prices); s++) {
+            int last = lastStart(u, prices);
+            // No cost is below 0, so nothing is cheaper than a way that costs nothing.
+            for (int s = times.end(u + 1) - run.workingLifeMinutes(); s <= last && ahead[u] > 0; s++) {
                 ahead[u] = Math.min(ahead[u], through(u, s, leastUpTo, prices));
             }
         }
@@ -106,8 +112,8 @@ final class RunCase {
         if (struck[u].get(s - firstStart) || !prices.mayStart(run.mixMinutes(), s)) {
             return NONE;
         }
-        int v = u;
         int end = times.fedBy(s + run.workingLifeMinutes());
+        int v = split ? u : Math.max(u, end);
         while (v < end && earliest[v] <= s && s <= latest[v]) {
             v++;
         }
@@ -123,7 +129,7 @@ final class RunCase {
 
     /** This case without the starts whose cheapest path costs more than {@code most}. */
     RunCase without(long most, long[] ahead, Prices prices) {
-        RunCase made = new RunCase(this);
+        RunCase made = new RunCase(this, split);
         int n = run.minutes();
         long[] reached = new long[n + 1];
         Arrays.fill(reached, NONE);
