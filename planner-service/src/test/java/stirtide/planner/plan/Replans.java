@@ -2,6 +2,7 @@ package stirtide.planner.plan;
 
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -59,12 +60,15 @@ public final class Replans {
         }
     }
 
-    /** Takes the number of days for each load, 26 if none is given: 4 loads of 26 days of 50 events. */
+    /** Takes the number of days for each load, 26 if none is given, and the loads, all four if none is given. */
     public static void main(String[] arguments) {
         int days = arguments.length == 0 ? 26 : Integer.parseInt(arguments[0]);
+        int[] loads = arguments.length < 2
+                ? LOADS
+                : Arrays.stream(arguments).skip(1).mapToInt(Integer::parseInt).toArray();
         for (int load : LOADS) new Replans().days(1, load, 1000, WARM_UP_EVENTS);
         int faults = 0;
-        for (int load : LOADS) {
+        for (int load : loads) {
             Replans replans = new Replans();
             replans.days(days, load, 0, EVENTS);
             replans.print(load == 0 ? "natural" : load + " %");
