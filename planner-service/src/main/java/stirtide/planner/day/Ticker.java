@@ -52,8 +52,10 @@ public final class Ticker {
         if (day.setup().isEmpty() || day.closed()) return ahead;
         var dayEnd = SalonTime.of(day.opened()).dayEnd();
         day.plan().ifPresent(plan -> {
-            for (var bowl : plan.bowls())
-                if (plan.beginOf(bowl).isBefore(dayEnd)) addStart(ahead, day, bowl, plan.beginOf(bowl));
+            for (var bowl : plan.bowls()) {
+                var start = plan.beginOf(bowl);
+                if (start.isBefore(dayEnd)) addStart(ahead, day, bowl, start);
+            }
         });
         day.liveBowls().forEach(bowl -> addLife(ahead, bowl));
         return ahead;

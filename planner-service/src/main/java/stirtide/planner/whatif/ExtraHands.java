@@ -16,13 +16,15 @@ final class ExtraHands {
 
     static WhatIfAnswer answer(Present present, WhatIfQuestion.ExtraAssistant extra) {
         PlanQuestion question = present.question();
-        int from = Math.max(present.nowMinute(), present.time().minuteUp(extra.from()));
-        int to = present.time().minuteDown(extra.to());
-        if (from >= to || !present.time().holds(extra.from()))
-            return new WhatIfAnswer.Refused(
-                    new Refusal(
-                            "SPAN_EMPTY",
-                            "The help must start on this day and end after it starts and after now. Name another from and to."));
+        boolean ofTheDay = present.time().holds(extra.from())
+                && !extra.to().isAfter(present.time().dayEnd());
+        int from = ofTheDay ? Math.max(present.nowMinute(), present.time().minuteUp(extra.from())) : 0;
+        int to = ofTheDay ? present.time().minuteDown(extra.to()) : 0;
+        if (from >= to)
+            return new WhatIfAnswer.Refused(new Refusal(
+                    "SPAN_EMPTY",
+                    "The help must start and end on this day, and end after it starts and after now. Name another from and"
+                            + " to."));
         List<Assistant> people = new ArrayList<>(question.assistants());
         people.add(
                 new Assistant("one more", "One more assistant", List.of(new Minutes(from, to)), 0, Optional.empty()));

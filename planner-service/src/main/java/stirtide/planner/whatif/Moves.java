@@ -22,7 +22,7 @@ import stirtide.planner.plan.PlanQuestion;
 import stirtide.planner.plan.PlanQuestion.ServiceTask;
 
 /**
- * Moves each service that has not started within its own tolerance, five minutes at a time, and two of the best together.
+ * Moves each service that has not started within its own tolerance and the day, five minutes at a time, and two of the best together.
  * The many are planned at once, the best again with as much work as the plan at present. On a day of very many services those
  * nearest to a client who waits are tried, and how many were left out is told.
  */
@@ -162,10 +162,12 @@ final class Moves {
         Booking booking = service.booking();
         int booked = present.time().minuteUp(booking.start());
         List<Shift> shifts = new ArrayList<>();
-        int first = -booking.earlierMinutes() / STEP_MINUTES * STEP_MINUTES;
-        for (int minutes = first; minutes <= booking.laterMinutes(); minutes += STEP_MINUTES)
-            if (minutes != 0 && booked + minutes >= present.nowMinute())
-                shifts.add(new Shift(service.service(), booked, minutes));
+        int earliest = Math.max(-booking.earlierMinutes(), present.nowMinute() - booked);
+        int latest = Math.min(
+                booking.laterMinutes(), present.time().minuteDown(present.time().dayEnd()) - booked - 1);
+        for (int minutes = -Math.floorDiv(-earliest, STEP_MINUTES) * STEP_MINUTES;
+                minutes <= latest;
+                minutes += STEP_MINUTES) if (minutes != 0) shifts.add(new Shift(service.service(), booked, minutes));
         return shifts;
     }
 

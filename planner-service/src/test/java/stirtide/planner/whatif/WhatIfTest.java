@@ -97,6 +97,28 @@ class WhatIfTest {
     }
 
     @Test
+    void whoever_may_move_at_any_time_is_moved_within_the_day() {
+        MoveAdvice advice = moves(day(
+                1,
+                booking(1, "10:00", 0, 0),
+                booking(2, "10:00", 0, 0),
+                booking(3, "10:00", Integer.MAX_VALUE, Integer.MAX_VALUE)));
+        assertThat(advice.singles()).singleElement().satisfies(best -> {
+            assertThat(best.moves().get(0).to()).isAfter(Given.at("09:51")).isBefore(Given.at("23:59"));
+            assertThat(best.then().waitMinutes()).isLessThan(8);
+        });
+    }
+
+    @Test
+    void help_beyond_the_day_is_refused() {
+        Instant never = Instant.parse("9999-12-31T23:59:59Z");
+        for (var help : List.of(
+                new WhatIfQuestion.ExtraAssistant(Given.at("10:00"), never),
+                new WhatIfQuestion.ExtraAssistant(never, never)))
+            assertThat(WhatIf.answer(crowdedTen(0, 0), help, EIGHT)).isInstanceOf(WhatIfAnswer.Refused.class);
+    }
+
+    @Test
     void a_service_without_tolerance_is_not_moved() {
         MoveAdvice advice = moves(crowdedTen(0, 0));
         assertThat(advice.singles()).isEmpty();
