@@ -119,6 +119,11 @@ class Service:
         with open(f"/proc/{self.process.pid}/status") as status:
             return int(re.search(r"VmRSS:\s+(\d+)", status.read()).group(1))
 
+    def live_heap_megabytes(self):
+        """What is still reached after a full collection."""
+        subprocess.run(["jcmd", str(self.process.pid), "GC.run"], check=True, stdout=subprocess.DEVNULL)
+        return self.metrics('jvm_memory_used_bytes{area="heap"}') / 2**20
+
     def cpu_seconds(self):
         with open(f"/proc/{self.process.pid}/stat") as stat:
             fields = stat.read().rsplit(")", 1)[1].split()

@@ -157,7 +157,7 @@ class Soak:
         self.service, self.rate, self.seed, self.day_seconds = service, rate, seed, day_seconds
         self.days = max(1, round(60 * minutes / day_seconds))
         self.clock, self.lock = Clock(), threading.Lock()
-        self.expected, self.wrongs, self.events, self.looks = {}, [], 0, []
+        self.expected, self.wrongs, self.events, self.looks, self.lives = {}, [], 0, [], []
         self.clients = len(tokens)
         self.salons = sorted({salon for salon, _ in tokens})
         self.threads = [Client(self, salon, name, token, n / rate) for n, ((salon, name), token) in enumerate(tokens.items())]
@@ -230,6 +230,8 @@ class Soak:
         self.meet("closed")
         self.meet("read")
         self.days_done += 1
+        # All days are closed and nobody works: what is left now is what closed days leave.
+        self.lives.append(((time.monotonic() - self.began) / 3600, self.service.live_heap_megabytes()))
 
     looked = False
 
@@ -238,8 +240,7 @@ class Soak:
         while not self.looked:
             at = time.monotonic() - self.began
             try:
-                heap = self.service.metrics('jvm_memory_used_bytes{area="heap"}') / 2**20
-                self.looks.append((at, self.service.memory_kilobytes() / 1024, heap, self.service.open_files()))
+                self.looks.append((at, self.service.memory_kilobytes() / 1024, self.service.open_files()))
             except (OSError, ValueError):
                 pass
             if at - last > 300:
@@ -250,14 +251,6 @@ class Soak:
 
     def sent(self):
         return sum(len(thread.milliseconds) for thread in self.threads)
-
-    def live_heap(self):
-        """Least heap of every five minutes: what is left when the collector has just run."""
-        least = {}
-        for at, _, heap, _ in self.looks:
-            window = int(at // 300)
-            least[window] = min(heap, least.get(window, heap))
-        return [(300 * window / 3600, heap) for window, heap in sorted(least.items())]
 
 
 def report(soak, seconds, data_bytes):
@@ -276,13 +269,13 @@ def report(soak, seconds, data_bytes):
     rig.tell("time to the answer", True, rig.latencies(milliseconds))
     settled = [look for look in soak.looks if look[0] > min(1200, seconds / 4)]
     rss = rig.slope([(look[0] / 3600, look[1]) for look in settled])
-    heap = [point for point in soak.live_heap() if point[0] * 3600 >= min(1200, seconds / 4)]
+    heap = [point for point in soak.lives if point[0] * 3600 >= min(1200, seconds / 4)]
     growth = rig.slope(heap)
     days_an_hour = soak.days_done * len(soak.salons) / seconds * 3600
     rig.tell("memory", growth < 24 and max((look[1] for look in settled), default=0) < 800,
-             f"rss at most {max((look[1] for look in settled), default=0):.0f} MB, slope {rss:+.1f} MB an hour; heap after "
-             f"collections {min((one for _, one in heap), default=0):.0f} to {max((one for _, one in heap), default=0):.0f} MB, "
+             f"rss at most {max((look[1] for look in settled), default=0):.0f} MB, slope {rss:+.1f} MB an hour; heap after a "
+             f"collection when all days are closed {min((one for _, one in heap), default=0):.0f} to {max((one for _, one in heap), default=0):.0f} MB, "
              f"slope {growth:+.1f} MB an hour at {days_an_hour:.0f} closed days an hour")
-    files = [look[3] for look in settled]
+    files = [look[2] for look in settled]
     rig.tell("open files", not files or max(files) - min(files) <= soak.clients, f"{min(files, default=0)} to {max(files, default=0)}, "
-             f"slope {rig.slope([(look[0] / 3600, look[3]) for look in settled]):+.1f} an hour")
+             f"slope {rig.slope([(look[0] / 3600, look[2]) for look in settled]):+.1f} an hour")

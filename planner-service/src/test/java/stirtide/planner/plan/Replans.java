@@ -15,8 +15,8 @@ import stirtide.planner.proof.TwoSteps;
 
 /**
  * A command, no test: invented days of 40 services at four loads, on which one thing after the other comes between. After each
- * the day is planned in two steps as by the service, both plans are checked, and their waits are set against those of a plan
- * that is searched with the same rounds without regard to what is on show.
+ * the day is planned in two steps as by the service, both plans are checked, and after every fifth their waits are set against
+ * those of a plan that is searched with the same rounds without regard to what is on show.
  */
 public final class Replans {
     private static final int SERVICES = 40;
@@ -24,6 +24,7 @@ public final class Replans {
     private static final int MINUTES_BETWEEN = 10;
     private static final int ROUNDS = 100;
     private static final int WARM_UP_EVENTS = 12;
+    private static final int FULL_EVERY = 5;
     private static final int[] LOADS = {0, 40, 70, 90};
 
     private final Map<EventfulDay.Happening, Integer> kinds = new EnumMap<>(EventfulDay.Happening.class);
@@ -40,6 +41,7 @@ public final class Replans {
     private long firstMoves;
     private long secondMoves;
     private long fullMoves;
+    private long fullMixes;
 
     /** Waits of plans against those of others. */
     private static final class Compared {
@@ -95,22 +97,28 @@ public final class Replans {
         firstNanos.add(between - start);
         Plan second = first.roundsToCome().isPresent() ? second(question, first, between) : first;
         if (first.roundsToCome().isEmpty()) alone++;
-        Plan full = Planner.draw(question.showingNothing(), ROUNDS);
         for (Plan plan : List.of(first, second)) {
             if (!PlanChecker.check(question, plan).isEmpty()) invalid++;
             if (plan.services().size() != question.services().size()) without++;
         }
         firstToSecond.count(first, second);
-        secondToFull.count(second, full);
         Shown shown = new Shown(question);
         shownWaits += shown.waitMinutes();
         firstMoves += moves(shown, first);
         secondMoves += moves(shown, second);
-        fullMoves += moves(shown, full);
-        shownMixes += first.bowls().stream()
+        long mixes = first.bowls().stream()
                 .filter(bowl -> shown.bowl(bowl.bowl()).isPresent())
                 .count();
+        shownMixes += mixes;
+        if (firstNanos.size() % FULL_EVERY == 0) full(question, shown, second, mixes);
         return second;
+    }
+
+    private void full(PlanQuestion question, Shown shown, Plan second, long mixes) {
+        Plan full = Planner.draw(question.showingNothing(), ROUNDS);
+        secondToFull.count(second, full);
+        fullMoves += moves(shown, full);
+        fullMixes += mixes;
     }
 
     private Plan second(PlanQuestion question, Plan first, long start) {
@@ -142,14 +150,20 @@ public final class Replans {
                 "  first step  %s; waits %d min, shown before %d%n", row(firstNanos), firstToSecond.waits, shownWaits);
         System.out.printf(
                 "  second step %s; waits %d min; not wanted %d, first kept %d, first equal %d, worse %d in waits%n",
-                row(secondNanos), secondToFull.waits, alone, kept, firstToSecond.equal, firstToSecond.worse);
+                row(secondNanos), firstToSecond.otherWaits, alone, kept, firstToSecond.equal, firstToSecond.worse);
         System.out.printf(
-                "  full search with %d rounds and nothing on show: waits %d min; the second step is equal %d, better %d, worse"
-                        + " %d%n",
-                ROUNDS, secondToFull.otherWaits, secondToFull.equal, secondToFull.better, secondToFull.worse);
+                "  full search with %d rounds and nothing on show, every %dth event: waits %d min; the second step %d, equal %d,"
+                        + " better %d, worse %d%n",
+                ROUNDS,
+                FULL_EVERY,
+                secondToFull.otherWaits,
+                secondToFull.waits,
+                secondToFull.equal,
+                secondToFull.better,
+                secondToFull.worse);
         System.out.printf(
-                "  mixes moved of %d shown: first %d, second %d, full %d%n",
-                shownMixes, firstMoves, secondMoves, fullMoves);
+                "  mixes moved of %d shown: first %d, second %d; of %d: full %d%n",
+                shownMixes, firstMoves, secondMoves, fullMixes, fullMoves);
     }
 
     private static String row(List<Long> nanos) {
