@@ -60,7 +60,8 @@ final class HistoryRules {
                 .flatMap(visit -> visit.zones().stream())
                 .anyMatch(HistoryRules::wrong);
         if (wrong)
-            return Optional.of("Ratio, grams and minutes of an earlier visit are above 0, its strength at most 12 %.");
+            return Optional.of(
+                    "Ratio, grams and minutes of an earlier visit are above 0, its minutes at most a day, its strength at most 12 %.");
         return Stream.concat(
                         memory.swatches().stream().<Runnable>map(swatch -> () -> Swatch.of(swatch)),
                         memory.strips().stream().<Runnable>map(strip -> () -> StripReading.of(strip)))
@@ -74,8 +75,8 @@ final class HistoryRules {
                 || zone.strengthHundredths() > SetupRules.LEGAL_STRENGTH_HUNDREDTHS
                 || zone.usedMilligrams() < 1
                 || zone.mixedMilligrams() < 1
-                || zone.applyMinutes() < 1
-                || zone.processMinutes() < 0
+                || !SetupRules.isMinutes(zone.applyMinutes(), 1)
+                || !SetupRules.isMinutes(zone.processMinutes(), 0)
                 || zone.rinsedAfterMinutes().orElse(0) < 0;
     }
 

@@ -19,6 +19,9 @@ public record SalonTime(Instant dayStart, Instant dayEnd, ZoneId zone) {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final long MINUTE_MILLIS = 60_000;
 
+    /** Some years: what lies farther from the day is no farther for a plan. */
+    private static final long FARTHEST_MINUTES = 10_000_000;
+
     /** The times of a day. */
     public static SalonTime of(DaySetup setup) {
         var zone = ZoneId.of(setup.salon().zone());
@@ -33,14 +36,18 @@ public record SalonTime(Instant dayStart, Instant dayEnd, ZoneId zone) {
         return !instant.isBefore(dayStart) && instant.isBefore(dayEnd);
     }
 
-    /** Whole minutes from the start of the day, rounded down. */
+    /** Whole minutes from the start of the day, rounded down; ten millions at most, either way. */
     public int minuteDown(Instant instant) {
-        return (int) Math.floorDiv(Duration.between(dayStart, instant).toMillis(), MINUTE_MILLIS);
+        return near(Math.floorDiv(Duration.between(dayStart, instant).toMillis(), MINUTE_MILLIS));
     }
 
-    /** Whole minutes from the start of the day, rounded up. */
+    /** Whole minutes from the start of the day, rounded up; ten millions at most, either way. */
     public int minuteUp(Instant instant) {
-        return (int) -Math.floorDiv(-Duration.between(dayStart, instant).toMillis(), MINUTE_MILLIS);
+        return near(-Math.floorDiv(-Duration.between(dayStart, instant).toMillis(), MINUTE_MILLIS));
+    }
+
+    private static int near(long minutes) {
+        return (int) Math.max(-FARTHEST_MINUTES, Math.min(FARTHEST_MINUTES, minutes));
     }
 
     /** Time of day as the salon's clock shows it: {@code "10:05"}. */

@@ -23,6 +23,9 @@ final class SetupRules {
     /** Strongest developer the law of the European Union permits on hair: 12 per cent, 40 vol. */
     static final int LEGAL_STRENGTH_HUNDREDTHS = 1200;
 
+    /** Nothing that is planned for a day takes longer than one. */
+    private static final int MOST_MINUTES = 24 * 60;
+
     private static final int MOST_CHAIRS = 500;
     /** The id is part of the name of the day's stream and of addresses. */
     private static final Pattern SALON_ID = Pattern.compile("[A-Za-z0-9._-]{1,64}");
@@ -56,8 +59,8 @@ final class SetupRules {
                     "\"" + salon.zone() + "\" is no time zone. Accepted: an IANA name such as Europe/Lisbon.");
         if (salon.chairs() < 1 || salon.chairs() > MOST_CHAIRS)
             return Optional.of("A salon has 1 to " + MOST_CHAIRS + " chairs, not " + salon.chairs() + ".");
-        if (salon.handOverMinutes() < 0 || salon.washMinutes() < 0)
-            return Optional.of("Minutes of hand-over and washing are 0 or more.");
+        if (!isMinutes(salon.handOverMinutes(), 0) || !isMinutes(salon.washMinutes(), 0))
+            return Optional.of("Minutes of hand-over and washing are 0 to " + MOST_MINUTES + ".");
         for (var size : salon.bowls())
             if (size.residueMilligrams() < 0 || size.usableMilligrams() <= size.residueMilligrams() || size.count() < 1)
                 return Optional.of("Bowl size \"" + size.bowlSizeId()
@@ -98,8 +101,8 @@ final class SetupRules {
 
     private static Optional<String> directions(Directions directions) {
         var of = "The directions of \"" + directions.lightenerId() + "\" ";
-        if (directions.workingLifeMinutes() < 1 || directions.mixMinutes() < 1)
-            return Optional.of(of + "need a working life and mixing time of 1 minute or more.");
+        if (!isMinutes(directions.workingLifeMinutes(), 1) || !isMinutes(directions.mixMinutes(), 1))
+            return Optional.of(of + "need a working life and mixing time of 1 to " + MOST_MINUTES + " minutes.");
         if (directions.techniques().isEmpty()) return Optional.of(of + "need at least one technique.");
         for (var rule : directions.techniques()) {
             if (rule.lowestRatioThousandths() < 1 || rule.highestRatioThousandths() < rule.lowestRatioThousandths())
@@ -108,8 +111,8 @@ final class SetupRules {
             if (rule.highestStrengthHundredths() < 1 || rule.highestStrengthHundredths() > LEGAL_STRENGTH_HUNDREDTHS)
                 return Optional.of(of + "permit " + Grams.strength(rule.highestStrengthHundredths())
                         + ". Accepted: above 0 % up to " + Grams.strength(LEGAL_STRENGTH_HUNDREDTHS) + ".");
-            if (rule.longestProcessingMinutes() < 1)
-                return Optional.of(of + "need a longest processing time of 1 minute or more.");
+            if (!isMinutes(rule.longestProcessingMinutes(), 1))
+                return Optional.of(of + "need a longest processing time of 1 to " + MOST_MINUTES + " minutes.");
         }
         return Optional.empty();
     }
@@ -152,9 +155,19 @@ final class SetupRules {
         if (zone.strengthHundredths() < 1 || zone.strengthHundredths() > strongest)
             return Optional.of(of + "wants " + Grams.strength(zone.strengthHundredths())
                     + ". The directions permit up to " + Grams.strength(strongest) + ".");
-        if (zone.baseMilligrams() < 1 || zone.applyMinutes() < 1 || zone.gapMinutes() < 0 || zone.processMinutes() < 0)
-            return Optional.of(of + "needs base grams and minutes of application above 0, other minutes 0 or more.");
+        if (zone.baseMilligrams() < 1
+                || !isMinutes(zone.applyMinutes(), 1)
+                || !isMinutes(zone.gapMinutes(), 0)
+                || !isMinutes(zone.processMinutes(), 0))
+            return Optional.of(
+                    of + "needs base grams and minutes of application above 0, other minutes 0 or more, none above "
+                            + MOST_MINUTES + ".");
         return Optional.empty();
+    }
+
+    /** Whether something can take so many minutes of a day. */
+    static boolean isMinutes(int minutes, int least) {
+        return minutes >= least && minutes <= MOST_MINUTES;
     }
 
     private static boolean knownZone(String zone) {

@@ -10,12 +10,14 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import stirtide.events.command.DayCommand.CloseDay;
 import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.events.day.Booking;
 import stirtide.events.day.DayEvent.DayOpened;
 import stirtide.events.day.DayEvent.ServiceBooked;
+import stirtide.events.json.ContractJson;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Menu;
@@ -66,6 +68,29 @@ class OpeningRulesTest {
                 new OpenDay(
                         Given.setup(), List.of(booking("a", "foils", 1, "09:00"), booking("a", "foils", 1, "10:00"))),
                 "BOOKING_KNOWN");
+    }
+
+    /** A wash of years once took the planner all memory. */
+    @ParameterizedTest
+    @CsvSource({
+        "washMinutes, 5",
+        "handOverMinutes, 2",
+        "workingLifeMinutes, 40",
+        "mixMinutes, 4",
+        "applyMinutes, 15",
+        "gapMinutes, 10",
+        "processMinutes, 20",
+        "longestProcessingMinutes, 45"
+    })
+    void nothing_takes_longer_than_a_day(String what, int minutes) {
+        String written = ContractJson.write(Given.setup());
+        assertThat(written).contains("\"" + what + "\":" + minutes);
+        for (int many : new int[] {1441, Integer.MAX_VALUE}) {
+            String changed = written.replace("\"" + what + "\":" + minutes, "\"" + what + "\":" + many);
+            var refusal =
+                    scene.refused(new OpenDay(ContractJson.read(changed, DaySetup.class), List.of()), "SETUP_INVALID");
+            assertThat(refusal.sentence()).contains("1440");
+        }
     }
 
     @Test

@@ -114,7 +114,8 @@ class WhatIfTest {
         Instant never = Instant.parse("9999-12-31T23:59:59Z");
         for (var help : List.of(
                 new WhatIfQuestion.ExtraAssistant(Given.at("10:00"), never),
-                new WhatIfQuestion.ExtraAssistant(never, never)))
+                new WhatIfQuestion.ExtraAssistant(never, never),
+                new WhatIfQuestion.ExtraAssistant(Given.at("10:00"), Instant.parse("-12027-05-06T11:00:00Z"))))
             assertThat(WhatIf.answer(crowdedTen(0, 0), help, EIGHT)).isInstanceOf(WhatIfAnswer.Refused.class);
     }
 
