@@ -40,7 +40,7 @@ final class BarActions {
             case FINISH -> live(view, scene, "", "finish", bowl -> finish(bowl, scene));
             case BIN -> live(view, scene, "", "bin", bowl -> BatchActions.bin(bowl, scene));
             case SERVICES -> new PanelAnswer.Open(new ServicesPanel(0));
-            case WALK_IN -> walkIn(view, scene);
+            case WALK_IN -> WalkInPanel.opened(view, () -> WalkInPanel.of(view, scene));
             case TAKE_BACK -> takeBack(view, scene);
             case REASONS -> new PanelAnswer.Open(new ReasonsPanel());
             case FIND -> new PanelAnswer.Open(new FindPanel());
@@ -89,12 +89,6 @@ final class BarActions {
         String sentence = "Bowl " + bowl.bowl() + " has " + left.toMinutes()
                 + " min of life left. Is it empty but for what sticks to it?";
         return new PanelAnswer.Open(new Question("FINISH?", sentence, send, scene.nanos()));
-    }
-
-    private static PanelAnswer walkIn(DayView view, Scene scene) {
-        return WalkInPanel.whyNot(view)
-                .<PanelAnswer>map(PanelAnswer.Say::new)
-                .orElseGet(() -> new PanelAnswer.Open(WalkInPanel.of(view, scene)));
     }
 
     private static PanelAnswer takeBack(DayView view, Scene scene) {

@@ -20,7 +20,6 @@ import stirtide.bar.scene.Pages;
 import stirtide.bar.scene.PanelAnswer;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.setup.TestMixPanel;
-import stirtide.events.view.DayView;
 
 /** What keys do that several views share, and the keys of the floor and of the day. */
 final class PageActions {
@@ -79,7 +78,8 @@ final class PageActions {
         if (action == Action.MOVES) {
             return Optional.of(new PanelAnswer.AskPlanner(new Advice.Ask.Moves(), new AdvicePanel("WHAT TO MOVE")));
         }
-        if (action == Action.EARLIEST) return scene.view().map(PageActions::earliest);
+        if (action == Action.EARLIEST)
+            return scene.view().map(day -> WalkInPanel.opened(day, () -> EarliestPanel.of(day)));
         if (action == Action.ONE_MORE) return scene.view().map(day -> new PanelAnswer.Open(HelpPanel.of(day, scene)));
         boolean minutes = action == Action.MINUTE_EARLIER || action == Action.MINUTE_LATER;
         if (minutes && !scene.pages().floor().lifted()) {
@@ -125,11 +125,5 @@ final class PageActions {
         DayPick pick = scene.pages().day();
         int row = Math.min(pick.row(), bars.size() - 1);
         return new PanelAnswer.Open(new BehindPanel(pick, bars.get(row).label()));
-    }
-
-    private static PanelAnswer earliest(DayView day) {
-        return WalkInPanel.whyNot(day)
-                .<PanelAnswer>map(PanelAnswer.Say::new)
-                .orElseGet(() -> new PanelAnswer.Open(EarliestPanel.of(day)));
     }
 }

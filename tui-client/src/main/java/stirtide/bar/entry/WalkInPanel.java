@@ -5,11 +5,13 @@ import java.time.Instant;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import stirtide.bar.frame.Pane;
 import stirtide.bar.frame.Style;
 import stirtide.bar.keys.Key;
 import stirtide.bar.scene.Advice;
+import stirtide.bar.scene.Panel;
 import stirtide.bar.scene.PanelAnswer;
 import stirtide.bar.scene.Scene;
 import stirtide.bar.words.TimeText;
@@ -47,6 +49,11 @@ public final class WalkInPanel extends FieldsPanel {
     public static WalkInPanel of(DayView day, Scene scene) {
         long seconds = -Math.floorDiv(-scene.now().getEpochSecond(), STEP_SECONDS) * STEP_SECONDS;
         return starting(day, scene, Instant.ofEpochSecond(seconds));
+    }
+
+    /** A panel that leads to a booking, or why nobody can be booked. */
+    public static PanelAnswer opened(DayView day, Supplier<Panel> panel) {
+        return whyNot(day).<PanelAnswer>map(PanelAnswer.Say::new).orElseGet(() -> new PanelAnswer.Open(panel.get()));
     }
 
     /** Why nobody can be booked on this day, empty when a client can be. */
