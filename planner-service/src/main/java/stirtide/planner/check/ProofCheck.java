@@ -116,13 +116,7 @@ public final class ProofCheck {
      * times, and with waits up to those allowed.
      */
     public boolean forces(BowlReason reason, int fromMinute, int toMinute) {
-        List<Integer> places = new ArrayList<>();
-        for (int place = 0; place < parts.size(); place++) {
-            ProofDay.Part part = parts.get(place);
-            boolean meant = reason.services().contains(part.service())
-                    && (reason.zones().isEmpty() || reason.zones().equals(part.zones()));
-            if (meant) places.add(place);
-        }
+        List<Integer> places = meant(reason);
         boolean hands = reason.cause().equals("NOBODY_FREE") || reason.cause().equals("TOO_MUCH_AT_ONCE");
         return hands
                 ? handsForce(places, fromMinute, toMinute, reason.leastBowls())
@@ -136,18 +130,42 @@ public final class ProofCheck {
                         >= reason.leastBowls();
     }
 
+    /**
+     * Whether a certificate shows that the services of a reason need as many bowls as it says, if nobody mixes for any other
+     * service, and with waits up to those allowed.
+     */
+    public boolean forces(BowlReason reason, Certificate certificate) {
+        return certificate.claim().equals(new Claim(Claim.ANY, reason.leastBowls() - 1L, Claim.ANY))
+                && CertificateCheck.refutes(only(meant(reason), problem.assistants()), certificate);
+    }
+
+    /** Places of the runs that a reason speaks of. */
+    private List<Integer> meant(BowlReason reason) {
+        List<Integer> places = new ArrayList<>();
+        for (int place = 0; place < parts.size(); place++) {
+            ProofDay.Part part = parts.get(place);
+            boolean meant = reason.services().contains(part.service())
+                    && (reason.zones().isEmpty() || reason.zones().equals(part.zones()));
+            if (meant) places.add(place);
+        }
+        return places;
+    }
+
+    private Problem only(List<Integer> places, List<Assistant> hands) {
+        List<Run> runs = places.stream().map(problem.runs()::get).toList();
+        return new Problem(problem.handOverMinutes(), problem.maxWaitMinutes(), runs, hands, problem.mixesAtOnce());
+    }
+
     /** A price of 1 on each minute of mixing in the stretch, and one on bowls that no saving of minutes makes up for. */
     private boolean handsForce(List<Integer> places, int from, int to, int least) {
         List<Assistant> hands = problem.assistants().stream()
                 .map(each -> new Assistant(freeOutside(each, from, to)))
                 .toList();
-        List<Run> runs = places.stream().map(problem.runs()::get).toList();
-        Problem only =
-                new Problem(problem.handOverMinutes(), problem.maxWaitMinutes(), runs, hands, problem.mixesAtOnce());
         int[] prices = new int[to - from];
         Arrays.fill(prices, 1);
         Certificate.Priced step = new Certificate.Priced(0, BOWL_WEIGHT, 0, MinutePrices.of(from, prices), null);
-        return CertificateCheck.refutes(only, new Certificate(new Claim(Claim.ANY, least - 1L, Claim.ANY), step));
+        return CertificateCheck.refutes(
+                only(places, hands), new Certificate(new Claim(Claim.ANY, least - 1L, Claim.ANY), step));
     }
 
     private static List<Window> freeOutside(Assistant person, int from, int to) {

@@ -2,6 +2,7 @@ package stirtide.planner.plan;
 
 import java.util.List;
 import stirtide.events.plan.Plan;
+import stirtide.planner.stagger.Rounds;
 
 /** Draws the plan of a day. */
 public final class Planner {
@@ -26,13 +27,22 @@ public final class Planner {
      * @param rounds rounds of improvement granted, 0 for the first complete plan
      */
     public static Plan draw(PlanQuestion question, int rounds) {
+        return draw(question, Rounds.of(rounds));
+    }
+
+    /**
+     * Draws a plan for somebody who may not want it any more before it is done.
+     *
+     * @throws Rounds.BrokenOff when the plan is not wanted any more
+     */
+    public static Plan draw(PlanQuestion question, Rounds rounds) {
         List<Track> tracks = Tracks.of(question);
         Shown shown = new Shown(question);
-        Draft atOnce = new Search(question, tracks, shown).quick(rounds == 0 ? 0 : ROUNDS_AT_ONCE);
-        if (rounds == 0) return written(question, shown, atOnce, 0);
+        Draft atOnce = new Search(question, tracks, shown).quick(rounds.granted() == 0 ? 0 : ROUNDS_AT_ONCE);
+        if (rounds.granted() == 0) return written(question, shown, atOnce, 0);
         Draft searched = new Search(question, tracks, shown).run(rounds);
         Draft best = searched.score().compareTo(atOnce.score()) < 0 ? searched : atOnce;
-        return written(question, shown, best, rounds);
+        return written(question, shown, best, rounds.granted());
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import stirtide.planner.stagger.Rounds;
 
 /**
  * Finds a plan: inserts the services in several orders, keeps the best, then takes services out and puts them back in
@@ -34,7 +35,7 @@ final class Search {
         this.frozenBefore = question.nowMinute() + question.frozenMinutes();
     }
 
-    Draft run(int rounds) {
+    Draft run(Rounds rounds) {
         int keepBefore = frozenBefore;
         Draft best = first(keepBefore);
         if (best.score().waitMinutes() > 0 && anyFrozen()) {
@@ -45,8 +46,8 @@ final class Search {
             }
         }
         if (perfect(best)) return best;
-        int share = rounds / 3;
-        Draft seeded = seeded(keepBefore, 1 + rounds / ROUNDS_PER_ENGINE_ROUND);
+        Rounds share = rounds.part(rounds.granted() / 3);
+        Draft seeded = seeded(keepBefore, rounds.part(1 + rounds.granted() / ROUNDS_PER_ENGINE_ROUND));
         improve(best, keepBefore, share);
         improve(seeded, keepBefore, share);
         best = better(best, seeded);
@@ -55,7 +56,7 @@ final class Search {
     }
 
     /** The stagger engine's plan; services with mixes that should not move are placed before it. */
-    private Draft seeded(int keepBefore, int rounds) {
+    private Draft seeded(int keepBefore, Rounds rounds) {
         Draft draft = new Draft(question, tracks, inserter);
         List<Integer> free = new ArrayList<>();
         for (int track : byStart(keepBefore))
@@ -81,7 +82,7 @@ final class Search {
             if (lessWaiting(unfrozen, best)) best = unfrozen;
         }
         if (rounds == 0 || noWorse(best)) return best;
-        improve(best, frozenBefore, rounds);
+        improve(best, frozenBefore, Rounds.of(rounds));
         return best;
     }
 
@@ -195,8 +196,8 @@ final class Search {
         return draft;
     }
 
-    private void improve(Draft draft, int keepBefore, int rounds) {
-        for (int round = 0; round < rounds && !perfect(draft); round++) improve(draft, keepBefore);
+    private void improve(Draft draft, int keepBefore, Rounds rounds) {
+        for (int round = 0; rounds.another(round) && !perfect(draft); round++) improve(draft, keepBefore);
     }
 
     private void improve(Draft draft, int keepBefore) {

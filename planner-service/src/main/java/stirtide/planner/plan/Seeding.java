@@ -8,6 +8,7 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import stirtide.planner.formula.FormulaAnswer.Weigh;
 import stirtide.planner.stagger.Mix;
+import stirtide.planner.stagger.Rounds;
 import stirtide.planner.stagger.StaggerEngine;
 
 /**
@@ -32,9 +33,9 @@ final class Seeding {
      * Places all services that are not placed yet.
      *
      * @param order the services still to be placed, in the order in which those that do not fit are fed anew
-     * @param rounds rounds of the engine
+     * @param rounds of the engine
      */
-    void place(List<Integer> order, int rounds, int keepBefore, long seed) {
+    void place(List<Integer> order, Rounds rounds, int keepBefore, long seed) {
         StaggerDay day = new StaggerDay(question, bar);
         for (int track : order) day.add(track, tracks.get(track));
         TreeMap<Integer, List<Planned>> mixes = day.stretches().isEmpty() ? new TreeMap<>() : mixes(day, rounds, seed);
@@ -48,10 +49,10 @@ final class Seeding {
     /** A bowl of the engine in minutes of application of its track. */
     private record Planned(int from, int to, int mix, int person) {}
 
-    private static TreeMap<Integer, List<Planned>> mixes(StaggerDay day, int rounds, long seed) {
+    private static TreeMap<Integer, List<Planned>> mixes(StaggerDay day, Rounds rounds, long seed) {
         StaggerEngine engine = new StaggerEngine(day.problem(), new SplittableRandom(seed));
         TreeMap<Integer, List<Planned>> byTrack = new TreeMap<>();
-        for (Mix mix : engine.improve(done -> done < rounds).mixes()) {
+        for (Mix mix : engine.improve(rounds::another).mixes()) {
             StaggerDay.Stretch stretch = day.stretches().get(mix.runIndex());
             byTrack.computeIfAbsent(stretch.track(), track -> new ArrayList<>())
                     .add(new Planned(

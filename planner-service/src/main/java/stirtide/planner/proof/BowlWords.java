@@ -79,20 +79,10 @@ final class BowlWords {
     /** Why one of several services gets one more. */
     BowlReason tooMuch(int extra, Stretch stretch, List<Integer> services, int least) {
         ProofProblem.Part part = problem.parts().get(extra);
-        List<String> people = question.assistants().stream()
-                .filter(each -> each.onDuty().stream()
-                        .anyMatch(duty -> Math.max(duty.from(), each.busyUntilMinute()) < stretch.to()
-                                && stretch.from() < duty.to()))
-                .map(PlanQuestion.Assistant::name)
-                .toList();
         String sentence = words.time(stretch.from()) + " to " + words.time(stretch.to()) + " would need "
-                + Words.minutes(stretch.needed()) + " of mixing if "
-                + (services.size() == 1 ? "service " : "services ")
-                + Words.list(services.stream().map(String::valueOf).toList())
-                + " got no bowl more than each needs alone; " + Words.list(people) + " can give "
-                + stretch.available() + ". So one more bowl cannot be saved without "
-                + (mayWait ? "longer waits" : "a wait") + "; service " + part.service() + ", "
-                + Words.list(part.zones()) + ", gets one.";
+                + Words.minutes(stretch.needed()) + " of mixing if " + named(services)
+                + " got" + noMore(services) + "; " + people(stretch.from(), stretch.to()) + " can give "
+                + stretch.available() + ". " + oneMore(part);
         return new BowlReason(
                 "TOO_MUCH_AT_ONCE",
                 at(stretch.from()),
@@ -103,6 +93,38 @@ final class BowlWords {
                 stretch.needed(),
                 stretch.available(),
                 sentence);
+    }
+
+    /** Why one of several services gets one more where no stretch has too few minutes, but none of all orders does. */
+    BowlReason noOrder(int extra, int from, int to, List<Integer> services, int least) {
+        String sentence =
+                "From " + words.time(from) + " to " + words.time(to) + " there is no order of mixing in which "
+                        + people(from, to) + " could give " + named(services)
+                        + noMore(services) + ": in every one a bowl would be too old or too late. "
+                        + oneMore(problem.parts().get(extra));
+        return new BowlReason("NO_ORDER_FITS", at(from), at(to), services, List.of(), least, 0, 0, sentence);
+    }
+
+    private String people(int from, int to) {
+        return Words.list(question.assistants().stream()
+                .filter(each -> each.onDuty().stream()
+                        .anyMatch(duty -> Math.max(duty.from(), each.busyUntilMinute()) < to && from < duty.to()))
+                .map(PlanQuestion.Assistant::name)
+                .toList());
+    }
+
+    private static String named(List<Integer> services) {
+        return (services.size() == 1 ? "service " : "services ")
+                + Words.list(services.stream().map(String::valueOf).toList());
+    }
+
+    private static String noMore(List<Integer> services) {
+        return " no bowl more than " + (services.size() == 1 ? "it needs" : "each needs") + " alone";
+    }
+
+    private String oneMore(ProofProblem.Part part) {
+        return "So one more bowl cannot be saved without " + (mayWait ? "longer waits" : "a wait") + "; service "
+                + part.service() + ", " + Words.list(part.zones()) + ", gets one.";
     }
 
     private static String takes(ProofProblem.Part part, int bowls) {

@@ -10,6 +10,7 @@ import stirtide.planner.check.ProofCheck;
 import stirtide.planner.plan.PlanQuestion;
 import stirtide.planner.plan.ProofProblem;
 import stirtide.planner.proof.ServedRun.Job;
+import stirtide.planner.stagger.Rounds;
 
 /**
  * Looks for the stretches that force bowls of a plan: what one bowl cannot serve or hold, minutes in which nobody is free for
@@ -27,17 +28,21 @@ final class ForcedBowls {
     private final List<ServedRun> runs = new ArrayList<>();
     private final List<Job> jobs = new ArrayList<>();
     private final List<BowlReason> reasons = new ArrayList<>();
+    private final ForcedOrders orders;
+    private final Rounds rounds;
 
-    ForcedBowls(PlanQuestion question, Plan plan, ProofProblem problem, ProofCheck check) {
+    ForcedBowls(PlanQuestion question, Plan plan, ProofProblem problem, ProofCheck check, Rounds rounds) {
         this.question = question;
         this.plan = plan;
         this.problem = problem;
         this.check = check;
+        this.rounds = rounds;
         this.words = new BowlWords(question, problem);
         for (int place = 0; place < problem.parts().size(); place++) {
             runs.add(new ServedRun(problem.problem(), place));
             jobs.addAll(runs.get(place).jobs());
         }
+        this.orders = new ForcedOrders(problem, check, words, runs, rounds);
     }
 
     /**
@@ -46,12 +51,16 @@ final class ForcedBowls {
      * @param hands whether to look for stretches that want for hands; without, only for what a bowl serves and holds
      */
     List<BowlReason> reasons(boolean hands) {
+        List<Integer> unexplained = new ArrayList<>();
         for (int place = 0; place < runs.size(); place++) {
             int fewest = runs.get(place).fewest();
             int planned = planned(place);
             if (fewest > 1 && planned >= fewest) alone(place, fewest);
-            if (hands && planned > fewest) extra(place, fewest);
+            if (hands && planned > fewest && !extra(place, fewest)) unexplained.add(place);
         }
+        if (rounds.granted() == 0) return reasons;
+        for (int place : unexplained)
+            if (!known(place)) orders.around(place, near(jobsOf(place))).ifPresent(reasons::add);
         return reasons;
     }
 
@@ -69,15 +78,35 @@ final class ForcedBowls {
             if (claim(words.alone(place, cause, fewest))) return;
     }
 
-    private void extra(int place, int fewest) {
-        List<Job> own = jobs.stream().filter(job -> job.place() == place).toList();
+    private List<Job> jobsOf(int place) {
+        return jobs.stream().filter(job -> job.place() == place).toList();
+    }
+
+    /** Whether some reason is about the bowls of several services, this one among them. */
+    private boolean known(int place) {
+        int service = problem.parts().get(place).service();
+        return reasons.stream()
+                .anyMatch(reason -> reason.cause().equals("NO_ORDER_FITS")
+                        && reason.services().contains(service));
+    }
+
+    private boolean extra(int place, int fewest) {
+        List<Job> own = jobsOf(place);
         Optional<Job> nobody =
                 own.stream().filter(job -> !runs.get(place).somebodyMay(job)).findFirst();
         if (nobody.isPresent()) {
-            claim(words.nobodyFree(place, nobody.get(), fewest + 1));
-            return;
+            return claim(words.nobodyFree(place, nobody.get(), fewest + 1));
         }
-        if (!question.oneMixTwoBowls()) busiest(own).ifPresent(stretch -> tooMuch(place, stretch));
+        return !question.oneMixTwoBowls()
+                && busiest(own).filter(stretch -> tooMuch(place, stretch)).isPresent();
+    }
+
+    private List<Job> near(List<Job> own) {
+        int first = own.stream().mapToInt(Job::release).min().orElseThrow() - NEAR_MINUTES;
+        int last = own.stream().mapToInt(Job::due).max().orElseThrow() + NEAR_MINUTES;
+        return jobs.stream()
+                .filter(job -> job.release() < last && first < job.due())
+                .toList();
     }
 
     /** A stretch with what it needs and what it gets. */
@@ -85,11 +114,7 @@ final class ForcedBowls {
 
     /** The stretch around one of these jobs that lacks most minutes; of several the longest, which holds whole mixes. */
     private Optional<Stretch> busiest(List<Job> own) {
-        int first = own.stream().mapToInt(Job::release).min().orElseThrow() - NEAR_MINUTES;
-        int last = own.stream().mapToInt(Job::due).max().orElseThrow() + NEAR_MINUTES;
-        List<Job> near = jobs.stream()
-                .filter(job -> job.release() < last && first < job.due())
-                .toList();
+        List<Job> near = near(own);
         TreeSet<Integer> froms = new TreeSet<>();
         TreeSet<Integer> tos = new TreeSet<>();
         for (Job job : near) {
@@ -121,7 +146,7 @@ final class ForcedBowls {
         return more > 0 || more == 0 && a.to - a.from > b.to - b.from;
     }
 
-    private void tooMuch(int extra, Stretch stretch) {
+    private boolean tooMuch(int extra, Stretch stretch) {
         TreeSet<Integer> services = new TreeSet<>();
         for (Job job : jobs)
             if (job.mustLieIn(stretch.from, stretch.to) > 0)
@@ -134,7 +159,7 @@ final class ForcedBowls {
                 .anyMatch(reason -> reason.cause().equals("TOO_MUCH_AT_ONCE")
                         && reason.from().equals(words.at(stretch.from))
                         && reason.to().equals(words.at(stretch.to)));
-        if (!known) claim(words.tooMuch(extra, stretch, List.copyOf(services), least));
+        return known || claim(words.tooMuch(extra, stretch, List.copyOf(services), least));
     }
 
     private boolean claim(BowlReason reason) {

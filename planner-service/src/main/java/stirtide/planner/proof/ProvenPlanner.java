@@ -13,6 +13,7 @@ import stirtide.planner.plan.ProofProblem;
 import stirtide.planner.stagger.DelayBound;
 import stirtide.planner.stagger.MinutePrices;
 import stirtide.planner.stagger.Refutation;
+import stirtide.planner.stagger.Rounds;
 
 /** Draws the plan of a day and says how far from the best it is at most. */
 public final class ProvenPlanner {
@@ -21,9 +22,9 @@ public final class ProvenPlanner {
 
     private final PlanQuestion question;
     private final Plan plan;
-    private final int rounds;
+    private final Rounds rounds;
 
-    private ProvenPlanner(PlanQuestion question, Plan plan, int rounds) {
+    private ProvenPlanner(PlanQuestion question, Plan plan, Rounds rounds) {
         this.question = question;
         this.plan = plan;
         this.rounds = rounds;
@@ -36,11 +37,20 @@ public final class ProvenPlanner {
      * @param rounds rounds of improvement and of proof granted, 0 for the first complete plan
      */
     public static Plan draw(PlanQuestion question, int rounds) {
+        return draw(question, Rounds.of(rounds));
+    }
+
+    /**
+     * Draws a plan for somebody who may not want it any more before it is done.
+     *
+     * @throws Rounds.BrokenOff when the plan is not wanted any more
+     */
+    public static Plan draw(PlanQuestion question, Rounds rounds) {
         return prove(question, Planner.draw(question, rounds), rounds);
     }
 
     /** The plan with the bounds that are confirmed for it. */
-    public static Plan prove(PlanQuestion question, Plan plan, int rounds) {
+    static Plan prove(PlanQuestion question, Plan plan, Rounds rounds) {
         return new ProvenPlanner(question, plan, rounds).proven();
     }
 
@@ -56,7 +66,7 @@ public final class ProvenPlanner {
         int leastWait = leastWait(problem, check, extra);
         boolean punctualEnough = extra <= MOST_WAIT_MINUTES;
         int leastBowls = punctualEnough ? leastBowls(problem, check) : 0;
-        List<BowlReason> reasons = new ForcedBowls(question, plan, problem, check).reasons(punctualEnough);
+        List<BowlReason> reasons = new ForcedBowls(question, plan, problem, check, rounds).reasons(punctualEnough);
         return with(leastWait, Math.max(leastBowls, check.fewestAlone()), reasons);
     }
 

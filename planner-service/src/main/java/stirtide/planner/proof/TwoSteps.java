@@ -1,6 +1,7 @@
 package stirtide.planner.proof;
 
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.DayEvent.PlanDrawn;
@@ -9,6 +10,7 @@ import stirtide.events.plan.Plan;
 import stirtide.events.plan.Plan.PlanTotals;
 import stirtide.planner.plan.PlanQuestion;
 import stirtide.planner.plan.Planner;
+import stirtide.planner.stagger.Rounds;
 
 /**
  * Plans in two steps: one within the press of a key, then a better one if rounds of search find it. Both answer the same
@@ -26,7 +28,7 @@ public final class TwoSteps {
      */
     public static Plan first(PlanQuestion question, int rounds) {
         Planner.AtOnce drawn = Planner.atOnce(question);
-        Plan plan = ProvenPlanner.prove(question, drawn.plan(), 0);
+        Plan plan = ProvenPlanner.prove(question, drawn.plan(), Rounds.of(0));
         boolean done = drawn.unbeatable() && tight(plan.totals());
         return rounds == 0 || done ? plan : plan.first(rounds);
     }
@@ -39,15 +41,20 @@ public final class TwoSteps {
     }
 
     /**
-     * What the second step has to tell: a better plan whole, or that the first is kept, with what was proved of it.
+     * What the second step has to tell: a better plan whole, or the same with more reasons for its bowls; else that the first
+     * is kept, with what was proved of it.
      *
      * @param question the question the first plan answers
      * @param first that plan
+     * @param breakOff asked again and again; once it says so, no answer is wanted any more
+     * @throws Rounds.BrokenOff when no answer is wanted any more
      */
-    public static DayEvent second(PlanQuestion question, Plan first) {
+    public static DayEvent second(PlanQuestion question, Plan first, BooleanSupplier breakOff) {
         int rounds = first.roundsToCome().orElse(0);
-        Plan searched = ProvenPlanner.draw(question, rounds);
-        if (!searched.sameWork(first)) return new PlanDrawn(searched);
+        Plan searched = ProvenPlanner.draw(question, new Rounds(rounds, breakOff));
+        boolean sameReasons =
+                searched.totals().bowlReasons().equals(first.totals().bowlReasons());
+        if (!searched.sameWork(first) || !sameReasons) return new PlanDrawn(searched);
         Optional<Integer> wait =
                 larger(first.totals().waitBound(), searched.totals().waitBound());
         Optional<Integer> bowls =

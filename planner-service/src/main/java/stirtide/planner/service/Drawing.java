@@ -69,12 +69,13 @@ record Drawing(
      * What the search for a better plan has to tell.
      *
      * @param question the question the first plan answers; asked for on the thread
+     * @param breakOff whether nobody wants it any more; asked on the thread. The future fails then.
      */
-    Future<DayEvent> better(Supplier<PlanQuestion> question, Plan firstPlan) {
+    Future<DayEvent> better(Supplier<PlanQuestion> question, Plan firstPlan, BooleanSupplier breakOff) {
         return better.executeBlocking(
                 () -> {
                     long began = System.nanoTime();
-                    DayEvent told = TwoSteps.second(question.get(), firstPlan);
+                    DayEvent told = TwoSteps.second(question.get(), firstPlan, breakOff);
                     boolean kept = told instanceof DayEvent.PlanKept;
                     meters.betterPlan(kept).record(System.nanoTime() - began, TimeUnit.NANOSECONDS);
                     return told;

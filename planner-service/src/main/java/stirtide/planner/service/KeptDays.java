@@ -205,10 +205,13 @@ final class KeptDays {
 
     /** Name of the newest day of the salon before the one to be opened. */
     Optional<String> newestBefore(OpenDay open) {
+        SortedMap<String, Long> earlier = before(open, revisions());
+        return earlier.isEmpty() ? Optional.empty() : Optional.of(earlier.lastKey());
+    }
+
+    private static <T> SortedMap<String, T> before(OpenDay open, SortedMap<String, T> days) {
         String salon = open.setup().salon().salonId() + "/";
-        return revisions().headMap(salon + open.setup().date()).keySet().stream()
-                .filter(name -> name.startsWith(salon))
-                .reduce((earlier, later) -> later);
+        return days.subMap(salon, salon + open.setup().date());
     }
 
     /** The opening of a day with what the days before it teach; the newest of them must be at hand. */
@@ -218,14 +221,14 @@ final class KeptDays {
         if (name.isPresent() && newest.isEmpty())
             throw new LogFailure(LogFailure.Kind.UNAVAILABLE, name.get() + " cannot be read; nothing was stored");
         return new OpenDay(
-                PastUses.learned(open.setup(), newest, teaching(), MOST_USES, open.bookings()), open.bookings());
+                PastUses.learned(open.setup(), newest, teaching(open), MOST_USES, open.bookings()), open.bookings());
     }
 
-    /** What every opened day teaches. */
-    private List<PastDay> teaching() {
+    /** What the days of the salon before this one teach. */
+    private List<PastDay> teaching(OpenDay open) {
         List<PastDay> past = new ArrayList<>();
-        resting.all().values().forEach(day -> past.add(day.lessons().past()));
-        days.values().stream()
+        before(open, resting.all()).values().forEach(day -> past.add(day.past()));
+        before(open, days).values().stream()
                 .filter(kept -> kept.day().revision() > 0)
                 .forEach(kept -> past.add(PastDay.of(kept.day())));
         return past;

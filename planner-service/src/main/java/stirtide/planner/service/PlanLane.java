@@ -6,17 +6,19 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.events.day.DayEvent;
 import stirtide.planner.day.Day;
 import stirtide.planner.log.LogFailure;
+import stirtide.planner.stagger.Rounds;
 
 /**
  * One of the steps in which a day is planned, one task after the other. What a task has found is stored only if the day
- * still wants just that; else it is dropped and the newest task is taken up. Confined to the context of its day.
+ * still wants just that. As soon as it does not, the task is told to break off, and the newest one is taken up. Confined to the context of its day.
  */
 final class PlanLane {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.plan");
@@ -27,8 +29,8 @@ final class PlanLane {
     private final DayKeeper keeper;
     private final Function<Day, Optional<Task>> wanted;
     private final Runnable done;
-    private Future<?> inHand = Future.succeededFuture();
-    private boolean busy;
+    private Future<?> found = Future.succeededFuture();
+    private Optional<Hand> inHand = Optional.empty();
     private boolean stopped;
     private long hopelessRevision;
 
@@ -37,9 +39,12 @@ final class PlanLane {
      *
      * @param revision newest event the plan is to know; tells tasks apart
      * @param asOf time of that event
-     * @param draw draws on another thread and gives what is to be stored
+     * @param draw draws on another thread and gives what is to be stored; may ask whether it is outdated and break off
      */
-    record Task(long revision, Instant asOf, Supplier<Future<DayEvent>> draw) {}
+    record Task(long revision, Instant asOf, Function<BooleanSupplier, Future<DayEvent>> draw) {}
+
+    /** The task in hand; whoever draws it asks on another thread whether it is outdated. */
+    private record Hand(Task task, AtomicBoolean outdated) {}
 
     /**
      * @param wanted the task a day wants done, if any
@@ -52,39 +57,45 @@ final class PlanLane {
         this.done = done;
     }
 
-    /** Takes up the task the day wants done, if it has none in hand. */
+    /** Takes up the task the day wants done, if it has none in hand; has one in hand that is outdated broken off. */
     void wake() {
-        if (busy || stopped) return;
-        task().ifPresent(this::take);
+        if (stopped) return;
+        inHand.filter(hand -> !stillWanted(hand.task()))
+                .ifPresent(hand -> hand.outdated().set(true));
+        if (inHand.isEmpty()) task().ifPresent(this::take);
     }
 
     /** Whether nothing is in hand and nothing wanted that could be done. */
     boolean idle() {
-        return stopped || !busy && task().isEmpty();
+        return stopped || inHand.isEmpty() && task().isEmpty();
     }
 
     private Optional<Task> task() {
         return wanted.apply(keeper.day()).filter(task -> task.revision() != hopelessRevision);
     }
 
+    private boolean stillWanted(Task task) {
+        return wanted.apply(keeper.day())
+                .filter(newest -> newest.revision() == task.revision())
+                .isPresent();
+    }
+
     private void take(Task task) {
-        busy = true;
-        Future<DayEvent> found = task.draw().get();
-        inHand = found;
-        found.compose(event -> stopped ? Future.succeededFuture() : keeper.step(() -> keepIfWanted(task, event)))
+        AtomicBoolean outdated = new AtomicBoolean();
+        inHand = Optional.of(new Hand(task, outdated));
+        Future<DayEvent> drawn = task.draw().apply(outdated::get);
+        found = drawn;
+        drawn.compose(event -> stopped ? Future.succeededFuture() : keeper.step(() -> keepIfWanted(task, event)))
                 .onSuccess(kept -> goOn())
                 .onFailure(failed -> giveUpOn(task, failed));
     }
 
     private Future<Void> keepIfWanted(Task task, DayEvent event) {
-        boolean still = wanted.apply(keeper.day())
-                .filter(newest -> newest.revision() == task.revision())
-                .isPresent();
-        return still ? keeper.append(List.of(event), task.asOf()).mapEmpty() : Future.succeededFuture();
+        return stillWanted(task) ? keeper.append(List.of(event), task.asOf()).mapEmpty() : Future.succeededFuture();
     }
 
     private void goOn() {
-        busy = false;
+        inHand = Optional.empty();
         done.run();
     }
 
@@ -95,14 +106,19 @@ final class PlanLane {
      */
     Future<?> stop() {
         stopped = true;
-        if (inHand.isComplete()) return Future.succeededFuture();
-        return Future.any(inHand, vertx.timer(STOP_PATIENCE_MILLIS, TimeUnit.MILLISECONDS))
+        inHand.ifPresent(hand -> hand.outdated().set(true));
+        if (found.isComplete()) return Future.succeededFuture();
+        return Future.any(found, vertx.timer(STOP_PATIENCE_MILLIS, TimeUnit.MILLISECONDS))
                 .otherwiseEmpty();
     }
 
     /** A log that failed is tried again; a planner that failed would fail again on the same question. */
     private void giveUpOn(Task task, Throwable failed) {
         if (stopped) return;
+        if (failed instanceof Rounds.BrokenOff) {
+            goOn();
+            return;
+        }
         if (failed instanceof LogFailure log) {
             if (log.kind() == LogFailure.Kind.READ_ONLY) {
                 stop();

@@ -35,7 +35,7 @@ final class PlanRunner {
 
     private Optional<PlanLane.Task> firstWanted(Day day) {
         return PlanQuestions.of(day)
-                .map(question -> new PlanLane.Task(question.basedOnRevision(), question.asOf(), () -> {
+                .map(question -> new PlanLane.Task(question.basedOnRevision(), question.asOf(), outdated -> {
                     asked = Optional.of(question);
                     return drawing.first(question);
                 }));
@@ -44,12 +44,12 @@ final class PlanRunner {
     private Optional<PlanLane.Task> betterWanted(Day day) {
         if (!day.betterPlanSought()) return Optional.empty();
         Plan plan = day.plan().orElseThrow();
-        return Optional.of(new PlanLane.Task(plan.basedOnRevision(), plan.asOf(), () -> {
+        return Optional.of(new PlanLane.Task(plan.basedOnRevision(), plan.asOf(), outdated -> {
             Optional<PlanQuestion> known =
                     asked.filter(question -> question.basedOnRevision() == plan.basedOnRevision());
             // After a restart the question is not known any more, but the events tell it.
             return drawing.better(
-                    () -> known.or(() -> PlanQuestions.toImprove(day)).orElseThrow(), plan);
+                    () -> known.or(() -> PlanQuestions.toImprove(day)).orElseThrow(), plan, outdated);
         }));
     }
 

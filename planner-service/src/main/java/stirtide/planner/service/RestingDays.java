@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import stirtide.events.json.ContractJson;
 import stirtide.planner.day.Clients;
 import stirtide.planner.day.Day;
@@ -17,62 +16,41 @@ final class RestingDays {
     private final SortedMap<String, Resting> days = new TreeMap<>();
 
     /**
-     * A day that is over.
+     * A day that is over. What it teaches stays as it is written, which takes little memory, and is read anew each time: a
+     * salon opens one day a day.
      *
      * @param revision its newest event
      * @param time time of that event
      * @param erased ids of clients who were erased on it
-     * @param lessons what later days learn from it, and whom it knows
+     * @param lessons JSON of what later days learn from it, and of whom it knows
      */
-    record Resting(long revision, Instant time, List<String> erased, Lessons lessons) {
+    record Resting(long revision, Instant time, List<String> erased, String lessons) {
         static Resting of(Day day) {
-            return new Resting(day.revision(), day.time(), Clients.erasedOn(day), new Lessons(day));
-        }
-    }
-
-    /** Read from its JSON when it is wanted first: a start wants none. */
-    static final class Lessons {
-        private final String json;
-        private @Nullable Content content;
-
-        /**
-         * As it is written.
-         *
-         * @param past what later days learn
-         * @param clients ids of clients the day holds anything of
-         */
-        record Content(PastDay past, List<String> clients) {}
-
-        Lessons(Day day) {
-            this.content = new Content(PastDay.of(day), Clients.idsOn(day));
-            this.json = ContractJson.write(content);
-        }
-
-        Lessons(String json) {
-            this.json = json;
-        }
-
-        String json() {
-            return json;
-        }
-
-        private Content content() {
-            Content known = content;
-            if (known == null) {
-                known = ContractJson.read(json, Content.class);
-                content = known;
-            }
-            return known;
+            Lessons lessons = new Lessons(PastDay.of(day), Clients.idsOn(day));
+            return new Resting(day.revision(), day.time(), Clients.erasedOn(day), ContractJson.write(lessons));
         }
 
         PastDay past() {
-            return content().past();
+            return read().past();
         }
 
-        List<String> clients() {
-            return content().clients();
+        boolean knows(String clientId) {
+            // Nearly all days do not even hold the word.
+            return lessons.contains(clientId) && read().clients().contains(clientId);
+        }
+
+        private Lessons read() {
+            return ContractJson.read(lessons, Lessons.class);
         }
     }
+
+    /**
+     * As it is written.
+     *
+     * @param past what later days learn
+     * @param clients ids of clients the day holds anything of
+     */
+    private record Lessons(PastDay past, List<String> clients) {}
 
     void keep(String name, Resting day) {
         days.put(name, day);
@@ -93,7 +71,7 @@ final class RestingDays {
     /** Names of those that hold anything of a client. */
     List<String> knowing(String clientId) {
         return days.entrySet().stream()
-                .filter(day -> day.getValue().lessons().clients().contains(clientId))
+                .filter(day -> day.getValue().knows(clientId))
                 .map(day -> day.getKey())
                 .toList();
     }

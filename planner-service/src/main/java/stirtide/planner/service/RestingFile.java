@@ -15,7 +15,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import stirtide.planner.service.RestingDays.Lessons;
 import stirtide.planner.service.RestingDays.Resting;
 
 /**
@@ -52,8 +51,7 @@ final class RestingFile {
         }
         try {
             List<String> erased = words[5].isEmpty() ? List.of() : List.of(words[5].split(","));
-            Lessons lessons = new Lessons(words[6]);
-            Resting day = new Resting(Long.parseLong(words[3]), Instant.parse(words[4]), erased, lessons);
+            Resting day = new Resting(Long.parseLong(words[3]), Instant.parse(words[4]), erased, words[6]);
             if (lines.put(words[1], new Line(words[2], day)) != null) stale++;
         } catch (IllegalArgumentException | DateTimeException ofAnotherRelease) {
             stale++;
@@ -99,7 +97,7 @@ final class RestingFile {
                 Long.toString(day.revision()),
                 day.time().toString(),
                 String.join(",", day.erased()),
-                day.lessons().json());
+                day.lessons());
         return digest(words) + words + "\n";
     }
 

@@ -44,17 +44,17 @@ public final class DelayBound {
      *
      * @param services places of the runs of each service
      * @param planned minutes of delay of a known plan; prices that prove as much end the search
-     * @param rounds rounds of work, 0 for what the services need one by one
+     * @param rounds rounds of work, none for what the services need one by one
      */
-    public static MinutePrices prices(Problem problem, List<List<Integer>> services, int planned, int rounds) {
-        if (rounds == 0) {
+    public static MinutePrices prices(Problem problem, List<List<Integer>> services, int planned, Rounds rounds) {
+        if (rounds.granted() == 0) {
             return MinutePrices.of(0);
         }
         DelayBound bound = new DelayBound(problem, services);
         long target = (long) (planned - 1) * MINUTE + 1;
         long step = LARGEST_STEP;
         int failures = 0;
-        for (int round = 0; round <= rounds && bound.best < target && step > SMALLEST_STEP; round++) {
+        for (int round = 0; rounds.another(round - 1) && bound.best < target && step > SMALLEST_STEP; round++) {
             long value = bound.evaluate();
             if (value > bound.best) {
                 bound.best = value;

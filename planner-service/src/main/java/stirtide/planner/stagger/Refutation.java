@@ -24,16 +24,16 @@ public final class Refutation {
      * The least of the second level, as far as it can be proved.
      *
      * @param planned what a known plan needs, 1 or more: nothing above it is proved
-     * @param rounds rounds of work, 0 for what the runs need one by one
+     * @param rounds rounds of work, none for what the runs need one by one
      */
-    public static Least leastMixCost(Problem problem, long planned, int rounds) {
+    public static Least leastMixCost(Problem problem, long planned, Rounds rounds) {
         Grid grid = new Grid(problem);
         PriceBound bound = new PriceBound(grid);
         Claim claim = new Claim(Claim.ANY, planned - 1, Claim.ANY);
         Weights weights = new Weights(PathSearch.NEVER, 0, PriceBound.SCALE, 0);
         PriceAscent ascent = new PriceAscent(bound, claim, new int[grid.horizon], weights);
         ascent.round();
-        for (int round = 0; round < rounds && !ascent.closed() && !ascent.stalled(); round++) {
+        for (int round = 0; rounds.another(round) && !ascent.closed() && !ascent.stalled(); round++) {
             ascent.round();
         }
         if (ascent.closed()) {
@@ -41,7 +41,8 @@ public final class Refutation {
         }
         ProofTree tree =
                 new ProofTree(bound, claim, ascent.bestPrice, ascent.bestWeights, new Incumbent(grid), NODE_ROUNDS);
-        for (int node = 0; node < rounds / ROUNDS_PER_NODE && !tree.done() && !tree.stuck(); node++) {
+        Rounds nodes = rounds.part(rounds.granted() / ROUNDS_PER_NODE);
+        for (int node = 0; nodes.another(node) && !tree.done() && !tree.stuck(); node++) {
             tree.advance();
         }
         return tree.done() ? new Least(planned, Optional.of(tree.certificate())) : less(grid, ascent, planned);

@@ -1,6 +1,7 @@
 package stirtide.planner.whatif;
 
 import java.util.function.BooleanSupplier;
+import stirtide.planner.stagger.Rounds;
 
 /**
  * How much planning one question is worth. A plan of a large day takes longer, so fewer are drawn of it: with the figures
@@ -21,15 +22,6 @@ record Effort(int services, BooleanSupplier breakOff) {
     private static final int MOST_TOLD = 10;
     private static final int MOST_PAIRED = 6;
 
-    /** Nobody wants the answer any more. */
-    static final class BrokenOff extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-
-        BrokenOff() {
-            super("broken off", null, false, false);
-        }
-    }
-
     /** Plans that may be drawn at once. */
     int plans() {
         return AT_ONCE / Math.max(1, services);
@@ -47,6 +39,6 @@ record Effort(int services, BooleanSupplier breakOff) {
 
     /** To be called before every plan. */
     void goOn() {
-        if (breakOff.getAsBoolean()) throw new BrokenOff();
+        Rounds.stillWanted(breakOff);
     }
 }

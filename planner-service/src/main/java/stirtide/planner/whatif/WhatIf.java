@@ -7,6 +7,7 @@ import stirtide.planner.day.Day;
 import stirtide.planner.day.PlanQuestions;
 import stirtide.planner.day.Refusal;
 import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.stagger.Rounds;
 
 /** Answers what-if questions about a day. */
 public final class WhatIf {
@@ -32,7 +33,7 @@ public final class WhatIf {
                     new Refusal("DAY_NOT_OPEN", "Nothing is planned on a day that is not open. Open it first."));
         try {
             return answer(Present.of(day, asked.get(), breakOff), question);
-        } catch (Effort.BrokenOff enough) {
+        } catch (Rounds.BrokenOff enough) {
             return new WhatIfAnswer.BrokenOff();
         }
     }

@@ -118,4 +118,39 @@ class ForcedBowlsTest {
                 "TOO_MUCH_AT_ONCE", plan.asOf(), plan.asOf(), List.of(1, 2), List.of(), 3, 10, 8, "boast");
         assertThat(forces(day, boast, 590, 598)).isFalse();
     }
+
+    /** The bowls one by one need fewer, no stretch has too few minutes, and still it cannot be. */
+    @Test
+    void where_no_order_of_mixing_does_the_services_in_each_others_way_are_named() {
+        PlanQuestion question = RandomDay.loaded(22, 12, 40);
+        Plan plan = ProvenPlanner.draw(question, 100);
+        BowlReason reason = plan.totals().bowlReasons().stream()
+                .filter(each -> each.cause().equals("NO_ORDER_FITS"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(reason.sentence())
+                .startsWith(
+                        "From 09:05 to 11:26 there is no order of mixing in which Ida and Tom could give services 1, 8,"
+                                + " 10 and 12 no bowl more than each needs alone: in every one a bowl would be too old or too late.");
+        assertThat(ProvenPlanner.draw(question, 0).totals().bowlReasons())
+                .as("a plan at once has no time to look for it")
+                .noneMatch(each -> each.cause().equals("NO_ORDER_FITS"));
+        Plan alone = ProvenPlanner.draw(only(question, reason.services()), 300);
+        assertThat(alone.totals().waitMinutes()).isZero();
+        assertThat(alone.bowls()).hasSizeGreaterThanOrEqualTo(reason.leastBowls());
+        for (Integer service : reason.services()) {
+            List<Integer> others = reason.services().stream()
+                    .filter(each -> !each.equals(service))
+                    .toList();
+            Plan without = ProvenPlanner.draw(only(question, others), 300);
+            int fewest = new ProofCheck(only(question, others), without, 0).fewestAlone();
+            assertThat(without.bowls()).as("without service %d", service).hasSize(fewest);
+        }
+    }
+
+    private static PlanQuestion only(PlanQuestion question, List<Integer> services) {
+        return question.withServices(question.services().stream()
+                .filter(each -> services.contains(each.service()))
+                .toList());
+    }
 }

@@ -122,7 +122,7 @@ public final class Replans {
     }
 
     private Plan second(PlanQuestion question, Plan first, long start) {
-        Optional<Plan> drawn = TwoSteps.second(question, first) instanceof PlanDrawn better
+        Optional<Plan> drawn = TwoSteps.second(question, first, () -> false) instanceof PlanDrawn better
                 ? Optional.of(better.plan())
                 : Optional.empty();
         secondNanos.add(nanos() - start);

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.planner.check.PlanChecker;
+import stirtide.planner.stagger.Rounds;
 
 /** The engine's plan as a start of the planner. */
 class SeedingTest {
@@ -18,7 +19,7 @@ class SeedingTest {
         Shown shown = new Shown(question);
         Draft draft = new Draft(question, tracks, new Inserter(question, shown));
         List<Integer> all = IntStream.range(0, tracks.size()).boxed().toList();
-        new Seeding(question, tracks, draft).place(all, 20, question.nowMinute(), 3);
+        new Seeding(question, tracks, draft).place(all, Rounds.of(20), question.nowMinute(), 3);
         return draft;
     }
 
@@ -42,7 +43,7 @@ class SeedingTest {
         int better = 0;
         for (int seed = 0; seed < 8; seed++) {
             PlanQuestion question = RandomDay.loaded(seed, 30, 40);
-            Draft byStart = new Search(question, Tracks.of(question), new Shown(question)).run(0);
+            Draft byStart = new Search(question, Tracks.of(question), new Shown(question)).run(Rounds.of(0));
             if (seeded(question).score().compareTo(byStart.score()) < 0) better++;
         }
         assertThat(better).isGreaterThanOrEqualTo(5);

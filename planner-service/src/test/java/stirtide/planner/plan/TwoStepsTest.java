@@ -1,20 +1,28 @@
 package stirtide.planner.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static stirtide.planner.plan.SmallDay.zone;
 
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stirtide.events.day.DayEvent;
 import stirtide.events.day.DayEvent.PlanDrawn;
 import stirtide.events.day.DayEvent.PlanKept;
+import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
 import stirtide.planner.check.PlanChecker;
+import stirtide.planner.proof.ProvenPlanner;
 import stirtide.planner.proof.TwoSteps;
+import stirtide.planner.stagger.Rounds;
 
 /** A first plan at once and a better one after it. */
 class TwoStepsTest {
     private static final int ROUNDS = 10;
+    private static final BooleanSupplier ALWAYS_WANTED = () -> false;
 
     @ParameterizedTest
     @ValueSource(ints = {0, 40, 90})
@@ -38,9 +46,14 @@ class TwoStepsTest {
     }
 
     private static Plan second(PlanQuestion question, Plan first, String where) {
-        if (TwoSteps.second(question, first) instanceof PlanDrawn drawn) {
+        if (TwoSteps.second(question, first, ALWAYS_WANTED) instanceof PlanDrawn drawn) {
             Plan better = drawn.plan();
-            assertThat(better.sameWork(first)).as(where).isFalse();
+            assertThat(better.sameWork(first)
+                            && better.totals()
+                                    .bowlReasons()
+                                    .equals(first.totals().bowlReasons()))
+                    .as(where)
+                    .isFalse();
             assertThat(better.roundsToCome()).isEmpty();
             assertThat(better.rounds()).isEqualTo(ROUNDS);
             assertThat(better.basedOnRevision()).isEqualTo(first.basedOnRevision());
@@ -50,7 +63,7 @@ class TwoStepsTest {
                         .isLessThanOrEqualTo(first.totals().waitMinutes());
             return better;
         }
-        return kept((PlanKept) TwoSteps.second(question, first), first, where);
+        return kept((PlanKept) TwoSteps.second(question, first, ALWAYS_WANTED), first, where);
     }
 
     private static long stylists(Plan plan) {
@@ -98,5 +111,38 @@ class TwoStepsTest {
         assertThat(TwoSteps.first(question, ROUNDS).roundsToCome()).contains(ROUNDS);
         assertThat(TwoSteps.first(question, 0).roundsToCome()).isEmpty();
         assertThat(TwoSteps.first(question, 0).first(ROUNDS)).isEqualTo(TwoSteps.first(question, ROUNDS));
+    }
+
+    @Test
+    void a_second_step_ends_at_whatever_moment_it_is_not_wanted_any_more_and_gives_nothing() {
+        PlanQuestion question = RandomDay.loaded(2, 14, 90);
+        Plan first = TwoSteps.first(question, ROUNDS);
+        AtomicInteger asked = new AtomicInteger();
+        DayEvent whole = TwoSteps.second(question, first, () -> asked.incrementAndGet() < 0);
+        int often = asked.get();
+        assertThat(often).isGreaterThan(3 * ROUNDS);
+        for (int wanted = 0; wanted < often; wanted += 7) {
+            AtomicInteger left = new AtomicInteger(wanted);
+            assertThatThrownBy(() -> TwoSteps.second(question, first, () -> left.getAndDecrement() == 0))
+                    .as("wanted %d times of %d", wanted, often)
+                    .isInstanceOf(Rounds.BrokenOff.class);
+            assertThat(left).as("asked once more and no more").hasValue(-1);
+        }
+        assertThat(TwoSteps.second(question, first, ALWAYS_WANTED)).isEqualTo(whole);
+    }
+
+    @Test
+    void a_reason_that_takes_time_to_find_comes_with_the_second_step() {
+        PlanQuestion asked = RandomDay.loaded(22, 12, 40);
+        PlanQuestion question = asked.showing(ProvenPlanner.draw(asked, 100));
+        Plan first = TwoSteps.first(question, 100);
+        assertThat(first.totals().bowlReasons()).noneMatch(TwoStepsTest::ofOrder);
+        PlanDrawn second = (PlanDrawn) TwoSteps.second(question, first, ALWAYS_WANTED);
+        assertThat(second.plan().sameWork(first)).isTrue();
+        assertThat(second.plan().totals().bowlReasons()).anyMatch(TwoStepsTest::ofOrder);
+    }
+
+    private static boolean ofOrder(BowlReason reason) {
+        return reason.cause().equals("NO_ORDER_FITS");
     }
 }
