@@ -157,7 +157,7 @@ final class BarApp {
         var screen = new TerminalScreen(terminal);
         terminal.addResizeListener((changed, size) -> messages.add(new Message.Resized()));
         screen.startScreen();
-        var painter = new Painter(screen, options.theme(), options.depth());
+        var painter = new Painter(terminal, options.theme(), options.depth());
         // The kept picture if it is read already, else that we connect: nobody waits before an empty screen.
         hearWhatCame();
         paint(screen, painter, true);

@@ -92,7 +92,7 @@ public final class Rehearsal {
         var desk = new Desk(new Operator("", false), nobody, nobody, 0);
         var screen = new TerminalScreen(new DefaultVirtualTerminal(new TerminalSize(120, 36)));
         screen.startScreen();
-        var painter = new Painter(screen, Theme.DARK, ColorDepth.TABLE);
+        var painter = new Painter(screen.getTerminal(), Theme.DARK, ColorDepth.TABLE);
         painter.paint(BarView.draw(desk.scene(0), 120, 36, Glyphs.FULL), true);
         desk.hear(new LinkNews.Remembered(day()), 0);
         desk.hear(new LinkNews.Seen(day()), 0);

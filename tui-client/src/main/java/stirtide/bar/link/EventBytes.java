@@ -14,6 +14,8 @@ final class EventBytes {
     private static final byte[] ID = "id".getBytes(StandardCharsets.US_ASCII);
 
     private final Reader reader;
+    // To ask a buffer for byte after byte takes longer than to copy it whole.
+    private byte[] piece = new byte[FIRST_ROOM];
     private byte[] line = new byte[FIRST_ROOM];
     private int lineLength;
     private byte[] data = new byte[FIRST_ROOM];
@@ -42,21 +44,26 @@ final class EventBytes {
 
     /** Takes the next bytes of the stream. */
     void take(ByteBuffer bytes) {
-        while (bytes.hasRemaining()) {
-            int end = bytes.position();
-            while (end < bytes.limit() && bytes.get(end) != '\n' && bytes.get(end) != '\r') end++;
-            keep(bytes, end - bytes.position());
-            if (bytes.hasRemaining()) lineEnd(bytes.get());
+        int count = bytes.remaining();
+        if (count > piece.length) piece = new byte[count];
+        bytes.get(piece, 0, count);
+        int from = 0;
+        while (from < count) {
+            int end = from;
+            while (end < count && piece[end] != '\n' && piece[end] != '\r') end++;
+            keep(from, end);
+            if (end < count) lineEnd(piece[end++]);
+            from = end;
         }
     }
 
-    private void keep(ByteBuffer bytes, int length) {
-        if (length == 0) return;
+    private void keep(int from, int end) {
+        if (from == end) return;
         afterReturn = false;
-        if (lineLength + length > line.length)
-            line = Arrays.copyOf(line, Math.max(2 * line.length, lineLength + length));
-        bytes.get(line, lineLength, length);
-        lineLength += length;
+        int length = lineLength + end - from;
+        if (length > line.length) line = Arrays.copyOf(line, Math.max(2 * line.length, length));
+        System.arraycopy(piece, from, line, lineLength, end - from);
+        lineLength = length;
     }
 
     // A line ends with a line feed, a carriage return, or both.

@@ -34,8 +34,8 @@ public record LinkLine(State state, long ageSeconds, int waitingEntries, String 
 
     /** The state that follows from what was heard. */
     public static State state(boolean everHeard, boolean cut, long ageSeconds) {
-        if (ageSeconds > LOST_SECONDS) return State.LOST;
+        if (ageSeconds >= LOST_SECONDS) return State.LOST;
         if (!everHeard) return State.CONNECTING;
-        return cut || ageSeconds > STALE_SECONDS ? State.STALE : State.LIVE;
+        return cut || ageSeconds >= STALE_SECONDS ? State.STALE : State.LIVE;
     }
 }

@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.concurrent.atomic.AtomicBoolean;
+import stirtide.bar.frame.Glyphs;
 
 /**
  * The terminal of the bar: no key stops, suspends or freezes it, its size is asked from {@code stty} and never from the
@@ -18,6 +19,9 @@ public final class BarTerminal extends UnixTerminal {
     private static final byte[] PASTE_MARKS_ON = "\033[?2004h".getBytes(StandardCharsets.US_ASCII);
     private static final byte[] PASTE_MARKS_OFF = "\033[?2004l".getBytes(StandardCharsets.US_ASCII);
     private static final byte[] LEAVE_SYNC = "\033[?2026l".getBytes(StandardCharsets.US_ASCII);
+
+    /** The few characters there are, as they are sent: to encode each anew takes most of the time of a picture. */
+    private static final byte[][] CODED = new byte[Glyphs.LAST + 1][];
 
     private final FrameBuffer frame;
     private final boolean colorless;
@@ -85,6 +89,17 @@ public final class BarTerminal extends UnixTerminal {
             frame.flush();
             frame.shut();
         }
+    }
+
+    @Override
+    protected byte[] translateCharacter(char character) {
+        if (character > Glyphs.LAST) return super.translateCharacter(character);
+        byte[] known = CODED[character];
+        if (known == null) {
+            known = super.translateCharacter(character);
+            CODED[character] = known;
+        }
+        return known;
     }
 
     /** Offers text to the clipboard of the machine the terminal runs on; terminals that do not know how ignore it. */

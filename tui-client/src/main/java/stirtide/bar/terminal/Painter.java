@@ -1,39 +1,30 @@
 package stirtide.bar.terminal;
 
 import com.googlecode.lanterna.SGR;
-import com.googlecode.lanterna.TerminalPosition;
-import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
-import com.googlecode.lanterna.screen.Screen;
-import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.Terminal;
 import java.io.IOException;
 import org.jspecify.annotations.Nullable;
 import stirtide.bar.frame.Canvas;
-import stirtide.bar.frame.Glyphs;
 import stirtide.bar.frame.Style;
 
 /**
- * Puts pictures on a screen. A whole picture goes through the screen; of a picture that follows another only the cells
- * that differ are written, straight to the terminal: the screen would compare all cells once more, and asks of each
- * whether it is two columns wide, which none is.
+ * Puts pictures on a terminal. Of a picture that follows another only the cells that differ are written. The screen of the
+ * library is left out: it compares all cells once more, and asks of each whether it is two columns wide, which none is.
  */
 public final class Painter {
-    private final TerminalScreen screen;
-    private final @Nullable TextCharacter[][] cells = new TextCharacter[Style.values().length][Glyphs.LAST + 1];
-    private final Theme theme;
-    private final ColorDepth depth;
+    private final Terminal terminal;
+    private final Theme.Look[] looks = new Theme.Look[Style.values().length];
     private @Nullable Canvas shown;
 
-    /** Paints on a started screen. */
-    public Painter(TerminalScreen screen, Theme theme, ColorDepth depth) {
-        this.screen = screen;
-        this.theme = theme;
-        this.depth = depth;
+    /** Paints on a terminal in private mode. */
+    public Painter(Terminal terminal, Theme theme, ColorDepth depth) {
+        this.terminal = terminal;
+        for (Style style : Style.values()) looks[style.ordinal()] = theme.look(style, depth);
     }
 
     /**
-     * Shows a picture of the screen's size.
+     * Shows a picture of the terminal's size.
      *
      * @param whole whether everything is written anew, as after a resize
      * @return number of cells that changed
@@ -47,19 +38,19 @@ public final class Painter {
     }
 
     private int all(Canvas canvas) throws IOException {
-        for (int row = 0; row < canvas.height(); row++) {
+        terminal.resetColorAndSGR();
+        terminal.clearScreen();
+        var pen = new Pen();
+        for (int row = 0; row < canvas.height(); row++)
             for (int column = 0; column < canvas.width(); column++)
-                screen.setCharacter(column, row, cell(canvas.character(column, row), canvas.style(column, row)));
-        }
-        boolean hidden = canvas.cursorColumn() < 0;
-        screen.setCursorPosition(hidden ? null : new TerminalPosition(canvas.cursorColumn(), canvas.cursorRow()));
-        screen.refresh(Screen.RefreshType.COMPLETE);
-        return canvas.width() * canvas.height();
+                pen.put(column, row, canvas.character(column, row), canvas.style(column, row));
+        cursor(canvas, true);
+        terminal.flush();
+        return pen.written;
     }
 
     private int changed(Canvas before, Canvas canvas) throws IOException {
-        Terminal terminal = screen.getTerminal();
-        var pen = new Pen(terminal);
+        var pen = new Pen();
         for (int row = 0; row < canvas.height(); row++) {
             if (canvas.sameRow(row, before)) continue;
             for (int column = 0; column < canvas.width(); column++) {
@@ -71,11 +62,15 @@ public final class Painter {
                 before.cursorColumn() == canvas.cursorColumn() && before.cursorRow() == canvas.cursorRow();
         // A frame in which nothing is new is no frame.
         if (pen.written == 0 && cursorStays) return 0;
-        boolean shows = canvas.cursorColumn() >= 0;
-        if (shows) terminal.setCursorPosition(canvas.cursorColumn(), canvas.cursorRow());
-        if (shows != before.cursorColumn() >= 0) terminal.setCursorVisible(shows);
+        cursor(canvas, canvas.cursorColumn() >= 0 != before.cursorColumn() >= 0);
         terminal.flush();
         return pen.written;
+    }
+
+    private void cursor(Canvas canvas, boolean turns) throws IOException {
+        boolean shows = canvas.cursorColumn() >= 0;
+        if (shows) terminal.setCursorPosition(canvas.cursorColumn(), canvas.cursorRow());
+        if (turns) terminal.setCursorVisible(shows);
     }
 
     private static boolean same(Canvas before, Canvas after, int column, int row) {
@@ -85,44 +80,27 @@ public final class Painter {
 
     /** Writes cells from left to right, and says where and how only when that is not clear already. */
     private final class Pen {
-        private final Terminal terminal;
-        private @Nullable Style style;
+        private Theme.@Nullable Look look;
         private int nextColumn = -1;
         private int nextRow = -1;
         private int written;
 
-        Pen(Terminal terminal) {
-            this.terminal = terminal;
-        }
-
-        void put(int column, int row, char character, Style wanted) throws IOException {
+        void put(int column, int row, char character, Style style) throws IOException {
             if (column != nextColumn || row != nextRow) terminal.setCursorPosition(column, row);
-            if (wanted != style) look(wanted);
+            Theme.Look wanted = looks[style.ordinal()];
+            if (wanted != look && !(character == ' ' && look != null && look.blankLike(wanted))) take(wanted);
             terminal.putCharacter(character);
             nextColumn = column + 1;
             nextRow = row;
             written++;
         }
 
-        private void look(Style wanted) throws IOException {
-            Theme.Look look = theme.look(wanted, depth);
+        private void take(Theme.Look wanted) throws IOException {
             terminal.resetColorAndSGR();
-            for (var mark : look.marks()) terminal.enableSGR(mark);
-            if (look.ink() != TextColor.ANSI.DEFAULT) terminal.setForegroundColor(look.ink());
-            if (look.ground() != TextColor.ANSI.DEFAULT) terminal.setBackgroundColor(look.ground());
-            style = wanted;
+            for (SGR mark : wanted.marks()) terminal.enableSGR(mark);
+            if (wanted.ink() != TextColor.ANSI.DEFAULT) terminal.setForegroundColor(wanted.ink());
+            if (wanted.ground() != TextColor.ANSI.DEFAULT) terminal.setBackgroundColor(wanted.ground());
+            look = wanted;
         }
-    }
-
-    // Making a TextCharacter is dear (it runs a break iterator), and there are few different ones.
-    private TextCharacter cell(char character, Style style) {
-        TextCharacter known = cells[style.ordinal()][character];
-        if (known != null) return known;
-        Theme.Look look = theme.look(style, depth);
-        // Marks are given here: withModifiers of Lanterna 3.1.5 compares them with themselves and drops them.
-        TextCharacter made = TextCharacter.fromCharacter(
-                character, look.ink(), look.ground(), look.marks().toArray(SGR[]::new))[0];
-        cells[style.ordinal()][character] = made;
-        return made;
     }
 }

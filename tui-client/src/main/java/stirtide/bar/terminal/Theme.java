@@ -94,7 +94,16 @@ public enum Theme {
     }
 
     /** Foreground, background and marks of a cell. */
-    public record Look(TextColor ink, TextColor ground, EnumSet<SGR> marks) {}
+    public record Look(TextColor ink, TextColor ground, EnumSet<SGR> marks) {
+        /** Whether a blank looks the same in both. */
+        boolean blankLike(Look other) {
+            return ground.equals(other.ground) && bare() && other.bare();
+        }
+
+        private boolean bare() {
+            return !marks.contains(SGR.REVERSE) && !marks.contains(SGR.UNDERLINE);
+        }
+    }
 
     /** One color as red, green and blue and as its place in the table of 256. */
     record Paint(int rgb, int table) {

@@ -1,15 +1,24 @@
 package stirtide.bar.words;
 
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.Month;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
+import java.time.ZonedDateTime;
+import java.time.format.TextStyle;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** Times and countdowns as the bar reads them: 24 hours, rounded down, never more than there is. */
 public final class TimeText {
-    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE d MMM  HH:mm:ss", Locale.ENGLISH);
+    private static final List<String> DAYS = Stream.of(DayOfWeek.values())
+            .map(day -> day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH))
+            .toList();
+    private static final List<String> MONTHS = Stream.of(Month.values())
+            .map(month -> month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH))
+            .toList();
     private static final int MINUTE_SECONDS = 60;
     private static final int HOUR_SECONDS = 3600;
 
@@ -17,12 +26,18 @@ public final class TimeText {
 
     /** {@code 11:44}. */
     public static String minute(Instant instant, ZoneId zone) {
-        return MINUTE.format(instant.atZone(zone));
+        return minute(instant.atZone(zone));
     }
 
     /** {@code Fri 14 May  11:42:07}. */
     public static String clock(Instant instant, ZoneId zone) {
-        return CLOCK.format(instant.atZone(zone));
+        ZonedDateTime at = instant.atZone(zone);
+        return DAYS.get(at.getDayOfWeek().ordinal()) + " " + at.getDayOfMonth() + " "
+                + MONTHS.get(at.getMonthValue() - 1) + "  " + minute(at) + ":" + two(at.getSecond());
+    }
+
+    private static String minute(ZonedDateTime at) {
+        return two(at.getHour()) + ":" + two(at.getMinute());
     }
 
     /**

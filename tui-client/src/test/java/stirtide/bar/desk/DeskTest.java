@@ -349,11 +349,15 @@ class DeskTest {
     @Test
     void the_link_turns_stale_then_lost_and_recovers_with_one_beat() {
         assertThat(bench.scene().link().state()).isEqualTo(LinkLine.State.LIVE);
-        bench.pass(11);
+        bench.pass(9);
+        assertThat(bench.scene().link().state()).isEqualTo(LinkLine.State.LIVE);
+        bench.pass(1);
         assertThat(bench.scene().link().state()).isEqualTo(LinkLine.State.STALE);
-        bench.pass(20);
+        bench.pass(19);
+        assertThat(bench.scene().link().state()).isEqualTo(LinkLine.State.STALE);
+        bench.pass(1);
         assertThat(bench.scene().link().state()).isEqualTo(LinkLine.State.LOST);
-        assertThat(bench.scene().now()).isEqualTo(Samples.NOW.plusSeconds(31));
+        assertThat(bench.scene().now()).isEqualTo(Samples.NOW.plusSeconds(30));
         bench.hear(new LinkNews.Heard());
         assertThat(bench.scene().link().state()).isEqualTo(LinkLine.State.LIVE);
     }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.TextCharacter;
-import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -20,7 +19,7 @@ import stirtide.bar.terminal.ColorDepth;
 import stirtide.bar.terminal.Painter;
 import stirtide.bar.terminal.Theme;
 
-/** Draws a scene through the screen library and holds it against the file kept for it. */
+/** Draws a scene on a terminal of the library and holds it against the file kept for it. */
 final class GoldenFrames {
     private static final Path FOLDER = Path.of("src/test/frames");
 
@@ -49,13 +48,22 @@ final class GoldenFrames {
         var lines = new ArrayList<String>();
         for (List<TextCharacter> row : cells(canvas, theme, ColorDepth.FULL)) {
             var text = new StringBuilder();
-            row.forEach(cell -> text.append(letters.getOrDefault(look(cell), '?')));
+            row.forEach(cell -> text.append(plainBlank(cell, theme) ? '.' : letters.getOrDefault(look(cell), '?')));
             lines.add(text.toString());
         }
         letters.forEach((look, letter) -> lines.add(letter + " " + look));
         Path file = FOLDER.resolve(name + "-" + columns + "x" + rows + "-" + theme + ".txt");
         if (Boolean.getBoolean("frames.update")) Files.write(file, lines);
         assertThat(lines).as(file.toString()).isEqualTo(Files.readAllLines(file));
+    }
+
+    /** Of a blank nobody sees the ink, nor whether it is bold. */
+    private static boolean plainBlank(TextCharacter cell, Theme theme) {
+        return cell.is(' ')
+                && !cell.isReversed()
+                && !cell.isUnderlined()
+                && cell.getBackgroundColor()
+                        .equals(theme.look(Style.TEXT, ColorDepth.FULL).ground());
     }
 
     private static String look(TextCharacter cell) {
@@ -80,9 +88,8 @@ final class GoldenFrames {
     /** The cells of a terminal that shows a canvas. */
     static List<List<TextCharacter>> cells(Canvas canvas, Theme theme, ColorDepth depth) throws IOException {
         var terminal = new DefaultVirtualTerminal(new TerminalSize(canvas.width(), canvas.height()));
-        var screen = new TerminalScreen(terminal);
-        screen.startScreen();
-        new Painter(screen, theme, depth).paint(canvas, false);
+        terminal.enterPrivateMode();
+        new Painter(terminal, theme, depth).paint(canvas, false);
         var rows = new ArrayList<List<TextCharacter>>();
         for (int row = 0; row < canvas.height(); row++) {
             var cells = new ArrayList<TextCharacter>();

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.TextColor;
-import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -46,10 +45,9 @@ class PainterTest {
         }
     }
 
-    private static Painter painter(Paper paper, Theme theme, ColorDepth depth) throws IOException {
-        var screen = new TerminalScreen(paper);
-        screen.startScreen();
-        return new Painter(screen, theme, depth);
+    private static Painter painter(Paper paper, Theme theme, ColorDepth depth) {
+        paper.enterPrivateMode();
+        return new Painter(paper, theme, depth);
     }
 
     /** Remembers each cell with its colors and marks; the virtual terminal itself lets all cells share one set of marks. */
@@ -71,8 +69,10 @@ class PainterTest {
             marks.clear();
         }
 
+        /** Of a blank nobody sees the ink, nor whether it is bold. */
         private String cell(char character) {
-            return character + " " + ink + " on " + ground + " " + marks;
+            boolean bare = character == ' ' && !marks.contains(SGR.REVERSE) && !marks.contains(SGR.UNDERLINE);
+            return bare ? "blank on " + ground : character + " " + ink + " on " + ground + " " + marks;
         }
 
         List<String> row(int row) {
