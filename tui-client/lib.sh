@@ -4,7 +4,7 @@ classes="$jar:$here/target/lib/*"
 archive="$here/target/bar.jsa"
 
 start() {
-    java -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto -Xlog:disable -Xmx64m -Djava.awt.headless=true \
+    java -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -Xshare:auto -Xlog:disable -Xmx64m -Djava.awt.headless=true \
         $BAR_JAVA_OPTIONS "$@"
 }
 

@@ -67,7 +67,8 @@ def redraw(calm, storm):
 def _cpu(name, service, seconds, limit, columns=120, rows=36):
     run = Pty(java(service.url()), columns, rows)
     run.read(20, b"Larch")
-    run.read(20)
+    # A terminal runs all day: what is drawn a few hundred times is compiled within the first minute.
+    run.read(60)
     before, started = cpu_seconds(run.pid), time.monotonic()
     frames = run.out.count(b"\x1b[?2026l")
     run.read(seconds)

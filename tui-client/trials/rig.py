@@ -4,7 +4,7 @@ import fcntl, os, pty, re, select, signal, socket, struct, subprocess, tempfile,
 HERE = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
 ROOT = os.path.dirname(HERE)
 CLASSES = f"{HERE}/target/test-classes:{HERE}/target/classes:{HERE}/target/lib/*"
-FLAGS = ["-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-Xlog:disable", "-Xmx64m",
+FLAGS = ["-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData", "-Xshare:auto", "-Xlog:disable", "-Xmx64m",
          "-Djava.awt.headless=true", f"-XX:SharedArchiveFile={HERE}/target/bar.jsa"]
 LEAVE = b"\x1b[?1049l"
 SAMPLE_DAY = "larch-lane/2027-05-14"

@@ -1,5 +1,6 @@
 package stirtide.planner.http;
 
+import io.vertx.core.buffer.Buffer;
 import io.vertx.core.json.JsonObject;
 import io.vertx.json.schema.Draft;
 import io.vertx.json.schema.JsonSchema;
@@ -12,24 +13,16 @@ import io.vertx.openapi.contract.impl.OpenAPIContractImpl;
 import io.vertx.openapi.impl.OpenAPIFormatValidator;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.constructor.SafeConstructor;
 
 /**
- * Reads the contract for the router. The router knows no problem documents and no event streams and refuses a contract
- * that names them, so its copy leaves those response bodies out; the published contract has them.
+ * Reads the contract for the router, as {@link ContractFile} has written it.
  *
  * <p>The library's own way would hold the contract against the schema of all contracts at every start, which takes as
  * long as the rest of a start. It is the same contract every time: {@code ContractTest} reads it the library's way.
  */
 final class Contract {
-    private static final String FILE = "/openapi.yaml";
     private static final String BASE = "app://";
-    private static final List<String> UNKNOWN_TO_ROUTER = List.of("application/problem+json", "text/event-stream");
 
     private Contract() {}
 
@@ -46,21 +39,9 @@ final class Contract {
 
     /** The contract as the router can take it. */
     static JsonObject document() throws IOException {
-        try (InputStream yaml = Objects.requireNonNull(Contract.class.getResourceAsStream(FILE), FILE)) {
-            Map<String, Object> document = new Yaml(new SafeConstructor(new LoaderOptions())).load(yaml);
-            // Who may do what is the doorkeeper's; the router would want handlers of its own for it.
-            document.remove("security");
-            strip(document);
-            return new JsonObject(document);
+        String file = "/" + ContractFile.NAME;
+        try (InputStream json = Objects.requireNonNull(Contract.class.getResourceAsStream(file), file)) {
+            return new JsonObject(Buffer.buffer(json.readAllBytes()));
         }
-    }
-
-    private static void strip(Object value) {
-        if (value instanceof List<?> list) list.forEach(Contract::strip);
-        if (!(value instanceof Map<?, ?> map)) return;
-        map.values().forEach(Contract::strip);
-        if (!(map.get("content") instanceof Map<?, ?> content)) return;
-        UNKNOWN_TO_ROUTER.forEach(content::remove);
-        if (content.isEmpty()) map.remove("content");
     }
 }

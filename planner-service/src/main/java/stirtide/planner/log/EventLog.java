@@ -2,6 +2,7 @@ package stirtide.planner.log;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import stirtide.events.day.StoredEvent;
 
 /**
@@ -47,6 +48,9 @@ public interface EventLog extends AutoCloseable {
 
     /** Newest revision of a stream and the digest over all its events, as text: while it is the same, so are they. */
     String seal(String day);
+
+    /** All streams, sorted, each with its seal. */
+    SortedMap<String, String> seals();
 
     /** Holds every event of a stream against its digest. A damage shows in {@link #readOnly}. */
     default void check(String day) {}

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -100,25 +99,17 @@ final class LogFolder implements AutoCloseable {
         }
     }
 
-    /** Gives the driver a place for its native library, unless it has one in this process. */
+    /** Gives the driver a place for its native library, which would otherwise pile up in the machine's folder. */
     void prepareDriver() {
-        if (System.getProperty("org.sqlite.tmpdir") == null)
-            System.setProperty("org.sqlite.tmpdir", emptyNativeFolder().toString());
-    }
-
-    /** An empty folder for the driver's native library, which would otherwise pile up in the machine's folder. */
-    private Path emptyNativeFolder() {
         Path nativeFolder = folder.resolve("native");
         try {
-            Files.createDirectories(nativeFolder);
-            try (Stream<Path> leftovers = Files.list(nativeFolder)) {
-                for (Path leftover : leftovers.toList()) Files.deleteIfExists(leftover);
-            }
+            DriverLibrary.keepIn(nativeFolder);
         } catch (IOException unwritable) {
             throw new LogFailure(
-                    LogFailure.Kind.NO_PLACE, "cannot empty " + nativeFolder + ": " + reason(unwritable), unwritable);
+                    LogFailure.Kind.NO_PLACE,
+                    "cannot write in " + nativeFolder + ": " + reason(unwritable),
+                    unwritable);
         }
-        return nativeFolder;
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import stirtide.events.day.StoredEvent;
 
@@ -72,6 +73,13 @@ public final class MemoryEventLog implements EventLog {
         long revision = 0;
         for (byte[] body : streams.getOrDefault(day, List.of())) hash = HashChain.next(hash, ++revision, body);
         return revision + "-" + HexFormat.of().formatHex(hash);
+    }
+
+    @Override
+    public SortedMap<String, String> seals() {
+        SortedMap<String, String> seals = new TreeMap<>();
+        days().forEach(day -> seals.put(day, seal(day)));
+        return seals;
     }
 
     @Override

@@ -5,9 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -211,8 +211,12 @@ public final class SqliteEventLog implements EventLog {
 
     @Override
     public String seal(String day) {
-        SqliteStatements.Head head = ask(statements -> statements.head(day));
-        return head.revision() + "-" + HexFormat.of().formatHex(head.hash());
+        return ask(statements -> statements.head(day)).seal();
+    }
+
+    @Override
+    public SortedMap<String, String> seals() {
+        return ask(SqliteStatements::seals);
     }
 
     @Override

@@ -8,9 +8,12 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import stirtide.events.day.StoredEvent;
 import stirtide.planner.log.EventLog.Append;
 import stirtide.planner.log.EventLog.Damage;
@@ -31,7 +34,11 @@ final class SqliteStatements {
     }
 
     /** Newest revision of a stream and the digest up to it. */
-    record Head(long revision, byte[] hash) {}
+    record Head(long revision, byte[] hash) {
+        String seal() {
+            return revision + "-" + HexFormat.of().formatHex(hash);
+        }
+    }
 
     Append append(String day, long expectedRevision, String commandId, byte[] requestDigest, List<StoredEvent> events)
             throws SQLException {
@@ -107,6 +114,14 @@ final class SqliteStatements {
         try (ResultSet rows = query.executeQuery()) {
             return rows.next() ? new Head(rows.getLong(1), rows.getBytes(2)) : new Head(0, HashChain.start(day));
         }
+    }
+
+    SortedMap<String, String> seals() throws SQLException {
+        SortedMap<String, String> seals = new TreeMap<>();
+        try (ResultSet rows = prepared("SELECT day, revision, hash FROM head").executeQuery()) {
+            while (rows.next()) seals.put(rows.getString(1), new Head(rows.getLong(2), rows.getBytes(3)).seal());
+        }
+        return seals;
     }
 
     HeadAnchor.Note note(String day) throws SQLException {

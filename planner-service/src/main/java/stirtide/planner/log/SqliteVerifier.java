@@ -15,7 +15,11 @@ import stirtide.planner.log.EventLog.Damage;
 
 /** Reads the whole log file and names what is not as it was written. */
 final class SqliteVerifier {
-    private record Head(long revision, byte[] hash) {}
+    private record Head(long revision, byte[] hash) {
+        static Head before(String day) {
+            return new Head(0, HashChain.start(day));
+        }
+    }
 
     private final Connection connection;
     private final List<Damage> damages = new ArrayList<>();
@@ -80,7 +84,7 @@ final class SqliteVerifier {
                     damages.add(new Damage("log.db", 0, "an event has lost its day"));
                     continue;
                 }
-                Head before = heads.getOrDefault(day, new Head(0, HashChain.start(day)));
+                Head before = Optional.ofNullable(heads.get(day)).orElseGet(() -> Head.before(day));
                 heads.put(day, checkEvent(day, before, rows));
             }
         }
@@ -105,7 +109,7 @@ final class SqliteVerifier {
         try (ResultSet rows = statement.executeQuery("SELECT day, revision, hash FROM head ORDER BY day")) {
             while (rows.next()) {
                 String day = rows.getString(1);
-                Head found = Optional.ofNullable(unseen.remove(day)).orElse(new Head(0, HashChain.start(day)));
+                Head found = Optional.ofNullable(unseen.remove(day)).orElseGet(() -> Head.before(day));
                 if (found.revision() != rows.getLong(2) || !Arrays.equals(found.hash(), rows.getBytes(3))) {
                     damages.add(new Damage(day, found.revision() + 1, "the stream's end is not what was written"));
                 }

@@ -7,7 +7,6 @@ import io.vertx.core.WorkerExecutor;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
@@ -46,11 +45,7 @@ final class LogThread {
 
     /** All days, sorted, each with its seal. */
     Future<SortedMap<String, String>> seals() {
-        return ask(open -> {
-            SortedMap<String, String> seals = new TreeMap<>();
-            for (String day : open.days()) seals.put(day, open.seal(day));
-            return seals;
-        });
+        return ask(EventLog::seals);
     }
 
     Future<String> seal(String day) {

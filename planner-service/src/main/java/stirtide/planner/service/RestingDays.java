@@ -1,5 +1,6 @@
 package stirtide.planner.service;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -22,12 +23,12 @@ final class RestingDays {
      * @param revision its newest event
      * @param time time of that event
      * @param erased ids of clients who were erased on it
-     * @param lessons JSON of what later days learn from it, and of whom it knows
+     * @param lessons JSON, in UTF-8, of what later days learn from it, and of whom it knows
      */
-    record Resting(long revision, Instant time, List<String> erased, String lessons) {
+    record Resting(long revision, Instant time, List<String> erased, byte[] lessons) {
         static Resting of(Day day) {
             Lessons lessons = new Lessons(PastDay.of(day), Clients.idsOn(day));
-            return new Resting(day.revision(), day.time(), Clients.erasedOn(day), ContractJson.write(lessons));
+            return new Resting(day.revision(), day.time(), Clients.erasedOn(day), utf8(ContractJson.write(lessons)));
         }
 
         PastDay past() {
@@ -36,11 +37,19 @@ final class RestingDays {
 
         boolean knows(String clientId) {
             // Nearly all days do not even hold the word.
-            return lessons.contains(clientId) && read().clients().contains(clientId);
+            return text().contains(clientId) && read().clients().contains(clientId);
         }
 
         private Lessons read() {
-            return ContractJson.read(lessons, Lessons.class);
+            return ContractJson.read(text(), Lessons.class);
+        }
+
+        private String text() {
+            return new String(lessons, StandardCharsets.UTF_8);
+        }
+
+        private static byte[] utf8(String text) {
+            return text.getBytes(StandardCharsets.UTF_8);
         }
     }
 

@@ -29,6 +29,12 @@ class ContractTest {
     }
 
     @Test
+    void the_file_the_build_writes_is_the_published_contract() throws Exception {
+        assertThat(Contract.document()).isEqualTo(ContractFile.document());
+        assertThat(Contract.document().getJsonObject("paths").size()).isGreaterThan(10);
+    }
+
+    @Test
     void the_library_accepts_the_contract_and_understands_the_same() throws Exception {
         Vertx vertx = Vertx.vertx();
         try {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.AfterEach;
@@ -98,6 +99,19 @@ abstract class EventLogContract {
         log.append(DAY, 0, EventLog.NO_COMMAND, new byte[0], events(DAY, 0, 1, ""));
         assertThat(log.append(DAY, 1, EventLog.NO_COMMAND, new byte[0], events(DAY, 1, 1, "")))
                 .isEqualTo(new EventLog.Append.Appended(2, 2));
+    }
+
+    @Test
+    void the_seals_of_all_days_are_those_of_each_and_change_with_every_event() {
+        String later = "quay-house/2027-03-10";
+        log.append(later, 0, "command-1", BODY, events(later, 0, 1, "command-1"));
+        log.append(DAY, 0, "command-1", BODY, events(DAY, 0, 2, "command-1"));
+        assertThat(log.seals())
+                .containsExactly(Map.entry(DAY, log.seal(DAY)), Map.entry(later, log.seal(later)))
+                .hasEntrySatisfying(DAY, seal -> assertThat(seal).startsWith("2-"));
+        String before = log.seal(later);
+        log.append(later, 1, "command-2", BODY, events(later, 1, 1, "command-2"));
+        assertThat(log.seals().get(later)).startsWith("2-").isNotEqualTo(before);
     }
 
     @Test

@@ -2,6 +2,7 @@ package stirtide.planner.service;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -28,7 +29,8 @@ class RestingFileTest {
     private static Resting day(long revision, List<String> erased) {
         String lessons = "{\"past\":{\"salonId\":\"quay-house\",\"date\":\"2027-03-09\",\"uses\":[],"
                 + "\"visits\":[],\"swatches\":[],\"strips\":[]},\"clients\":[\"c000007\"]}";
-        return new Resting(revision, Instant.parse("2027-03-09T18:00:00Z"), erased, lessons);
+        return new Resting(
+                revision, Instant.parse("2027-03-09T18:00:00Z"), erased, lessons.getBytes(StandardCharsets.UTF_8));
     }
 
     @Test
@@ -50,12 +52,26 @@ class RestingFileTest {
     void a_line_with_any_changed_byte_counts_as_absent() throws Exception {
         String text = Files.readString(folder.resolve("closed-days"));
         int length = text.indexOf('\n');
-        for (int at = 0; at < length; at += 7) {
+        for (int at = 0; at < length; at += 5) {
             char other = text.charAt(at) == 'x' ? 'y' : 'x';
             Files.writeString(folder.resolve("closed-days"), text.substring(0, at) + other + text.substring(at + 1));
             RestingFile file = new RestingFile(folder);
             assertThat(file.find(ONE, "3-ab")).as("byte %d", at).isEmpty();
             assertThat(file.find(OTHER, "5-cd")).isPresent();
+        }
+    }
+
+    @Test
+    void a_line_cut_short_takes_no_other_along() throws Exception {
+        String text = Files.readString(folder.resolve("closed-days"));
+        int length = text.indexOf('\n');
+        for (int cut = 0; cut < length; cut += 5) {
+            Files.writeString(folder.resolve("closed-days"), text.substring(0, cut) + text.substring(length));
+            RestingFile file = new RestingFile(folder);
+            assertThat(file.find(ONE, "3-ab")).as("cut at %d", cut).isEmpty();
+            assertThat(file.find(OTHER, "5-cd")).isPresent();
+            Files.writeString(folder.resolve("closed-days"), text.substring(0, length + 1 + cut));
+            assertThat(new RestingFile(folder).find(ONE, "3-ab")).isPresent();
         }
     }
 
