@@ -1,7 +1,10 @@
 package stirtide.bar.setup;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stirtide.bar.entry.FormPanel;
 import stirtide.bar.entry.FormPanel.Outcome;
@@ -41,8 +44,7 @@ final class MenuForms {
      */
     static FormPanel zone(DaySetup setup, MenuEntry of, Optional<Integer> place, int at) {
         Optional<MenuZone> known = place.map(of.zones()::get);
-        var lighteners =
-                setup.directions().stream().map(Directions::lightenerId).toList();
+        var lighteners = lighteners(setup);
         var techniques = setup.directions().stream()
                 .flatMap(one -> one.techniques().stream())
                 .map(TechniqueRule::technique)
@@ -57,8 +59,8 @@ final class MenuForms {
                         known.map(MenuZone::zone).orElse("")),
                 FormPanel.Spec.choice(
                         "lightener",
-                        lighteners,
-                        known.map(MenuZone::lightenerId).orElse("")),
+                        List.copyOf(lighteners.keySet()),
+                        known.map(one -> name(lighteners, one.lightenerId())).orElse("")),
                 FormPanel.Spec.choice(
                         "technique", techniques, known.map(MenuZone::technique).orElse("")),
                 Typed.percent(
@@ -86,18 +88,38 @@ final class MenuForms {
                 "ZONE of " + of.name(),
                 specs,
                 "zones of one section are rinsed together",
-                texts -> zone(of, place, at, texts));
+                texts -> zone(of, place, at, lighteners, texts));
+    }
+
+    /** Ids by name; of two of one name each has its id beside it. */
+    private static Map<String, String> lighteners(DaySetup setup) {
+        var names = setup.directions().stream().map(Directions::name).toList();
+        Map<String, String> ids = new LinkedHashMap<>();
+        for (Directions one : setup.directions()) {
+            boolean alone = Collections.frequency(names, one.name()) == 1;
+            ids.put(alone ? one.name() : one.name() + " (" + one.lightenerId() + ")", one.lightenerId());
+        }
+        return ids;
+    }
+
+    private static String name(Map<String, String> lighteners, String id) {
+        return lighteners.entrySet().stream()
+                .filter(one -> one.getValue().equals(id))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse("");
     }
 
     private static FormPanel.Spec minutes(String label, Optional<Integer> known) {
         return Typed.whole(label, "minutes", known.map(String::valueOf).orElse(""));
     }
 
-    private static Outcome zone(MenuEntry of, Optional<Integer> place, int at, List<String> texts) {
+    private static Outcome zone(
+            MenuEntry of, Optional<Integer> place, int at, Map<String, String> lighteners, List<String> texts) {
         var zone = new MenuZone(
                 texts.get(0).strip(),
                 texts.get(2),
-                texts.get(1),
+                lighteners.getOrDefault(texts.get(1), ""),
                 Typed.hundredths(texts.get(3)),
                 Typed.thousandths(texts.get(4)),
                 Typed.milligrams(texts.get(5)),

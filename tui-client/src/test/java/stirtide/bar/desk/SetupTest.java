@@ -86,6 +86,7 @@ class SetupTest {
     void a_new_zone_comes_after_the_picked_one() {
         var bench = pick(bench(), "back: 32.5 g").type("n");
         assertThat(bench.title()).isEqualTo("ZONE of Half head of foils");
+        assertThat(bench.picture()).contains("Dune Powder").doesNotContain("dune-powder");
         bench.type("nape").press(Key.Kind.ENTER).press(Key.Kind.ENTER).press(Key.Kind.ENTER);
         bench.type("6")
                 .press(Key.Kind.ENTER)
