@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
@@ -26,6 +28,8 @@ import stirtide.planner.log.LogFailure;
  * after the other. Confined to one context.
  */
 final class DayKeeper {
+    private static final Logger LOG = LoggerFactory.getLogger("stirtide.day");
+
     private final String name;
     private final LogThread log;
     private final SerialQueue steps = new SerialQueue();
@@ -115,17 +119,23 @@ final class DayKeeper {
     }
 
     private Future<Append> store(List<StoredEvent> events, String commandId, byte[] digest) {
+        // One listener, not one after another: when the log answers between two, the later one is called first, and the
+        // next step would begin before the day has changed.
         return log.append(name, day.revision(), commandId, digest, events)
-                .onSuccess(answer -> {
-                    if (answer instanceof Append.Appended) day = evolved(events);
-                    else doubtful = true;
-                    announce();
-                })
-                .onFailure(failed -> doubtful = true)
-                .compose(answer -> answer instanceof Append.Conflict conflict
-                        ? Future.failedFuture(new LogFailure(
-                                LogFailure.Kind.UNAVAILABLE, "the log was ahead at revision " + conflict.actual()))
-                        : Future.succeededFuture(answer));
+                .compose(answer -> taken(answer, events), failed -> {
+                    doubtful = true;
+                    return Future.failedFuture(failed);
+                });
+    }
+
+    private Future<Append> taken(Append answer, List<StoredEvent> events) {
+        if (answer instanceof Append.Appended) day = evolved(events);
+        else doubtful = true;
+        announce();
+        return answer instanceof Append.Conflict conflict
+                ? Future.failedFuture(new LogFailure(
+                        LogFailure.Kind.UNAVAILABLE, "the log was ahead at revision " + conflict.actual()))
+                : Future.succeededFuture(answer);
     }
 
     private List<StoredEvent> stored(Collection<DayEvent> events, Instant at, String actor, String commandId) {
@@ -145,9 +155,15 @@ final class DayKeeper {
                 .toString();
     }
 
-    /** Tells every listener that the day or the clock has changed. */
+    /** Tells every listener that the day or the clock has changed. One that fails keeps no other from hearing it. */
     void announce() {
-        Set.copyOf(listeners).forEach(Runnable::run);
+        for (Runnable listener : Set.copyOf(listeners)) {
+            try {
+                listener.run();
+            } catch (RuntimeException broken) {
+                LOG.error("{}: a listener failed", name, broken);
+            }
+        }
     }
 
     Runnable listen(Runnable listener) {

@@ -120,10 +120,12 @@ final class KeptDays {
 
     private Future<Void> readWhole(String name) {
         KeptDay kept = keep(name);
-        return kept.keeper().read().onSuccess(done -> {
-            if (!kept.day().closed()) return;
-            write(name, RestingDays.Resting.of(kept.day()));
-            layToRest(name);
+        return kept.keeper().read().map(done -> {
+            if (kept.day().closed()) {
+                write(name, RestingDays.Resting.of(kept.day()));
+                layToRest(name);
+            }
+            return done;
         });
     }
 
@@ -145,11 +147,15 @@ final class KeptDays {
             KeptDay kept = keep(name);
             return kept.keeper()
                     .read()
-                    .onSuccess(read -> {
+                    .map(read -> {
                         resting.forget(name);
                         look(name);
+                        return read;
                     })
-                    .onFailure(failed -> days.remove(name, kept));
+                    .recover(failed -> {
+                        days.remove(name, kept);
+                        return Future.failedFuture(failed);
+                    });
         });
     }
 

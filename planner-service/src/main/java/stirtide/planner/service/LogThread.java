@@ -16,7 +16,7 @@ import stirtide.planner.log.EventLog.Append;
 import stirtide.planner.log.EventLog.KnownCommand;
 
 /** The log on its one thread, in the order of the questions, so that no event loop waits for a disk. */
-final class LogThread {
+class LogThread {
     private static final int MOST_SECONDS = 60;
 
     private final EventLog log;

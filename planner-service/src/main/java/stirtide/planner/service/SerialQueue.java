@@ -22,8 +22,12 @@ final class SerialQueue {
     /** Adds a step; the answer is the step's. */
     <T> Future<T> add(Supplier<Future<T>> step) {
         waiting++;
-        Future<T> answer = last.transform(before -> step.get());
-        last = answer.onComplete(done -> waiting--);
+        // Part of the answer, not beside it: whoever has the answer finds the step gone.
+        Future<T> answer = last.transform(before -> step.get()).transform(done -> {
+            waiting--;
+            return done.succeeded() ? Future.succeededFuture(done.result()) : Future.failedFuture(done.cause());
+        });
+        last = answer;
         return answer;
     }
 
