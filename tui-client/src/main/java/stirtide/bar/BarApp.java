@@ -43,7 +43,9 @@ import stirtide.events.view.SetupView;
 /** The live terminal: one thread owns desk and screen; keys, the link and resizes reach it through one queue. */
 final class BarApp {
     private static final long NANOS_PER_MILLI = 1_000_000L;
-    private static final long FRAME_NANOS = 100 * NANOS_PER_MILLI;
+    /** What the service tells is drawn no more often; keys and the scale are answered at once. */
+    private static final long FRAME_NANOS = 150 * NANOS_PER_MILLI;
+
     private static final long DRIVEN_TICK_MILLIS = 250;
     private static final long SECOND_MILLIS = 1000;
     private static final long BLINK_TICK_MILLIS = AlarmBoard.HALF_TURN_NANOS / NANOS_PER_MILLI / 2;

@@ -23,6 +23,9 @@ final class LiveLine implements Runnable {
     private static final int UNKNOWN_SENDER = 401;
     private static final int MOST_WAITING_PIECES = 8;
 
+    /** Views that come faster are read at this pace, the newest of them: to read one takes longer than to draw it. */
+    private static final long PACE_MILLIS = 150;
+
     private final ServiceApi api;
     private final SignOnLine signOns;
     private final Consumer<LinkNews> news;
@@ -76,17 +79,22 @@ final class LiveLine implements Runnable {
             throws IOException, InterruptedException {
         var newest = new Newest();
         var events = new EventBytes(newest);
+        Optional<List<ByteBuffer>> piece = pieces.next(silenceMillis);
         // Ends: when the line breaks or falls silent.
-        for (Optional<List<ByteBuffer>> piece = pieces.next(silenceMillis);
-                piece.isPresent();
-                piece = pieces.next(silenceMillis)) {
-            if (piece.get().equals(Pieces.END)) return why(ended);
-            backoff.succeeded();
-            piece.get().forEach(events::take);
-            if (!events.lastId().isEmpty()) lastEventId = events.lastId();
+        while (piece.isPresent() || newest.waits()) {
+            if (piece.filter(Pieces.END::equals).isPresent()) {
+                newest.tell(news);
+                return why(ended);
+            }
+            if (piece.isPresent()) {
+                backoff.succeeded();
+                piece.get().forEach(events::take);
+                if (!events.lastId().isEmpty()) lastEventId = events.lastId();
+            }
             // While more has come already, a newer view may be in it, and only the newest is worth reading.
-            if (!pieces.hasMore()) newest.tell(news);
+            if (!pieces.hasMore() && newest.restMillis() == 0) newest.tell(news);
             if (newest.takeComment()) stillThere();
+            piece = pieces.next(newest.waits() ? newest.restMillis() : silenceMillis);
         }
         return "nothing heard for " + silenceMillis / 1000 + " s";
     }
@@ -121,6 +129,7 @@ final class LiveLine implements Runnable {
         private byte[] view = {};
         private int length;
         private boolean comment;
+        private long toldNanos = System.nanoTime() - TimeUnit.MILLISECONDS.toNanos(PACE_MILLIS);
 
         @Override
         public void event(byte[] bytes, int count) {
@@ -134,8 +143,19 @@ final class LiveLine implements Runnable {
             comment = true;
         }
 
+        boolean waits() {
+            return length > 0;
+        }
+
+        /** How long the next view is to wait, 0 when it need not. */
+        long restMillis() {
+            long since = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - toldNanos);
+            return Math.max(0, PACE_MILLIS - since);
+        }
+
         void tell(Consumer<LinkNews> news) throws IOException {
             if (length == 0) return;
+            toldNanos = System.nanoTime();
             news.accept(new LinkNews.Seen(ServiceApi.view(view, length)));
             length = 0;
         }

@@ -61,6 +61,20 @@ class ServiceLinkIT {
     }
 
     @Test
+    void of_many_views_in_a_row_the_newest_is_always_told_and_none_goes_back() throws Exception {
+        try (ServiceLink link = link()) {
+            await().until(() -> service.listeners() > 0);
+            for (int second = 1; second <= 40; second++) service.show(Samples.at(Samples.NOW.plusSeconds(second)));
+            await().until(() -> news.contains(new LinkNews.Seen(Samples.at(Samples.NOW.plusSeconds(40)))));
+            assertThat(news.stream()
+                            .filter(LinkNews.Seen.class::isInstance)
+                            .map(seen -> ((LinkNews.Seen) seen).view().time())
+                            .toList())
+                    .isSorted();
+        }
+    }
+
+    @Test
     void entries_made_while_the_link_is_cut_are_sent_once_and_in_order() throws Exception {
         try (ServiceLink link = link()) {
             await().until(() -> service.listeners() > 0);
