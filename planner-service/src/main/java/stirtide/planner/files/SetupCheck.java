@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import stirtide.events.setup.DaySetup;
@@ -45,7 +46,12 @@ public final class SetupCheck {
         String pointer = problem.place().replaceFirst(" ?line .*", "");
         String last = pointer.substring(pointer.lastIndexOf('/') + 1);
         String field = last.isEmpty() || last.chars().allMatch(Character::isDigit) ? problem.file() : last;
-        return field + ": " + problem.value() + " is not accepted; accepted: " + problem.accepted() + ".";
+        return words(field) + ": " + problem.value() + " is not accepted; accepted: " + problem.accepted() + ".";
+    }
+
+    /** The name of a field as a person at a terminal would say it. */
+    private static String words(String field) {
+        return field.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
     }
 
     private static void read(DaySetup setup, Problems problems) {

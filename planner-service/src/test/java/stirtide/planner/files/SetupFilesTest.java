@@ -54,8 +54,8 @@ class SetupFilesTest {
         more.add(odd);
         DaySetup after = new DaySetup(before.date(), before.salon(), more, before.directions(), before.menu());
         assertThat(SetupCheck.objection(before, after).orElseThrow())
-                .contains("developerId: \"UPPER\" is not accepted; accepted: a short id of small letters")
-                .contains("packPrice");
+                .contains("developer id: \"UPPER\" is not accepted; accepted: a short id of small letters")
+                .contains("pack price");
     }
 
     @Test
@@ -80,7 +80,7 @@ class SetupFilesTest {
         assertThat(SetupCheck.objection(empty, one)).isEmpty();
         DaySetup wrong = new DaySetup(full.date(), bare, List.of(), List.of(shortLived(first)), none);
         assertThat(SetupCheck.objection(empty, wrong).orElseThrow())
-                .contains("workingLifeMinutes: 3 is not accepted; accepted: more than the");
+                .contains("working life minutes: 3 is not accepted; accepted: more than the");
     }
 
     private static Directions shortLived(Directions d) {

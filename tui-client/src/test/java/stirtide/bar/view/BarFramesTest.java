@@ -258,7 +258,7 @@ class BarFramesTest {
         var send = (PanelAnswer.Send) form.press(Key.of(Key.Kind.ENTER, 0), false, scene);
         form.answered(
                 send.command(),
-                Optional.of("packPrice: \"8.4567\" is not accepted; accepted: a price with at most 2 decimals, as EUR "
+                Optional.of("pack price: \"8.4567\" is not accepted; accepted: a price with at most 2 decimals, as EUR "
                         + "has."));
         return scene;
     }
