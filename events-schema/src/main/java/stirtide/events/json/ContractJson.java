@@ -5,6 +5,9 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
+import com.fasterxml.jackson.core.util.BufferRecycler;
+import com.fasterxml.jackson.core.util.JsonRecyclerPools;
+import com.fasterxml.jackson.core.util.RecyclerPool;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -35,6 +38,7 @@ public final class ContractJson {
                             .maxDocumentLength(MAX_DOCUMENT)
                             .build())
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .recyclerPool(freshBuffers())
                     .build())
             .addModule(new Jdk8Module())
             .addModule(new JavaTimeModule())
@@ -59,6 +63,14 @@ public final class ContractJson {
     private static final ObjectReader TRUSTING = MAPPER.reader().without(StreamReadFeature.STRICT_DUPLICATE_DETECTION);
 
     private ContractJson() {}
+
+    /**
+     * New buffers for every text read or written. Buffers that are used again keep what stood in the last text, and that
+     * may be the word of a client whose key has been destroyed since.
+     */
+    public static RecyclerPool<BufferRecycler> freshBuffers() {
+        return JsonRecyclerPools.nonRecyclingPool();
+    }
 
     /** The mapper itself, for callers that stream or need trees. Do not reconfigure it. */
     public static ObjectMapper mapper() {

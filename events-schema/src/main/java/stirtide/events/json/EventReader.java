@@ -34,7 +34,8 @@ public final class EventReader {
     private interface Untyped {}
 
     /** Without the search for doubled names: what is in the log was written by us and is held by a digest. */
-    private static final JsonFactory JSON = new JsonFactory();
+    private static final JsonFactory JSON =
+            JsonFactory.builder().recyclerPool(ContractJson.freshBuffers()).build();
 
     private static final Map<String, Class<? extends DayEvent>> RECORDS = EventTypes.all().stream()
             .collect(Collectors.toUnmodifiableMap(EventTypes.EventType::wireType, EventTypes.EventType::record));

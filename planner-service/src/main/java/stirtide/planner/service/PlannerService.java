@@ -6,6 +6,7 @@ import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import io.vertx.core.Vertx;
 import io.vertx.core.VertxOptions;
 import io.vertx.core.file.FileSystemOptions;
+import io.vertx.core.json.jackson.DatabindCodec;
 import io.vertx.micrometer.Label;
 import io.vertx.micrometer.MetricsDomain;
 import io.vertx.micrometer.MicrometerMetricsFactory;
@@ -19,6 +20,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
+import stirtide.events.json.ContractJson;
 import stirtide.planner.http.Door;
 import stirtide.planner.http.HttpEdge;
 import stirtide.planner.log.LogFailure;
@@ -81,6 +83,8 @@ public final class PlannerService implements AutoCloseable {
                 .setFileSystemOptions(new FileSystemOptions()
                         .setClassPathResolvingEnabled(false)
                         .setFileCachingEnabled(false));
+        // The library too reads bodies, with buffers that would keep them.
+        DatabindCodec.mapper().getFactory().setRecyclerPool(ContractJson.freshBuffers());
         return Vertx.builder()
                 .with(options)
                 .withMetrics(new MicrometerMetricsFactory(registry))

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.json.ContractJson;
 
-/** A service that erased a client has lost the key in its memory too: everything it can still reach is searched. */
+/** A service that erased a client has lost key and word in its memory too: everything it can still reach is searched. */
 class ErasedMemoryIT {
     private static final String CANARY = "Oleander-canary";
 
@@ -57,7 +57,7 @@ class ErasedMemoryIT {
     }
 
     @Test
-    void the_key_of_an_erased_client_can_not_be_reached_in_memory_any_more() throws Exception {
+    void neither_the_key_nor_the_word_of_an_erased_client_can_be_reached_in_memory_any_more() throws Exception {
         try (ServiceProcess service = ServiceProcess.start(
                 folder,
                 "--clock",
@@ -85,6 +85,7 @@ class ErasedMemoryIT {
             // The search finds what is there.
             assertThat(memory.contains(kept.get(0))).isTrue();
             assertThat(memory.contains(before.get(0))).isFalse();
+            assertThat(memory.contains(CANARY)).isFalse();
         }
     }
 }
