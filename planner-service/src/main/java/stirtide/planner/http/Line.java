@@ -16,13 +16,17 @@ final class Line {
         this.response = response;
     }
 
-    boolean hasRoom() {
-        return !response.closed() && !response.ended() && !response.writeQueueFull();
+    private boolean open() {
+        return !response.closed() && !response.ended();
     }
 
-    /** Writes one event. Its data must be one line, which compact JSON is. */
+    boolean hasRoom() {
+        return open() && !response.writeQueueFull();
+    }
+
+    /** Writes one event, unless the line was ended while it was being read. Its data must be one line, as compact JSON is. */
     void send(long id, String name, String data) {
-        response.write("id: " + id + "\nevent: " + name + "\ndata: " + data + "\n\n");
+        if (open()) response.write("id: " + id + "\nevent: " + name + "\ndata: " + data + "\n\n");
     }
 
     void whenRoom(Runnable goOn) {
@@ -34,13 +38,13 @@ final class Line {
 
     /** False when the line has been full for too long. */
     boolean beat() {
-        if (response.closed() || response.ended()) return true;
+        if (!open()) return true;
         fullBeats = response.writeQueueFull() ? fullBeats + 1 : 0;
         if (fullBeats == 0) response.write(BEAT);
         return fullBeats <= MOST_FULL_BEATS;
     }
 
     void end() {
-        if (!response.closed() && !response.ended()) response.end();
+        if (open()) response.end();
     }
 }

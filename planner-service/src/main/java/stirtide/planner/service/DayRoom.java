@@ -52,7 +52,8 @@ final class DayRoom implements DayDesk {
             Drawing drawing,
             Meters meters,
             ClientKeys clients) {
-        this.days = new KeptDays(vertx, log, file, keeper -> new PlanRunner(vertx, keeper, drawing), this::heard);
+        this.days =
+                new KeptDays(vertx, log, file, clock, keeper -> new PlanRunner(vertx, keeper, drawing), this::heard);
         this.clients = new ClientDesk(vertx, clients, days);
         this.log = log;
         this.atOnce = new AskedAtOnce(vertx);
@@ -67,6 +68,11 @@ final class DayRoom implements DayDesk {
         kept.keeper().listen(ticks::arrange);
         kept.keeper().listen(() -> onChange.run());
         return kept;
+    }
+
+    /** How many days are whole in memory. */
+    int inMemory() {
+        return days.all().size();
     }
 
     /** Calls this after every change of any day. */
@@ -94,7 +100,10 @@ final class DayRoom implements DayDesk {
         Instant now = clock.now();
         return due.walk(now, now.minus(CATCH_UP_WITH_PLANS))
                 .compose(caughtUp -> clients.eraseAgain())
-                .onSuccess(caughtUp -> ticks.arrange());
+                .onSuccess(caughtUp -> {
+                    days.layPassedToRest();
+                    ticks.arrange();
+                });
     }
 
     /** Days are shown as far as they can be read; nothing falls due, for nothing can be noted. */
@@ -141,7 +150,10 @@ final class DayRoom implements DayDesk {
                 .recover(unreadable -> Future.succeededFuture())
                 .compose(read -> {
                     Runnable letGo = newest.map(name -> listen(name, () -> {})).orElse(() -> {});
-                    return commandAtHand(day, request, ifMatch, role).onComplete(done -> letGo.run());
+                    return commandAtHand(day, request, ifMatch, role).onComplete(done -> {
+                        letGo.run();
+                        days.layPassedToRest();
+                    });
                 });
     }
 

@@ -19,12 +19,14 @@ import stirtide.planner.day.Clients;
 import stirtide.planner.day.Day;
 import stirtide.planner.day.PastDay;
 import stirtide.planner.day.PastUses;
+import stirtide.planner.day.SalonTime;
 import stirtide.planner.day.Ticker;
 import stirtide.planner.log.LogFailure;
 
 /**
  * All days of the service. Those that are not over are whole in memory; of those that are over only a few that were
- * looked at last, the others are read from the log again when somebody asks. Confined to one context.
+ * looked at last, the others are read from the log again when somebody asks. A day is over when it was closed, or has
+ * passed and nothing can fall due on it any more. Confined to one context.
  */
 final class KeptDays {
     /** Days that are over and still whole in memory. */
@@ -36,6 +38,7 @@ final class KeptDays {
     private final Vertx vertx;
     private final LogThread log;
     private final RestingFile file;
+    private final SalonClock clock;
     private final UnaryOperator<KeptDay> prepared;
     private final Function<DayKeeper, PlanRunner> plans;
     private final SortedMap<String, KeptDay> days = new TreeMap<>();
@@ -52,6 +55,17 @@ final class KeptDays {
         Day day() {
             return keeper.day();
         }
+
+        boolean over(Instant now) {
+            return day().closed()
+                    || day().revision() > 0
+                            && !now.isBefore(SalonTime.of(day().opened()).dayEnd())
+                            && nextAt().isEmpty();
+        }
+
+        boolean idle() {
+            return keeper.idle() && plans.idle();
+        }
     }
 
     /**
@@ -62,10 +76,12 @@ final class KeptDays {
             Vertx vertx,
             LogThread log,
             RestingFile file,
+            SalonClock clock,
             Function<DayKeeper, PlanRunner> plans,
             UnaryOperator<KeptDay> prepared) {
         this.vertx = vertx;
         this.file = file;
+        this.clock = clock;
         this.log = log;
         this.plans = plans;
         this.prepared = prepared;
@@ -121,12 +137,17 @@ final class KeptDays {
     private Future<Void> readWhole(String name) {
         KeptDay kept = keep(name);
         return kept.keeper().read().map(done -> {
-            if (kept.day().closed()) {
-                write(name, RestingDays.Resting.of(kept.day()));
-                layToRest(name);
-            }
+            if (kept.over(clock.now())) layToRest(name);
             return done;
         });
+    }
+
+    /** Lays those to rest that nobody closed and that have passed since. To be called now and then, such as once a day. */
+    void layPassedToRest() {
+        Instant now = clock.now();
+        List.copyOf(days.keySet()).stream()
+                .filter(name -> !lookedAt.contains(name) && keep(name).over(now))
+                .forEach(this::look);
     }
 
     /** Holds the events of days that are over against their digests, one day after the other, beside the work. */
@@ -172,14 +193,16 @@ final class KeptDays {
 
     private boolean restful(String name) {
         KeptDay kept = days.get(name);
-        return kept != null && kept.keeper().idle();
+        return kept != null && kept.idle() && kept.over(clock.now());
     }
 
     private void layToRest(String name) {
         KeptDay kept = days.remove(name);
         lookedAt.remove(name);
         if (kept == null) return;
-        resting.keep(name, RestingDays.Resting.of(kept.day()));
+        RestingDays.Resting rest = RestingDays.Resting.of(kept.day());
+        resting.keep(name, rest);
+        write(name, rest);
     }
 
     /** Writes into the file what stays of a day, if the log has it like that. */

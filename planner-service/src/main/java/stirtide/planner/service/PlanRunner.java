@@ -72,12 +72,17 @@ final class PlanRunner {
 
     /** Completes when the plan on show knows every event that matters and no better one is looked for. */
     Future<Void> settled() {
-        return when(() -> first.idle() && better.idle());
+        return when(this::idle);
     }
 
     /** Completes when the plan on show knows every event that matters. */
     Future<Void> planned() {
         return when(first::idle);
+    }
+
+    /** Whether nothing is being drawn and nothing wanted. */
+    boolean idle() {
+        return first.idle() && better.idle();
     }
 
     private Future<Void> when(BooleanSupplier over) {

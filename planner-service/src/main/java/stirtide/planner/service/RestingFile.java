@@ -113,6 +113,7 @@ final class RestingFile {
 
     /** Adds a day, or writes the whole file when more than half of it is stale. May wait for the disk. */
     synchronized void keep(String name, String seal, Resting day) {
+        if (find(name, seal).isPresent()) return;
         Line line = new Line(seal, day);
         if (lines.put(name, line) != null) stale++;
         try {

@@ -6,6 +6,7 @@ import io.vertx.core.Future;
 import io.vertx.core.VerticleBase;
 import io.vertx.openapi.contract.OpenAPIContract;
 import java.io.IOException;
+import java.util.Collection;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -33,6 +34,7 @@ final class ServiceVerticle extends VerticleBase {
     private volatile boolean ready;
     private volatile long newestRevisions;
     private volatile int knownDays;
+    private volatile int wholeDays;
     private volatile @Nullable EventLog log;
     private volatile @Nullable HttpEdge edge;
     private @Nullable DayRoom room;
@@ -96,14 +98,17 @@ final class ServiceVerticle extends VerticleBase {
         Gauge.builder("stirtide.days", () -> knownDays)
                 .description("Days in the log")
                 .register(registry);
+        Gauge.builder("stirtide.days.whole", () -> wholeDays)
+                .description("Days whole in memory; the others are read when somebody asks")
+                .register(registry);
         Gauge.builder("stirtide.storing", () -> state() == Readiness.READY ? 1 : 0)
                 .description("1 while commands can be stored, 0 while starting, stopping or read only")
                 .register(registry);
         days.onChange(() -> {
-            knownDays = days.revisions().size();
-            newestRevisions = days.revisions().values().stream()
-                    .mapToLong(Long::longValue)
-                    .sum();
+            Collection<Long> revisions = days.revisions().values();
+            knownDays = revisions.size();
+            wholeDays = days.inMemory();
+            newestRevisions = revisions.stream().mapToLong(Long::longValue).sum();
         });
     }
 

@@ -6,6 +6,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -94,6 +95,51 @@ class RestingDaysIT {
             assertThat(views(client)).isEqualTo(shown);
             assertThat(client.open(opening(LATER_DAYS + 2)).statusCode()).isEqualTo(201);
             assertThat(usesLearned(client, LATER_DAYS + 2)).isEqualTo(usesLearned(client, 1));
+        }
+    }
+
+    /** Whole in memory as the metrics have it, which are counted at every change. */
+    private static long inMemory(PlannerService service) throws Exception {
+        return new SalonClient(service.managementPort())
+                .get("/metrics")
+                .body()
+                .lines()
+                .filter(line -> line.startsWith("stirtide_days_whole "))
+                .mapToLong(line -> (long) Double.parseDouble(line.split(" ")[1]))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void pass(SalonClient client, int later) throws Exception {
+        assertThat(client.advance(SmallSalon.MORNING.plus(later, ChronoUnit.DAYS))
+                        .statusCode())
+                .isEqualTo(200);
+    }
+
+    @Test
+    void days_nobody_closes_come_to_rest_when_they_have_passed_and_can_still_be_closed() throws Exception {
+        List<String> shown = new ArrayList<>();
+        try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
+            SalonClient client = new SalonClient(service.port());
+            for (int later = 0; later <= LATER_DAYS; later++) {
+                pass(client, later);
+                assertThat(client.open(opening(later)).statusCode()).isEqualTo(201);
+            }
+            pass(client, LATER_DAYS + 1);
+            shown.addAll(views(client));
+            assertThat(close(client, LATER_DAYS).statusCode()).isEqualTo(200);
+            // The day that was open last, and the few that were looked at last.
+            assertThat(inMemory(service)).isBetween(1L, 5L);
+            assertThat(client.get("/days").body()).contains(day(0), day(LATER_DAYS));
+        }
+        assertThat(Files.readString(folder.resolve("closed-days"))).contains(day(0));
+        try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
+            SalonClient client = new SalonClient(service.port());
+            assertThat(views(client).subList(0, LATER_DAYS)).isEqualTo(shown.subList(0, LATER_DAYS));
+            assertThat(close(client, 0).statusCode()).isEqualTo(200);
+            assertThat(inMemory(service)).isBetween(1L, 5L);
+            assertThat(client.get("/days/" + day(0)).body()).contains("\"closed\":true");
+            assertThat(client.get("/days/" + day(1)).body()).contains("\"closed\":false");
         }
     }
 
