@@ -29,7 +29,6 @@ final class PlanLane {
     private final DayKeeper keeper;
     private final Function<Day, Optional<Task>> wanted;
     private final Runnable done;
-    private Future<?> found = Future.succeededFuture();
     private Optional<Hand> inHand = Optional.empty();
     private boolean stopped;
     private long hopelessRevision;
@@ -43,8 +42,12 @@ final class PlanLane {
      */
     record Task(long revision, Instant asOf, Function<BooleanSupplier, Future<DayEvent>> draw) {}
 
-    /** The task in hand; whoever draws it asks on another thread whether it is outdated. */
-    private record Hand(Task task, AtomicBoolean outdated) {}
+    /** The task in hand, with what is being drawn; whoever draws it asks on another thread whether it is outdated. */
+    private record Hand(Task task, AtomicBoolean outdated, Future<DayEvent> drawn) {
+        void breakOff() {
+            outdated.set(true);
+        }
+    }
 
     /**
      * @param wanted the task a day wants done, if any
@@ -60,8 +63,7 @@ final class PlanLane {
     /** Takes up the task the day wants done, if it has none in hand; has one in hand that is outdated broken off. */
     void wake() {
         if (stopped) return;
-        inHand.filter(hand -> !stillWanted(hand.task()))
-                .ifPresent(hand -> hand.outdated().set(true));
+        inHand.filter(hand -> !stillWanted(hand.task())).ifPresent(Hand::breakOff);
         if (inHand.isEmpty()) task().ifPresent(this::take);
     }
 
@@ -82,9 +84,8 @@ final class PlanLane {
 
     private void take(Task task) {
         AtomicBoolean outdated = new AtomicBoolean();
-        inHand = Optional.of(new Hand(task, outdated));
         Future<DayEvent> drawn = task.draw().apply(outdated::get);
-        found = drawn;
+        inHand = Optional.of(new Hand(task, outdated, drawn));
         drawn.compose(event -> stopped ? Future.succeededFuture() : keeper.step(() -> keepIfWanted(task, event)))
                 .onSuccess(kept -> goOn())
                 .onFailure(failed -> giveUpOn(task, failed));
@@ -106,9 +107,10 @@ final class PlanLane {
      */
     Future<?> stop() {
         stopped = true;
-        inHand.ifPresent(hand -> hand.outdated().set(true));
-        if (found.isComplete()) return Future.succeededFuture();
-        return Future.any(found, vertx.timer(STOP_PATIENCE_MILLIS, TimeUnit.MILLISECONDS))
+        inHand.ifPresent(Hand::breakOff);
+        Optional<Future<DayEvent>> unfinished = inHand.map(Hand::drawn).filter(drawn -> !drawn.isComplete());
+        if (unfinished.isEmpty()) return Future.succeededFuture();
+        return Future.any(unfinished.get(), vertx.timer(STOP_PATIENCE_MILLIS, TimeUnit.MILLISECONDS))
                 .otherwiseEmpty();
     }
 
