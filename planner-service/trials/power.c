@@ -2,7 +2,8 @@
  * is noted in STIRTIDE_POWER_NOTES, old bytes and new ones, one file of notes for each file written, until the file is
  * forced to the disk: then its notes are dropped. What is noted when the process is killed may or may not be on the disk
  * after a power cut; power.py makes it so. With STIRTIDE_POWER_LIES set, forcing keeps the notes of files with that in
- * their names, as a disk that says "done" and is not. Names of files count as on the disk at once.
+ * their names, as a disk that says "done" and is not. While the file STIRTIDE_POWER_FAILS is there, forcing
+ * fails with EIO. Names of files count as on the disk at once.
  */
 #define _GNU_SOURCE
 #include <dlfcn.h>
@@ -149,16 +150,25 @@ static void forced(int fd, int failed) {
     REAL(unlink)(name);
 }
 
+/* Whether forcing is to fail; what the disk then holds of the file nobody knows. */
+static int fails(int fd) {
+    char path[PATH_MAX];
+    const char *there = getenv("STIRTIDE_POWER_FAILS");
+    if (!there || access(there, F_OK) || !noted_file(fd, path)) return 0;
+    errno = EIO;
+    return 1;
+}
+
 int fsync(int fd) {
     pthread_mutex_lock(&lock);
-    int failed = REAL(fsync)(fd);
+    int failed = fails(fd) ? -1 : REAL(fsync)(fd);
     forced(fd, failed);
     DONE(failed)
 }
 
 int fdatasync(int fd) {
     pthread_mutex_lock(&lock);
-    int failed = REAL(fdatasync)(fd);
+    int failed = fails(fd) ? -1 : REAL(fdatasync)(fd);
     forced(fd, failed);
     DONE(failed)
 }

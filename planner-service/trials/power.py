@@ -11,6 +11,7 @@ class Disk:
 
     def __init__(self, place, folder, lies=False):
         self.folder, self.notes, self.lies = folder, os.path.join(place, "not-forced"), lies
+        self.fails = os.path.join(place, "forcing-fails")
         self.library = os.path.join(place, "power.so")
         self.cuts = self.lost = self.bytes_lost = 0
         os.makedirs(self.notes, exist_ok=True)
@@ -19,7 +20,14 @@ class Disk:
     def command(self):
         """Goes before the words that start the process."""
         return ["env", "LD_PRELOAD=" + self.library, "STIRTIDE_POWER_FOLDER=" + self.folder, "STIRTIDE_POWER_NOTES=" + self.notes,
-                *(["STIRTIDE_POWER_LIES=/log.db"] if self.lies else [])]
+                "STIRTIDE_POWER_FAILS=" + self.fails, *(["STIRTIDE_POWER_LIES=/log.db"] if self.lies else [])]
+
+    def fail(self, fails):
+        """Whether forcing fails from now on."""
+        if fails:
+            open(self.fails, "w").close()
+        else:
+            os.remove(self.fails)
 
     def cut(self, chance):
         """The process has been killed; takes from its files what need not have reached the disk."""
