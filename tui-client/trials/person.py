@@ -173,8 +173,8 @@ class Person:
 
     def after(self, sig):
         code = os.waitstatus_to_exitcode(self.pty.end())
-        # Keys typed after the program had left are shown by the line itself.
-        wrong = self.pty.clean(echo=not isinstance(sig, int))
+        # Keys typed after the program had left are shown by the line itself. One that ended with 0 left before a signal came.
+        wrong = self.pty.clean(echo=not isinstance(sig, int) or code == 0)
         if wrong:
             self.dirty.append(f"{self.name} after {sig or 'its own key'} (exit {code}): {wrong}")
         if code == 70 or (sig is None and code not in (0, 74)):
