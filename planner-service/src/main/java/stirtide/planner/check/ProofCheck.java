@@ -102,8 +102,12 @@ public final class ProofCheck {
 
     /** Whether a certificate shows that no plan does with fewer bowls, however it spends the waiting allowed. */
     public boolean leastBowls(int bowls, Certificate certificate) {
-        return certificate.claim().equals(new Claim(Claim.ANY, bowls - 1L, Claim.ANY))
-                && CertificateCheck.refutes(problem, certificate);
+        return certificate.claim().equals(fewerThan(bowls)) && CertificateCheck.refutes(problem, certificate);
+    }
+
+    /** What a proof that so many bowls are needed refutes. */
+    private static Claim fewerThan(int bowls) {
+        return new Claim(Claim.ANY, bowls - 1L, Claim.ANY);
     }
 
     /** Bowls that all services need one by one if somebody is always there to mix, however long clients wait. */
@@ -135,7 +139,7 @@ public final class ProofCheck {
      * service, and with waits up to those allowed.
      */
     public boolean forces(BowlReason reason, Certificate certificate) {
-        return certificate.claim().equals(new Claim(Claim.ANY, reason.leastBowls() - 1L, Claim.ANY))
+        return certificate.claim().equals(fewerThan(reason.leastBowls()))
                 && CertificateCheck.refutes(only(meant(reason), problem.assistants()), certificate);
     }
 
@@ -164,8 +168,7 @@ public final class ProofCheck {
         int[] prices = new int[to - from];
         Arrays.fill(prices, 1);
         Certificate.Priced step = new Certificate.Priced(0, BOWL_WEIGHT, 0, MinutePrices.of(from, prices), null);
-        return CertificateCheck.refutes(
-                only(places, hands), new Certificate(new Claim(Claim.ANY, least - 1L, Claim.ANY), step));
+        return CertificateCheck.refutes(only(places, hands), new Certificate(fewerThan(least), step));
     }
 
     private static List<Window> freeOutside(Assistant person, int from, int to) {
