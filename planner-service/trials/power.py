@@ -10,7 +10,7 @@ class Disk:
     """The disk below a folder that one process writes. Needs a C compiler."""
 
     def __init__(self, place, folder, lies=False):
-        self.folder, self.notes, self.lies = folder, os.path.join(place, "not-forced"), lies
+        self.folder, self.notes, self.lies = folder, folder + "-not-forced", lies
         self.fails = os.path.join(place, "forcing-fails")
         self.library = os.path.join(place, "power.so")
         self.cuts = self.lost = self.bytes_lost = 0
