@@ -3,7 +3,7 @@
  * forced to the disk: then its notes are dropped. What is noted when the process is killed may or may not be on the disk
  * after a power cut; power.py makes it so. With STIRTIDE_POWER_LIES set, forcing keeps the notes of files with that in
  * their names, as a disk that says "done" and is not. While the file STIRTIDE_POWER_FAILS is there, forcing
- * fails with EIO. Names of files count as on the disk at once.
+ * fails with EIO, or with an S in that file never comes back. Names of files count as on the disk at once.
  */
 #define _GNU_SOURCE
 #include <dlfcn.h>
@@ -155,6 +155,10 @@ static int fails(int fd) {
     char path[PATH_MAX];
     const char *there = getenv("STIRTIDE_POWER_FAILS");
     if (!there || access(there, F_OK) || !noted_file(fd, path)) return 0;
+    char *how;
+    int stalls = bytes(there, 0, 1, &how) == 1 && *how == 'S';
+    free(how);
+    while (stalls) pause();
     errno = EIO;
     return 1;
 }

@@ -22,17 +22,19 @@ class Disk:
         return ["env", "LD_PRELOAD=" + self.library, "STIRTIDE_POWER_FOLDER=" + self.folder, "STIRTIDE_POWER_NOTES=" + self.notes,
                 "STIRTIDE_POWER_FAILS=" + self.fails, *(["STIRTIDE_POWER_LIES=/log.db"] if self.lies else [])]
 
-    def fail(self, fails):
-        """Whether forcing fails from now on."""
-        if fails:
-            open(self.fails, "w").close()
-        else:
-            os.remove(self.fails)
+    def fail(self, how):
+        """From now on forcing fails, "E", or never comes back, "S"."""
+        with open(self.fails, "w") as file:
+            file.write(how)
 
-    def cut(self, chance):
-        """The process has been killed; takes from its files what need not have reached the disk."""
+    def heal(self):
+        os.remove(self.fails)
+
+    def cut(self, chance, reached=None):
+        """The process has been killed; takes from its files what need not have reached the disk, all but that share of it."""
         self.cuts += 1
-        reached = 0 if self.lies else chance.choice([0, 0.1, 0.5, 0.9])
+        if reached is None:
+            reached = 0 if self.lies else chance.choice([0, 0.1, 0.5, 0.9])
         in_order = chance.random() < 0.3
         before = self.bytes_lost
         for name in sorted(os.listdir(self.notes)):

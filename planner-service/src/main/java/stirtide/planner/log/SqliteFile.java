@@ -65,11 +65,35 @@ final class SqliteFile {
             long version = Long.parseLong(text(statement, "PRAGMA user_version"));
             if (version == 0) create(statement, file);
             else requireOurs(statement, file, version);
+            settle(statement);
             return connection;
         } catch (SQLException | RuntimeException failed) {
             connection.close();
             throw failed;
         }
+    }
+
+    /**
+     * Forces to the disk what is found in the write-ahead file. Whoever wrote it may have ended before that, or the disk may
+     * have failed to keep it, and what is read here comes from memory then; from now on it is answered upon.
+     */
+    private static void settle(Statement statement) throws SQLException {
+        try {
+            statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
+        } catch (SQLException failed) {
+            // Without space it stays where it is, but is forced before anything is moved, see sqlite.org/wal.html.
+            if (!isFull(failed)) throw failed;
+        }
+    }
+
+    private static boolean isFull(SQLException failed) {
+        return primary(failed) == SQLiteErrorCode.SQLITE_FULL;
+    }
+
+    private static SQLiteErrorCode primary(SQLException failed) {
+        SQLiteErrorCode code =
+                failed instanceof SQLiteException sqlite ? sqlite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
+        return SQLiteErrorCode.getErrorCode(code.code & 0xff);
     }
 
     /**
@@ -103,9 +127,7 @@ final class SqliteFile {
 
     /** What a failure of the driver means to whoever runs the service. */
     static LogFailure translate(SQLException failed, Path file) {
-        SQLiteErrorCode code =
-                failed instanceof SQLiteException sqlite ? sqlite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
-        return switch (SQLiteErrorCode.getErrorCode(code.code & 0xff)) {
+        return switch (primary(failed)) {
             case SQLITE_FULL ->
                 new LogFailure(LogFailure.Kind.FULL, "no space is left for the log; nothing was stored", failed);
             case SQLITE_BUSY, SQLITE_LOCKED ->
