@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Lets callers in. Confined to one thread, except where it says otherwise. */
 public final class Gate {
-    private static final Pattern BEARER = Pattern.compile("Bearer ((?:stir_([0-9a-f]{12})_|stis_)[A-Za-z0-9_-]{43})");
+    private static final Pattern BEARER =
+            Pattern.compile("(?i:Bearer) +((?:stir_([0-9a-f]{12})_|stis_)[A-Za-z0-9_-]{43})");
     private static final int FREE_TRIES_AT_TERMINAL = 5;
     private static final int FREE_TRIES_OF_PERSON = 10;
 

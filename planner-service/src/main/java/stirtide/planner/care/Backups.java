@@ -78,7 +78,10 @@ final class Backups {
             for (String name : List.of("clients.erased", "clients.keys", "log.db"))
                 if (Files.exists(beside.resolve(name))) Files.move(beside.resolve(name), folder.resolve(name));
         } catch (LogFailure unsound) {
-            throw damaged(file, String.valueOf(unsound.getMessage()).replaceFirst("^.*Found: ", ""));
+            // Found: tells the places. Without it the log could not even be opened, and its own words name a folder
+            // that goes.
+            String[] words = String.valueOf(unsound.getMessage()).split("Found: ", 2);
+            throw damaged(file, words.length == 2 ? words[1] : "it is cut or no log any more");
         } finally {
             remove(beside);
         }

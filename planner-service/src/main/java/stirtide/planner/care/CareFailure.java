@@ -5,6 +5,7 @@ final class CareFailure extends RuntimeException {
     static final int USAGE = 64;
     static final int BAD_FILE = 65;
     static final int IN_USE = 69;
+    static final int SOFTWARE = 70;
     static final int NO_PLACE = 73;
     static final int DAMAGED = 74;
 

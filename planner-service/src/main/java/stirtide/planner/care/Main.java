@@ -54,6 +54,9 @@ public final class Main {
         } catch (IOException failed) {
             err.println("stirtide: cannot read or write: " + failed.getMessage());
             return CareFailure.NO_PLACE;
+        } catch (RuntimeException fault) {
+            err.println("stirtide: a fault of this program ended it: " + fault + "; whoever keeps it wants to know");
+            return CareFailure.SOFTWARE;
         }
     }
 

@@ -88,13 +88,25 @@ public final class ClientKeys {
         return Integer.parseInt(clientId.substring(1));
     }
 
-    /** There are as many clients as there may be. */
-    public static final class Full extends RuntimeException {
+    /** A reference that is not sealed, and so not stored. */
+    public static final class Refused extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
-        Full() {
-            super("No more than " + MOST + " clients are kept. Accepted: a booking of a known client, or one without a"
-                    + " reference; erasing clients makes room.");
+        private final String code;
+
+        private Refused(String code, String sentence) {
+            super(sentence);
+            this.code = code;
+        }
+
+        /** Code of the problem document. */
+        public String code() {
+            return code;
+        }
+
+        /** Says what would be accepted, and nothing of the reference. */
+        public String sentence() {
+            return String.valueOf(getMessage());
         }
     }
 
@@ -124,16 +136,24 @@ public final class ClientKeys {
     /**
      * A reference sealed; a blank one stays as it is.
      *
-     * @throws IllegalArgumentException when it is longer than any day accepts
+     * @throws Refused when it is longer than any day accepts or is no text, and when there is no room for one more client
      */
     String seal(String reference) {
         if (reference.isBlank()) return reference;
         if (reference.length() > LONGEST)
-            throw new IllegalArgumentException("a client reference is initials or a number, 64 characters at most");
+            throw new Refused(
+                    "CLIENT_REFERENCE_LONG", "A client reference is initials or a number, 64 characters at most.");
+        // Half a character cannot be written, and what is written instead would be another client's.
+        if (!StandardCharsets.UTF_8.newEncoder().canEncode(reference))
+            throw new Refused("CLIENT_REFERENCE_NO_TEXT", "A client reference is text; this one has half a character.");
         String lookup = Sealing.hmac(lookupKey, reference);
         ClientKey client = byLookup.get(lookup);
         if (client == null) {
-            if (byId.size() >= MOST) throw new Full();
+            if (byId.size() >= MOST)
+                throw new Refused(
+                        "CLIENTS_FULL",
+                        "No more than " + MOST + " clients are kept. Accepted: a booking of a known client, or one"
+                                + " without a reference; erasing clients makes room.");
             newest++;
             client = new ClientKey(String.format(Locale.ROOT, "c%06d", newest), Sealing.freshKey(), lookup);
             keep(client);

@@ -18,6 +18,7 @@ import stirtide.events.json.ContractJson;
 /** Turns everything that goes wrong on a route into a problem document. */
 final class Problems {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.http");
+    private static final String ACCEPTED = "; openapi.yaml says what is accepted";
     private static final int LONGEST_REASON = 300;
 
     private Problems() {}
@@ -89,31 +90,36 @@ final class Problems {
     static Problem notUnderstood(@Nullable Throwable failure) {
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
             if (cause instanceof SchemaValidationException schema)
-                return Problem.of(400, "NOT_UNDERSTOOD", deepest(schema.getOutputUnit()));
+                return Problem.of(400, "NOT_UNDERSTOOD", deepest(schema));
             if (cause instanceof ValidatorException validator) return of(validator);
+            if (cause instanceof NumberFormatException)
+                return Problem.of(400, "NOT_UNDERSTOOD", "a number is none, or too large" + ACCEPTED);
             if (cause instanceof DecodeException || cause instanceof IllegalArgumentException)
                 return Problem.of(400, "NOT_UNDERSTOOD", shortened(cause.getMessage()));
         }
-        return Problem.of(400, "NOT_UNDERSTOOD", "the request cannot be read; openapi.yaml says what is accepted");
+        return Problem.of(400, "NOT_UNDERSTOOD", "the request cannot be read" + ACCEPTED);
     }
 
     private static Problem of(ValidatorException validator) {
         return switch (validator.type()) {
             case MISSING_REQUIRED_PARAMETER, INVALID_VALUE, INVALID_VALUE_FORMAT, ILLEGAL_VALUE ->
-                Problem.of(400, "NOT_UNDERSTOOD", shortened(validator.getMessage()));
+                Problem.of(400, "NOT_UNDERSTOOD", shortened(validator.getMessage()) + ACCEPTED);
             case UNSUPPORTED_VALUE_FORMAT -> notJson();
-            default -> Problem.of(400, "NOT_UNDERSTOOD", shortened(validator.getMessage()));
+            default -> Problem.of(400, "NOT_UNDERSTOOD", shortened(validator.getMessage()) + ACCEPTED);
         };
     }
 
-    /** The error that lies deepest in the body is the one that a person can mend. */
-    private static String deepest(OutputUnit unit) {
-        List<OutputUnit> errors = Optional.ofNullable(unit.getErrors()).orElse(List.of());
+    /** The error that lies deepest in the body is the one that a person can mend. A parameter is told by its name. */
+    private static String deepest(SchemaValidationException schema) {
+        List<OutputUnit> errors =
+                Optional.ofNullable(schema.getOutputUnit().getErrors()).orElse(List.of());
+        String whole = String.valueOf(schema.getMessage());
+        if (whole.contains(" parameter ")) return shortened(whole) + ACCEPTED;
         return errors.stream()
                 .max(Comparator.<OutputUnit>comparingInt(error -> slashes(error.getInstanceLocation()))
                         .thenComparingInt(error -> slashes(error.getKeywordLocation())))
                 .map(error -> shortened(error.getError()) + " at " + error.getInstanceLocation())
-                .orElse("the body does not fit the contract; openapi.yaml says what is accepted");
+                .orElse("the body does not fit the contract" + ACCEPTED);
     }
 
     private static int slashes(@Nullable String place) {

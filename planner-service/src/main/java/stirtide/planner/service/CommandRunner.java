@@ -120,8 +120,8 @@ final class CommandRunner {
 
     /** What the log says of its folder and its days is for the operator, not for whoever sent the command. */
     static Future<CommandAnswer> answerFailure(Throwable failed) {
-        if (failed instanceof ClientKeys.Full full)
-            return Future.succeededFuture(new CommandAnswer.Refused("CLIENTS_FULL", String.valueOf(full.getMessage())));
+        if (failed instanceof ClientKeys.Refused refused)
+            return Future.succeededFuture(new CommandAnswer.Refused(refused.code(), refused.sentence()));
         if (!(failed instanceof LogFailure log)) return Future.failedFuture(failed);
         LOG.warn("command not stored: {}", log.getMessage());
         return Future.succeededFuture(

@@ -70,9 +70,9 @@ final class DayRoom implements DayDesk {
         return kept;
     }
 
-    /** How many days are whole in memory. */
-    int inMemory() {
-        return days.all().size();
+    /** How many days are whole in memory; may be asked on any thread. */
+    int whole() {
+        return days.whole();
     }
 
     /** Calls this after every change of any day. */

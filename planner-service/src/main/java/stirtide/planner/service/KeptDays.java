@@ -87,6 +87,11 @@ final class KeptDays {
         this.prepared = prepared;
     }
 
+    /** How many are whole in memory; may be asked on any thread. */
+    int whole() {
+        return days.size();
+    }
+
     /** Those whole in memory. */
     Collection<KeptDay> all() {
         return List.copyOf(days.values());
@@ -102,15 +107,17 @@ final class KeptDays {
 
     /** A day, made when it is not there. */
     KeptDay keep(String name) {
-        return days.computeIfAbsent(name, fresh -> {
-            DayKeeper keeper = new DayKeeper(fresh, log);
-            keeper.listen(() -> {
-                if (!keeper.day().closed()) return;
-                write(fresh, RestingDays.Resting.of(keeper.day()));
-                look(fresh);
-            });
-            return prepared.apply(new KeptDay(keeper, plans.apply(keeper)));
+        return days.computeIfAbsent(name, this::made);
+    }
+
+    private KeptDay made(String name) {
+        DayKeeper keeper = new DayKeeper(name, log);
+        keeper.listen(() -> {
+            if (!keeper.day().closed()) return;
+            write(name, RestingDays.Resting.of(keeper.day()));
+            look(name);
         });
+        return prepared.apply(new KeptDay(keeper, plans.apply(keeper)));
     }
 
     /** Drops a day that was not opened, unless others wait to open it: two keepers would write over each other. */
@@ -145,8 +152,11 @@ final class KeptDays {
     /** Lays those to rest that nobody closed and that have passed since. To be called now and then, such as once a day. */
     void layPassedToRest() {
         Instant now = clock.now();
-        List.copyOf(days.keySet()).stream()
-                .filter(name -> !lookedAt.contains(name) && keep(name).over(now))
+        days.entrySet().stream()
+                .filter(day ->
+                        !lookedAt.contains(day.getKey()) && day.getValue().over(now))
+                .map(day -> day.getKey())
+                .toList()
                 .forEach(this::look);
     }
 
@@ -165,30 +175,27 @@ final class KeptDays {
                 if (lookedAt.contains(name)) look(name);
                 return Future.succeededFuture();
             }
-            KeptDay kept = keep(name);
-            return kept.keeper()
-                    .read()
-                    .map(read -> {
-                        resting.forget(name);
-                        look(name);
-                        return read;
-                    })
-                    .recover(failed -> {
-                        days.remove(name, kept);
-                        return Future.failedFuture(failed);
-                    });
+            // Nobody finds it before it is read whole.
+            KeptDay fresh = made(name);
+            return fresh.keeper().read().map(read -> {
+                days.put(name, fresh);
+                resting.forget(name);
+                look(name);
+                return read;
+            });
         });
     }
 
-    /** Remembers that a day that is over was looked at, and lays the one to rest that was looked at longest ago. */
+    /** Remembers that a day that is over was looked at, and lays those to rest that were looked at longest ago. */
     private void look(String name) {
         lookedAt.remove(name);
         lookedAt.add(name);
         if (lookedAt.size() <= MOST_LOOKED_AT) return;
         lookedAt.stream()
                 .filter(other -> !other.equals(name) && restful(other))
-                .findFirst()
-                .ifPresent(this::layToRest);
+                .limit(lookedAt.size() - MOST_LOOKED_AT)
+                .toList()
+                .forEach(this::layToRest);
     }
 
     private boolean restful(String name) {

@@ -34,7 +34,6 @@ final class ServiceVerticle extends VerticleBase {
     private volatile boolean ready;
     private volatile long newestRevisions;
     private volatile int knownDays;
-    private volatile int wholeDays;
     private volatile @Nullable EventLog log;
     private volatile @Nullable HttpEdge edge;
     private @Nullable DayRoom room;
@@ -98,7 +97,7 @@ final class ServiceVerticle extends VerticleBase {
         Gauge.builder("stirtide.days", () -> knownDays)
                 .description("Days in the log")
                 .register(registry);
-        Gauge.builder("stirtide.days.whole", () -> wholeDays)
+        Gauge.builder("stirtide.days.whole", days, DayRoom::whole)
                 .description("Days whole in memory; the others are read when somebody asks")
                 .register(registry);
         Gauge.builder("stirtide.storing", () -> state() == Readiness.READY ? 1 : 0)
@@ -107,7 +106,6 @@ final class ServiceVerticle extends VerticleBase {
         days.onChange(() -> {
             Collection<Long> revisions = days.revisions().values();
             knownDays = revisions.size();
-            wholeDays = days.inMemory();
             newestRevisions = revisions.stream().mapToLong(Long::longValue).sum();
         });
     }

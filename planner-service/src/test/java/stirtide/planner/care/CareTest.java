@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
@@ -103,6 +104,22 @@ class CareTest {
             assertThat(err.toString(StandardCharsets.UTF_8))
                     .contains("is damaged")
                     .doesNotContain("\tat ");
+            assertThat(place.resolve("other")).doesNotExist();
+        }
+    }
+
+    @Test
+    void a_backup_cut_anywhere_is_refused_and_leaves_nothing() throws Exception {
+        run("backup", "log", "copy");
+        byte[] whole = Files.readAllBytes(place.resolve("copy"));
+        Random random = new Random(74);
+        for (int trial = 0; trial < 60; trial++) {
+            int cut = trial < 20 ? 1 + 13 * trial : 1 + random.nextInt(whole.length);
+            Files.write(place.resolve("cut"), Arrays.copyOf(whole, whole.length - cut));
+            assertThat(run("restore", "cut", "other")).as("cut by " + cut).isEqualTo(CareFailure.DAMAGED);
+            assertThat(err.toString(StandardCharsets.UTF_8))
+                    .contains("cut is damaged: ")
+                    .doesNotContain("restoring");
             assertThat(place.resolve("other")).doesNotExist();
         }
     }

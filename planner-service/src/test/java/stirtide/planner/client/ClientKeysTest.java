@@ -42,12 +42,20 @@ class ClientKeysTest {
     }
 
     @Test
-    void a_blank_reference_needs_no_key_and_a_long_one_is_refused() throws Exception {
+    void a_blank_reference_needs_no_key_and_one_that_is_long_or_no_text_is_refused() throws Exception {
         ClientKeys keys = new ClientKeys(folder);
         assertThat(keys.seal("")).isEmpty();
         assertThatThrownBy(() -> keys.seal("x".repeat(65)))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("64 characters");
+                .isInstanceOf(ClientKeys.Refused.class)
+                .hasMessageContaining("64 characters")
+                .extracting(refused -> ((ClientKeys.Refused) refused).code())
+                .isEqualTo("CLIENT_REFERENCE_LONG");
+        assertThat(keys.seal("x".repeat(64))).startsWith("sealed:");
+        // Half of a pair, which would be written as the same question mark for every client.
+        assertThatThrownBy(() -> keys.seal("\udc00"))
+                .isInstanceOf(ClientKeys.Refused.class)
+                .extracting(refused -> ((ClientKeys.Refused) refused).code())
+                .isEqualTo("CLIENT_REFERENCE_NO_TEXT");
     }
 
     @Test

@@ -58,6 +58,25 @@ class ErasureIT {
     }
 
     @Test
+    void a_reference_no_day_accepts_is_refused_in_words_and_stored_nowhere() throws Exception {
+        try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
+            SalonClient client = new SalonClient(service.port());
+            client.open(SmallSalon.opening());
+            String booking =
+                    ContractJson.write(SmallSalon.request("book-too-long", new DayCommand.BookService(booking())));
+            String tooLong = CANARY + "y".repeat(50);
+            var answer = client.send(client.command(
+                    SmallSalon.DAY,
+                    ContractJson.read(booking.replace(CANARY, tooLong), stirtide.events.command.CommandRequest.class)));
+            assertThat(answer.statusCode()).as(answer.body()).isEqualTo(409);
+            assertThat(answer.body())
+                    .contains("CLIENT_REFERENCE_LONG", "64 characters at most")
+                    .doesNotContain(tooLong);
+        }
+        assertThat(filesWith(CANARY)).isEmpty();
+    }
+
+    @Test
     void an_erased_client_stands_nowhere_and_the_day_goes_on() throws Exception {
         DayView before;
         try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {

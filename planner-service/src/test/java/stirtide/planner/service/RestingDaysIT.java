@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stirtide.events.command.CommandRequest;
@@ -110,6 +111,18 @@ class RestingDaysIT {
                 .orElseThrow();
     }
 
+    /** So that the clock need not go through hours in which nobody comes. */
+    private static void cancelAll(SalonClient client, int later) throws Exception {
+        for (int service = 1; service <= 4; service++)
+            assertThat(client.send(client.command(
+                                    day(later),
+                                    SmallSalon.request(
+                                            "cancel-" + later + "-" + service,
+                                            new DayCommand.CancelService(service, "closed for the day"))))
+                            .statusCode())
+                    .isEqualTo(200);
+    }
+
     private static void pass(SalonClient client, int later) throws Exception {
         assertThat(client.advance(SmallSalon.MORNING.plus(later, ChronoUnit.DAYS))
                         .statusCode())
@@ -124,6 +137,7 @@ class RestingDaysIT {
             for (int later = 0; later <= LATER_DAYS; later++) {
                 pass(client, later);
                 assertThat(client.open(opening(later)).statusCode()).isEqualTo(201);
+                cancelAll(client, later);
             }
             pass(client, LATER_DAYS + 1);
             shown.addAll(views(client));
@@ -140,6 +154,34 @@ class RestingDaysIT {
             assertThat(inMemory(service)).isBetween(1L, 5L);
             assertThat(client.get("/days/" + day(0)).body()).contains("\"closed\":true");
             assertThat(client.get("/days/" + day(1)).body()).contains("\"closed\":false");
+        }
+    }
+
+    @Test
+    void whoever_asks_while_a_day_is_being_read_gets_it_whole_and_an_erasure_misses_none() throws Exception {
+        try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
+            SalonClient client = new SalonClient(service.port());
+            List<String> shown = openMany(client);
+            for (int round = 0; round < 3; round++) {
+                List<CompletableFuture<HttpResponse<String>>> answers = new ArrayList<>();
+                for (int asked = 0; asked < 4 * (LATER_DAYS + 1); asked++)
+                    answers.add(client.sendLater(
+                            client.request("/days/" + day(asked / 4)).build()));
+                for (int asked = 0; asked < answers.size(); asked++)
+                    assertThat(answers.get(asked).get().body()).isEqualTo(shown.get(asked / 4));
+            }
+            List<CompletableFuture<HttpResponse<String>>> beside = new ArrayList<>();
+            for (int later = 0; later <= LATER_DAYS; later++)
+                beside.add(
+                        client.sendLater(client.request("/days/" + day(later)).build()));
+            assertThat(client.send(client.post("/clients/erasure", new Reference("K1")))
+                            .statusCode())
+                    .isEqualTo(204);
+            for (var answer : beside) assertThat(answer.get().statusCode()).isEqualTo(200);
+            for (int later = 0; later <= LATER_DAYS; later++) {
+                List<String> events = client.events(day(later));
+                assertThat(events.get(events.size() - 1)).contains("ClientErased");
+            }
         }
     }
 
