@@ -118,7 +118,7 @@ public final class ClientKeys {
         JsonNode tree = ContractJson.mapper().valueToTree(request);
         int before = newest;
         if (!sealAll(tree)) return new Sealed(request, false);
-        return new Sealed(ContractJson.read(tree.toString(), CommandRequest.class), newest != before);
+        return new Sealed(ContractJson.read(ContractJson.write(tree), CommandRequest.class), newest != before);
     }
 
     private boolean sealAll(JsonNode node) {
@@ -172,7 +172,7 @@ public final class ClientKeys {
     }
 
     private static String inJson(String text) {
-        String quoted = TextNode.valueOf(text).toString();
+        String quoted = ContractJson.write(text);
         return quoted.substring(1, quoted.length() - 1);
     }
 
