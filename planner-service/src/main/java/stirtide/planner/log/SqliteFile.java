@@ -82,18 +82,17 @@ final class SqliteFile {
             statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
         } catch (SQLException failed) {
             // Without space it stays where it is, but is forced before anything is moved, see sqlite.org/wal.html.
-            if (!isFull(failed)) throw failed;
+            if (primary(failed) != SQLiteErrorCode.SQLITE_FULL) throw failed;
         }
     }
 
-    private static boolean isFull(SQLException failed) {
-        return primary(failed) == SQLiteErrorCode.SQLITE_FULL;
+    /** The kind of failure, without its finer distinctions. */
+    private static SQLiteErrorCode primary(SQLException failed) {
+        return SQLiteErrorCode.getErrorCode(code(failed).code & 0xff);
     }
 
-    private static SQLiteErrorCode primary(SQLException failed) {
-        SQLiteErrorCode code =
-                failed instanceof SQLiteException sqlite ? sqlite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
-        return SQLiteErrorCode.getErrorCode(code.code & 0xff);
+    private static SQLiteErrorCode code(SQLException failed) {
+        return failed instanceof SQLiteException sqlite ? sqlite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
     }
 
     /**
@@ -143,8 +142,7 @@ final class SqliteFile {
 
     /** Whether the disk said that it could not keep what was written. */
     static boolean isLostSync(SQLException failed) {
-        SQLiteErrorCode code =
-                failed instanceof SQLiteException sqlite ? sqlite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
+        SQLiteErrorCode code = code(failed);
         return code == SQLiteErrorCode.SQLITE_IOERR_FSYNC || code == SQLiteErrorCode.SQLITE_IOERR_DIR_FSYNC;
     }
 
