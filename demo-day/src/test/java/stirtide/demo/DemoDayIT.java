@@ -3,6 +3,7 @@ package stirtide.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import stirtide.demo.play.Script;
 import stirtide.demo.report.DayChecks;
 import stirtide.demo.report.DayChecks.Check;
 import stirtide.demo.report.DayReport;
+import stirtide.demo.sheet.PrepSheet;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.day.StoredEvent;
@@ -45,6 +47,15 @@ class DemoDayIT {
     @Test
     void the_same_day_played_twice_prints_the_same_bytes() {
         assertThat(DayReport.of(salon.setup(), second, checks)).isEqualTo(DayReport.of(salon.setup(), first, checks));
+    }
+
+    /** What {@code demo-day/run --print} prints, as version 0.1.0 printed it. */
+    @Test
+    void the_printed_day_is_the_same_byte_for_byte() throws IOException {
+        String printed = PrepSheet.of(PlannedFolder.plan(salon), salon.notes()) + "\n"
+                + DayReport.of(salon.setup(), first, checks);
+        Files.writeString(Path.of("target", "demo-day.txt"), printed);
+        assertThat(printed).isEqualTo(Files.readString(Path.of("src/test/resources/golden/demo-day.txt")));
     }
 
     @Test

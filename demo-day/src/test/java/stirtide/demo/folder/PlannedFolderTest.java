@@ -3,6 +3,8 @@ package stirtide.demo.folder;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -10,6 +12,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import stirtide.demo.Exit;
 import stirtide.demo.sheet.PrepSheet;
 import stirtide.demo.sheet.SheetDay;
@@ -108,10 +112,22 @@ class PlannedFolderTest {
                 .withMessageContaining("accepted: FU, GL, HV");
     }
 
+    @ParameterizedTest
+    @CsvSource({"--json salon, plan.json", "--visits HV salon, visits-of-HV.txt"})
+    void what_the_command_prints_is_the_same_byte_for_byte(String words, String file) throws IOException {
+        assertThat(PlanCommand.of(List.of(words.split(" "))).run()).isEqualTo(golden(file));
+    }
+
+    /** As version 0.1.0 printed it. */
+    private static String golden(String file) throws IOException {
+        return Files.readString(Path.of("src/test/resources/golden", file));
+    }
+
     @Test
-    void moves_are_printed_best_first_and_the_same_every_time() {
+    void moves_are_printed_best_first_and_the_same_every_time() throws IOException {
         PlanCommand command = PlanCommand.of(List.of("--moves", "salon"));
         String page = command.run();
+        assertThat(page).isEqualTo(golden("moves.txt"));
         assertThat(page).contains("As booked: ", "One move, best first:", "Two moves that do more together");
         assertThat(command.run()).isEqualTo(page);
         assertThatExceptionOfType(Exit.class)
