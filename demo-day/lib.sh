@@ -49,7 +49,7 @@ prepare() {
     say "stirtide: preparing quick starts, once ..."
     rm -f "$archive" "$archive".*
     # One command from a listener's point of view starts everything a demo starts, but the terminal.
-    if java "-XX:ArchiveClassesAtExit=$archive.$$" "${java_options[@]:1}" stirtide.demo.Main latency --count 1 \
+    if java "-XX:ArchiveClassesAtExit=$archive.$$" "${java_options[@]:1}" stirtide.demo.DemoMain latency --count 1 \
         >/dev/null 2>&1; then
         mv "$archive.$$" "$archive" && made_for >"$archive.for"
     fi
@@ -67,7 +67,7 @@ ready() {
 # start ARGUMENTS: replaces this shell by the program
 start() {
     ready
-    exec java "${java_options[@]}" stirtide.demo.Main "$@"
+    exec java "${java_options[@]}" stirtide.demo.DemoMain "$@"
 }
 
 # start_on_terminal ARGUMENTS: runs the program and leaves terminal and temporary folder clean even if it is killed
@@ -77,7 +77,7 @@ start_on_terminal() {
     local before child code=0
     before=$(stty -g)
     printf 'stirtide: starting ...' >&2
-    java "${java_options[@]}" stirtide.demo.Main "$@" <&0 &
+    java "${java_options[@]}" stirtide.demo.DemoMain "$@" <&0 &
     child=$!
     trap 'kill -TERM "$child" 2>/dev/null || true' INT TERM HUP
     # A trapped signal ends the first wait early; the program is then still on its way out.

@@ -85,7 +85,7 @@ class Service:
         began = time.monotonic()
         self.process = subprocess.Popen(
             self.command + ["java", *self.jvm, "-cp", self.path,
-                            "stirtide.planner.service.Main", "--data", self.data, "--port", str(self.port),
+                            "stirtide.planner.service.ServiceMain", "--data", self.data, "--port", str(self.port),
                             "--management-port", str(self.management), *self.words, *more],
             stdout=subprocess.PIPE, stderr=self.out)
         line = self.process.stdout.readline()
@@ -140,7 +140,7 @@ class Service:
 def care(path, *words):
     """Runs one task of planner-service/care; gives code, output, complaints."""
     ran = subprocess.run(["java", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx256m", "-cp", path,
-                          "stirtide.planner.care.Main", *words], capture_output=True, text=True)
+                          "stirtide.planner.admin.CareMain", *words], capture_output=True, text=True)
     return ran.returncode, ran.stdout, ran.stderr
 
 

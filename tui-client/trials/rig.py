@@ -56,7 +56,7 @@ def arguments(url, state=None):
 
 
 def java(url, *more):
-    return ["java", *FLAGS, "-cp", f"{HERE}/target/tui-client-0.1.0.jar:{HERE}/target/lib/*", "stirtide.bar.Main",
+    return ["java", *FLAGS, "-cp", f"{HERE}/target/tui-client-0.1.0.jar:{HERE}/target/lib/*", "stirtide.bar.BarMain",
             *arguments(url), *more]
 
 

@@ -29,7 +29,7 @@ class Salon:
 
     def care(self, kind, task, *words):
         """Gives rights; the service asks from then on who sends a request."""
-        return subprocess.run(["java", "-XX:TieredStopAtLevel=1", "-cp", self.classes, "stirtide.planner.care.Main", kind,
+        return subprocess.run(["java", "-XX:TieredStopAtLevel=1", "-cp", self.classes, "stirtide.planner.admin.CareMain", kind,
                                os.path.join(self.data, "log"), task, *words],
                               check=True, capture_output=True, text=True).stdout.split()[-1]
 
@@ -55,7 +55,7 @@ class Salon:
     def start(self):
         self.process = subprocess.Popen(
             ["java", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx256m", "-cp", self.classes,
-             "stirtide.planner.service.Main", "--data", os.path.join(self.data, "log"), "--port", str(self.port),
+             "stirtide.planner.service.ServiceMain", "--data", os.path.join(self.data, "log"), "--port", str(self.port),
              "--management-port", str(self.management), "--salon", self.folder, "--clock", "driven",
              "--clock-start", self.now, "--rate-permille", str(RATE)],
             stdout=self.log, stderr=self.log)

@@ -13,32 +13,32 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
-import stirtide.demo.folder.PlannedFolder;
+import stirtide.demo.folder.FolderPlanner;
 import stirtide.demo.live.PrintedDay;
+import stirtide.demo.play.DayScript;
 import stirtide.demo.play.PlayedDay;
-import stirtide.demo.play.Script;
-import stirtide.demo.report.DayChecks;
-import stirtide.demo.report.DayChecks.Check;
-import stirtide.demo.report.DayReport;
-import stirtide.demo.sheet.PrepSheet;
+import stirtide.demo.print.DayChecks;
+import stirtide.demo.print.DayChecks.Check;
+import stirtide.demo.print.DayReport;
+import stirtide.demo.print.PrepSheet;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.CloudEvent;
-import stirtide.planner.files.FolderAnswer;
+import stirtide.planner.salonfiles.FolderResult;
 
 /** The demo day through the real service, twice. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class DemoDayIT {
-    private FolderAnswer.Read salon;
+    private FolderResult.Read salon;
     private PlayedDay first;
     private PlayedDay second;
     private List<Check> checks;
 
     @BeforeAll
     void play_the_day_twice() throws IOException {
-        salon = PlannedFolder.read(DemoFolders.SALON, Optional.empty());
-        Script script = Script.read(DemoFolders.SALON.resolve("script.json"));
+        salon = FolderPlanner.read(DemoFolders.SALON, Optional.empty());
+        DayScript script = DayScript.read(DemoFolders.SALON.resolve("script.json"));
         first = PrintedDay.play(salon, script);
         second = PrintedDay.play(salon, script);
         checks = DayChecks.of(salon.setup(), first);
@@ -52,7 +52,7 @@ class DemoDayIT {
     /** What {@code demo-day/run --print} prints, as version 0.1.0 printed it. */
     @Test
     void the_printed_day_is_the_same_byte_for_byte() throws IOException {
-        String printed = PrepSheet.of(PlannedFolder.plan(salon), salon.notes()) + "\n"
+        String printed = PrepSheet.of(FolderPlanner.plan(salon), salon.notes()) + "\n"
                 + DayReport.of(salon.setup(), first, checks);
         Files.writeString(Path.of("target", "demo-day.txt"), printed);
         assertThat(printed).isEqualTo(Files.readString(Path.of("src/test/resources/golden/demo-day.txt")));

@@ -20,15 +20,15 @@ import org.junit.jupiter.api.Test;
 class ArchitectureTest {
     private static final String[] PURE = {
         "stirtide.planner.day..",
-        "stirtide.planner.view..",
-        "stirtide.planner.plan..",
-        "stirtide.planner.proof..",
-        "stirtide.planner.stagger..",
-        "stirtide.planner.formula..",
+        "stirtide.planner.views..",
+        "stirtide.planner.planning..",
+        "stirtide.planner.planning..",
+        "stirtide.planner.planning.stagger..",
+        "stirtide.mixing..",
         "stirtide.planner.blend..",
         "stirtide.planner.allowance..",
         "stirtide.planner.cost..",
-        "stirtide.planner.memory..",
+        "stirtide.planner.visits..",
         "stirtide.planner.stock..",
         "stirtide.planner.strength..",
         "stirtide.planner.swatch..",
@@ -61,8 +61,8 @@ class ArchitectureTest {
                         "com.fasterxml.jackson.core..",
                         "com.fasterxml.jackson.databind..",
                         "org.slf4j..",
-                        "stirtide.planner.files..",
-                        "stirtide.planner.log..",
+                        "stirtide.planner.salonfiles..",
+                        "stirtide.planner.eventlog..",
                         "stirtide.planner.http..",
                         "stirtide.planner.access..",
                         "stirtide.planner.service..")
@@ -104,7 +104,7 @@ class ArchitectureTest {
                 .resideInAPackage("stirtide.planner.day..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("stirtide.planner.view..", "stirtide.planner.stagger..", "stirtide.planner.check..")
+                .resideInAnyPackage("stirtide.planner.views..", "stirtide.planner.planning.stagger..", "stirtide.planner.check..")
                 .because("the day knows the question to the planner and the plan drawn, nothing of how it is drawn")
                 .check(MAIN);
     }
@@ -117,10 +117,10 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat(DescribedPredicate.describe(
                         "draw the plan",
-                        one -> one.getPackageName().equals("stirtide.planner.stagger") && !isPartOfAProof(one)
-                                || one.getPackageName().startsWith("stirtide.planner.formula")
-                                || one.getPackageName().equals("stirtide.planner.plan")
-                                        && !one.getName().startsWith("stirtide.planner.plan.PlanQuestion")))
+                        one -> one.getPackageName().equals("stirtide.planner.planning.stagger") && !isPartOfAProof(one)
+                                || one.getPackageName().startsWith("stirtide.mixing")
+                                || one.getPackageName().equals("stirtide.planner.planning.search")
+                                        && !one.getName().startsWith("stirtide.planner.planning.search.PlanQuestion")))
                 .allowEmptyShould(true)
                 .check(MAIN);
     }
@@ -128,7 +128,7 @@ class ArchitectureTest {
     /** What a proof speaks of: the problem, and the steps to be followed. */
     private static boolean isPartOfAProof(JavaClass one) {
         var records =
-                Set.of("Problem", "Run", "Assistant", "Window", "BowlRule", "Certificate", "Claim", "MinutePrices");
+                Set.of("StaggerProblem", "StaggerRun", "Assistant", "DutyWindow", "BowlRule", "Certificate", "Claim", "MinutePrices");
         return records.contains(one.getSimpleName()) || one.getName().contains(".Certificate$");
     }
 

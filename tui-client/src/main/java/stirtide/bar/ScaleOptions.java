@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
-import stirtide.bar.scale.ScaleSource;
+import stirtide.bar.scale.ScaleInput;
 import stirtide.bar.scale.SerialDialect;
 
 /** The part of the command line that names a scale. */
@@ -30,7 +30,7 @@ final class ScaleOptions {
     }
 
     /** The scale asked for; the problem was looked for before. */
-    static Optional<ScaleSource.Wanted> wanted(Map<String, String> given) {
+    static Optional<ScaleInput.Wanted> wanted(Map<String, String> given) {
         String scale = given.get(SCALE);
         if (scale == null) return Optional.empty();
         Optional<Path> path = scale.equals(USB) ? Optional.empty() : Optional.of(Path.of(scale));
@@ -38,7 +38,7 @@ final class ScaleOptions {
                 .map(ScaleOptions::dialect)
                 .filter(SerialDialect.Answer.Understood.class::isInstance)
                 .map(answer -> ((SerialDialect.Answer.Understood) answer).dialect());
-        return Optional.of(new ScaleSource.Wanted(path, dialect));
+        return Optional.of(new ScaleInput.Wanted(path, dialect));
     }
 
     private static SerialDialect.Answer dialect(String file) {

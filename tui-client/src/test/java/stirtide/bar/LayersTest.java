@@ -27,14 +27,14 @@ class LayersTest {
         noClasses()
                 .that()
                 .resideInAnyPackage(
-                        "stirtide.bar.frame..",
-                        "stirtide.bar.words..",
+                        "stirtide.bar.canvas..",
+                        "stirtide.bar.text..",
                         "stirtide.bar.keys..",
-                        "stirtide.bar.scene..",
-                        "stirtide.bar.entry..",
-                        "stirtide.bar.setup..",
-                        "stirtide.bar.view..",
-                        "stirtide.bar.desk..")
+                        "stirtide.bar.model..",
+                        "stirtide.bar.panels..",
+                        "stirtide.bar.panels.setup..",
+                        "stirtide.bar.views..",
+                        "stirtide.bar.controller..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("com.googlecode.lanterna..", "java.net..", "java.nio.file..", "java.io..")

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import stirtide.bar.scene.Advice;
+import stirtide.bar.model.Inquiry;
 import stirtide.events.setup.PastVisit;
 import stirtide.events.view.GramsView;
 import stirtide.events.view.SwatchView;
@@ -15,7 +15,7 @@ public final class RecordSamples {
     private RecordSamples() {}
 
     /** Two swatches of chalk and a strip each, nothing of clay. */
-    public static Advice tests() {
+    public static Inquiry tests() {
         var chalk = new SwatchView.LightenerCard(
                 "chalk",
                 "Chalk Lift",
@@ -29,11 +29,11 @@ public final class RecordSamples {
                         + " charts."));
         var clay = new SwatchView.LightenerCard("clay", "Fine Clay", List.of(), List.of(), List.of());
         var view = new SwatchView(41, List.of(chalk, clay), "A strip tells how alkaline a mix is and nothing else.");
-        return told(new Advice.Ask.Tests(), new Advice.Answer.Tests(view));
+        return told(new Inquiry.Ask.Tests(), new Inquiry.Answer.Tests(view));
     }
 
     /** Grams and costs with something to buy. */
-    public static Advice grams() {
+    public static Inquiry grams() {
         var view = new GramsView(
                 41,
                 "EUR",
@@ -77,11 +77,11 @@ public final class RecordSamples {
                         new BigDecimal("5.10"),
                         "6 minutes of waiting by the plan, 5.10 EUR"),
                 List.of("Cream 6 %: the plan needs 420 g, 300 g on the shelf, buy 1 pack for tomorrow"));
-        return told(new Advice.Ask.Grams(), new Advice.Answer.Grams(view));
+        return told(new Inquiry.Ask.Grams(), new Inquiry.Answer.Grams(view));
     }
 
     /** Three visits of one client; the last two lie side by side. */
-    public static Advice visits() {
+    public static Inquiry visits() {
         var rows = List.of(
                 new VisitsView.Row("crown foils", "lightener", "chalk", "chalk", false),
                 new VisitsView.Row("crown foils", "developer", "20 vol (6 %)", "30 vol (9 %)", true),
@@ -104,14 +104,14 @@ public final class RecordSamples {
                 false,
                 List.of(again),
                 Optional.of(new VisitsView.SideBySide("2027-02-05", "2027-04-02", rows)));
-        return told(new Advice.Ask.Visits(4, Optional.empty(), Optional.empty()), new Advice.Answer.Visits(view));
+        return told(new Inquiry.Ask.Visits(4, Optional.empty(), Optional.empty()), new Inquiry.Answer.Visits(view));
     }
 
     private static PastVisit visit(String day) {
         return new PastVisit(LocalDate.parse(day), "K.D.", "half-foils", List.of());
     }
 
-    private static Advice told(Advice.Ask ask, Advice.Answer answer) {
-        return new Advice(ask, 0, Optional.of(answer));
+    private static Inquiry told(Inquiry.Ask ask, Inquiry.Answer answer) {
+        return new Inquiry(ask, 0, Optional.of(answer));
     }
 }

@@ -12,16 +12,16 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import stirtide.bar.scene.Advice;
-import stirtide.bar.scene.Left;
-import stirtide.bar.scene.LinkLine;
-import stirtide.bar.scene.Operator;
-import stirtide.bar.scene.Panel;
-import stirtide.bar.scene.PastDay;
-import stirtide.bar.scene.Picks;
-import stirtide.bar.scene.Scene;
-import stirtide.events.day.BowlFormula;
-import stirtide.events.day.DeveloperPart;
+import stirtide.bar.model.BowlOverMix;
+import stirtide.bar.model.BowlSelection;
+import stirtide.bar.model.DayOverMix;
+import stirtide.bar.model.Inquiry;
+import stirtide.bar.model.LinkStatus;
+import stirtide.bar.model.Operator;
+import stirtide.bar.model.Panel;
+import stirtide.bar.model.UiState;
+import stirtide.events.formula.BowlFormula;
+import stirtide.events.formula.DeveloperPart;
 import stirtide.events.json.ContractJson;
 import stirtide.events.plan.MoveAdvice;
 import stirtide.events.plan.Plan;
@@ -51,7 +51,7 @@ public final class Samples {
     public static final String DAY = "larch-lane/2027-05-14";
     public static final Instant NOW = Instant.parse("2027-05-14T10:40:00Z");
     public static final Operator TAMSIN = new Operator("tamsin", true);
-    public static final LinkLine LIVE = new LinkLine(LinkLine.State.LIVE, 1, 0);
+    public static final LinkStatus LIVE = new LinkStatus(LinkStatus.State.LIVE, 1, 0);
 
     private Samples() {}
 
@@ -371,7 +371,7 @@ public final class Samples {
     }
 
     /** Advice to move one service, another, or both. */
-    public static Advice moves() {
+    public static Inquiry moves() {
         var first = new MoveAdvice.ServiceMove(7, at(9), at(19));
         var second = new MoveAdvice.ServiceMove(9, at(35), at(50));
         var advice = new MoveAdvice(
@@ -387,7 +387,7 @@ public final class Samples {
                         new PlanFigures(0, 0, 38_000, 22, 6),
                         "Nobody waits any more, and the bar mixes bowl 8a itself.")),
                 0);
-        return new Advice(new Advice.Ask.Moves(), 0, Optional.of(new Advice.Answer.Moves(advice)));
+        return new Inquiry(new Inquiry.Ask.Moves(), 0, Optional.of(new Inquiry.Answer.Moves(advice)));
     }
 
     /** An alarm of a kind at a chair. */
@@ -433,11 +433,11 @@ public final class Samples {
     }
 
     /** Twenty earlier days, one of them unusual, in figures of our own. */
-    public static List<PastDay> past() {
+    public static List<DayOverMix> past() {
         int[] grams = {61, 74, 58, 66, 70, 63, 77, 59, 68, 72, 64, 69, 57, 151, 66, 73, 62, 70, 65, 60};
         return Stream.iterate(0, i -> i + 1)
                 .limit(grams.length)
-                .map(i -> new PastDay(
+                .map(i -> new DayOverMix(
                         LocalDate.parse("2027-05-14").minusDays(grams.length - i),
                         900_000,
                         grams[i] * 1000,
@@ -446,10 +446,11 @@ public final class Samples {
     }
 
     /** Two bowls that share what was over-mixed on a day, a third of it by one stylist. */
-    private static List<Left> left(LocalDate date, int milligrams) {
+    private static List<BowlOverMix> left(LocalDate date, int milligrams) {
         return List.of(
-                new Left(date, "Root retouch", left("1a", milligrams / 3, "LEFT_OVER", "Chalk Lift", "Oriel", "0.70")),
-                new Left(
+                new BowlOverMix(
+                        date, "Root retouch", left("1a", milligrams / 3, "LEFT_OVER", "Chalk Lift", "Oriel", "0.70")),
+                new BowlOverMix(
                         date,
                         "Half head of foils",
                         left("2b", milligrams - milligrams / 3, "PAST_LIFE", "Fine Clay", "", "1.90")));
@@ -595,11 +596,11 @@ public final class Samples {
                 "bench");
     }
 
-    public static Scene scene(DayView view) {
-        return scene(view, LIVE, Picks.FIRST, Optional.empty());
+    public static UiState scene(DayView view) {
+        return scene(view, LIVE, BowlSelection.FIRST, Optional.empty());
     }
 
-    public static Scene scene(DayView view, LinkLine link, Picks picks, Optional<Panel> panel) {
-        return new Scene(Optional.of(view), NOW, 0, 1000, false, link, TAMSIN, picks, panel, List.of());
+    public static UiState scene(DayView view, LinkStatus link, BowlSelection picks, Optional<Panel> panel) {
+        return new UiState(Optional.of(view), NOW, 0, 1000, false, link, TAMSIN, picks, panel, List.of());
     }
 }

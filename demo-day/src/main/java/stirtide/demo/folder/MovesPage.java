@@ -2,33 +2,33 @@ package stirtide.demo.folder;
 
 import java.time.ZoneId;
 import java.util.List;
-import stirtide.demo.Exit;
+import stirtide.demo.exit.CommandFailure;
 import stirtide.events.plan.MoveAdvice;
 import stirtide.events.plan.MoveAdvice.MoveEffect;
 import stirtide.events.plan.PlanFigures;
 import stirtide.events.setup.DaySetup;
-import stirtide.planner.files.FolderAnswer;
-import stirtide.planner.whatif.WhatIf;
-import stirtide.planner.whatif.WhatIfAnswer;
-import stirtide.planner.whatif.WhatIfQuestion;
+import stirtide.planner.planning.whatif.WhatIf;
+import stirtide.planner.planning.whatif.WhatIfAnswer;
+import stirtide.planner.planning.whatif.WhatIfQuestion;
+import stirtide.planner.salonfiles.FolderResult;
 
 /** Prints what moving services within their own tolerance would do. */
-final class MovesPage {
+public final class MovesPage {
     private MovesPage() {}
 
     /**
      * The page of a folder that was read.
      *
-     * @throws Exit with {@link Exit#BAD_INPUT} when the day cannot be opened, and why
+     * @throws CommandFailure with {@link CommandFailure#BAD_INPUT} when the day cannot be opened, and why
      */
-    static String of(FolderAnswer.Read read) {
+    public static String of(FolderResult.Read read) {
         DaySetup setup = read.setup();
         WhatIfAnswer answer = WhatIf.answer(
-                PlannedFolder.day(read),
+                FolderPlanner.day(read),
                 new WhatIfQuestion.Moves(),
                 setup.date().atStartOfDay(ZoneId.of(setup.salon().zone())).toInstant());
         if (answer instanceof WhatIfAnswer.Refused refused)
-            throw new Exit(Exit.BAD_INPUT, refused.refusal().sentence());
+            throw new CommandFailure(CommandFailure.BAD_INPUT, refused.refusal().sentence());
         return page(setup, ((WhatIfAnswer.Moves) answer).advice());
     }
 

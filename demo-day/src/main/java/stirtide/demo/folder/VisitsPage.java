@@ -5,15 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import stirtide.demo.Exit;
+import stirtide.demo.exit.CommandFailure;
 import stirtide.events.setup.PastVisit;
 import stirtide.events.view.VisitsView;
-import stirtide.planner.files.FolderAnswer;
-import stirtide.planner.memory.SideBySide;
-import stirtide.planner.view.VisitsViews;
+import stirtide.planner.salonfiles.FolderResult;
+import stirtide.planner.views.VisitsViews;
+import stirtide.planner.visits.VisitComparison;
 
 /** Prints what was mixed for one client before, the last two visits side by side. */
-final class VisitsPage {
+public final class VisitsPage {
     private static final int[] WIDTHS = {18, 14, 24, 24};
 
     private VisitsPage() {}
@@ -21,19 +21,19 @@ final class VisitsPage {
     /**
      * The page of a client.
      *
-     * @throws Exit with {@link Exit#BAD_INPUT} when nothing is remembered of the client, with those it is remembered of
+     * @throws CommandFailure with {@link CommandFailure#BAD_INPUT} when nothing is remembered of the client, with those it is remembered of
      */
-    static String of(FolderAnswer.Read read, String clientRef) {
+    public static String of(FolderResult.Read read, String clientRef) {
         List<PastVisit> all = read.setup().learned().remembered().visits();
         List<PastVisit> visits = new ArrayList<>(all.stream()
                 .filter(visit -> visit.clientRef().equals(clientRef))
                 .toList());
         visits.sort(Comparator.comparing(PastVisit::on).reversed());
-        if (visits.isEmpty()) throw new Exit(Exit.BAD_INPUT, unknown(clientRef, all));
+        if (visits.isEmpty()) throw new CommandFailure(CommandFailure.BAD_INPUT, unknown(clientRef, all));
         StringBuilder page = new StringBuilder("Visits of " + clientRef + ", "
                 + read.setup().salon().name() + ": " + String.join(", ", dates(visits)) + "\n\n");
         Optional<VisitsView.SideBySide> sheet = VisitsViews.sideBySide(visits, Optional.empty(), Optional.empty());
-        VisitsView.SideBySide shown = sheet.orElseGet(() -> SideBySide.of(visits.get(0), visits.get(0)));
+        VisitsView.SideBySide shown = sheet.orElseGet(() -> VisitComparison.of(visits.get(0), visits.get(0)));
         boolean two = sheet.isPresent();
         row(page, "zone", "", shown.first(), two ? shown.second() : "", " ");
         String zone = "";

@@ -5,18 +5,18 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.SortedMap;
-import stirtide.demo.Exit;
-import stirtide.demo.folder.PlannedFolder;
+import stirtide.demo.exit.CommandFailure;
+import stirtide.demo.folder.FolderPlanner;
 import stirtide.demo.link.Answer;
 import stirtide.demo.link.SalonLink;
 import stirtide.demo.play.CommandIds;
-import stirtide.demo.play.Knowledge;
-import stirtide.demo.play.Script;
+import stirtide.demo.play.DayScript;
+import stirtide.demo.play.SetupLookup;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.Booking;
 import stirtide.events.setup.DaySetup;
-import stirtide.planner.files.FolderAnswer;
+import stirtide.planner.salonfiles.FolderResult;
 import stirtide.planner.service.PlannerService;
 import stirtide.planner.service.Settings;
 import stirtide.planner.service.StartFailure;
@@ -25,9 +25,9 @@ import stirtide.planner.service.StartFailure;
 public final class DemoService implements AutoCloseable {
     private final TemporaryFolder folder;
     private final PlannerService service;
-    private final FolderAnswer.Read salon;
+    private final FolderResult.Read salon;
 
-    private DemoService(TemporaryFolder folder, PlannerService service, FolderAnswer.Read salon) {
+    private DemoService(TemporaryFolder folder, PlannerService service, FolderResult.Read salon) {
         this.folder = folder;
         this.service = service;
         this.salon = salon;
@@ -38,35 +38,35 @@ public final class DemoService implements AutoCloseable {
      *
      * @param salon the salon's files
      * @param script says when the day is opened
-     * @throws Exit when the service cannot start or the day cannot be opened
+     * @throws CommandFailure when the service cannot start or the day cannot be opened
      */
-    public static DemoService start(FolderAnswer.Read salon, Script script) {
+    public static DemoService start(FolderResult.Read salon, DayScript script) {
         return start(salon, script, () -> {});
     }
 
     /** The same; {@code beforePlanning} is called when the service runs and the day is about to be opened and planned. */
-    static DemoService start(FolderAnswer.Read salon, Script script, Runnable beforePlanning) {
+    static DemoService start(FolderResult.Read salon, DayScript script, Runnable beforePlanning) {
         TemporaryFolder folder = TemporaryFolder.make();
         try {
             Settings settings = Settings.inProcess(folder.path().resolve("log"))
-                    .withDrivenClock(new Knowledge(salon.setup()).at(script.opensAt()), 0);
+                    .withDrivenClock(new SetupLookup(salon.setup()).at(script.opensAt()), 0);
             DemoService demo = new DemoService(folder, PlannerService.start(settings), salon);
             beforePlanning.run();
             demo.open();
             return demo;
         } catch (StartFailure failure) {
             folder.close();
-            throw new Exit(Exit.UNAVAILABLE, String.valueOf(failure.getMessage()));
+            throw new CommandFailure(CommandFailure.UNAVAILABLE, String.valueOf(failure.getMessage()));
         }
     }
 
     private void open() {
-        String desk = new Knowledge(salon.setup()).desk();
+        String desk = new SetupLookup(salon.setup()).desk();
         Answer answer = link().open(new CommandRequest(
                 new CommandIds("demo-open").next(), desk, new DayCommand.OpenDay(salon.setup(), salon.bookings())));
         if (answer.accepted()) return;
         close();
-        throw new Exit(Exit.BAD_INPUT, answer.sentence());
+        throw new CommandFailure(CommandFailure.BAD_INPUT, answer.sentence());
     }
 
     /** A fresh line to the day. */
@@ -96,7 +96,7 @@ public final class DemoService implements AutoCloseable {
 
     /** Bookings by service number. */
     public SortedMap<Integer, Booking> bookings() {
-        return PlannedFolder.numbered(PlannedFolder.open(salon.setup(), salon.bookings()));
+        return FolderPlanner.numbered(FolderPlanner.open(salon.setup(), salon.bookings()));
     }
 
     /** The last minute to which a day is played at most. */

@@ -4,11 +4,11 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import stirtide.demo.Exit;
-import stirtide.demo.folder.PlannedFolder;
-import stirtide.demo.measure.Latency;
-import stirtide.demo.play.Knowledge;
-import stirtide.planner.files.FolderAnswer;
+import stirtide.demo.exit.CommandFailure;
+import stirtide.demo.folder.FolderPlanner;
+import stirtide.demo.measure.LatencyTrial;
+import stirtide.demo.play.SetupLookup;
+import stirtide.planner.salonfiles.FolderResult;
 
 /** {@code latency [--count N]}: measures on the demo day how long a listener waits. */
 public final class LatencyCommand {
@@ -23,10 +23,10 @@ public final class LatencyCommand {
     /** Measures and prints. */
     public static void run(Path salonFolder, List<String> arguments, PrintStream out) {
         int count = count(arguments);
-        FolderAnswer.Read salon = PlannedFolder.read(salonFolder, Optional.empty());
-        String desk = new Knowledge(salon.setup()).desk();
+        FolderResult.Read salon = FolderPlanner.read(salonFolder, Optional.empty());
+        String desk = new SetupLookup(salon.setup()).desk();
         try (DemoService service = DemoService.start(salon, PrintedDay.script(salonFolder))) {
-            out.print(new Latency(service.link()).measure(desk, count));
+            out.print(new LatencyTrial(service.link()).measure(desk, count));
         }
     }
 
@@ -38,6 +38,6 @@ public final class LatencyCommand {
             int count = Integer.parseInt(arguments.get(1));
             if (count <= MOST) return count;
         }
-        throw new Exit(Exit.USAGE, "a count is a whole number from 1 to " + MOST + "\n" + USAGE);
+        throw new CommandFailure(CommandFailure.USAGE, "a count is a whole number from 1 to " + MOST + "\n" + USAGE);
     }
 }

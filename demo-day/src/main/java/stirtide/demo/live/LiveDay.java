@@ -3,17 +3,18 @@ package stirtide.demo.live;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stirtide.demo.folder.PlannedFolder;
+import stirtide.demo.RunCommand;
+import stirtide.demo.folder.FolderPlanner;
 import stirtide.demo.link.SalonLink;
-import stirtide.demo.play.Cast;
-import stirtide.demo.play.Knowledge;
-import stirtide.demo.play.Script;
-import stirtide.planner.files.FolderAnswer;
+import stirtide.demo.play.DayScript;
+import stirtide.demo.play.SalonSimulation;
+import stirtide.demo.play.SetupLookup;
+import stirtide.planner.salonfiles.FolderResult;
 
 /** {@code run}: service and terminal on the demo day, with the people of the day moving by themselves. */
 public final class LiveDay {
     /** Steps of a start that are told. */
-    static final int STEPS = 4;
+    public static final int STEPS = 4;
 
     private LiveDay() {}
 
@@ -25,11 +26,11 @@ public final class LiveDay {
      * @param steps where it is told how far the start is
      * @return the terminal's exit code
      */
-    static int run(RunCommand wanted, int ratePermille, Steps steps) {
+    public static int run(RunCommand wanted, int ratePermille, StartProgress steps) {
         steps.next("reading the salon's files");
-        Script script = PrintedDay.script(wanted.salon());
-        FolderAnswer.Read salon = PlannedFolder.read(wanted.salon(), Optional.empty());
-        Knowledge knowledge = new Knowledge(salon.setup());
+        DayScript script = PrintedDay.script(wanted.salon());
+        FolderResult.Read salon = FolderPlanner.read(wanted.salon(), Optional.empty());
+        SetupLookup knowledge = new SetupLookup(salon.setup());
         steps.next("starting the service");
         DemoService service = DemoService.start(salon, script, () -> steps.next("planning the day"));
         // Leaving by a signal ends the process from within the terminal: only a hook sees both ways out.
@@ -39,7 +40,7 @@ public final class LiveDay {
         SalonLink link = service.link();
         link.advance(knowledge.at(script.liveFrom()));
         link.setRate(ratePermille);
-        Cast cast = new Cast(knowledge, script, service.bookings(), wanted.handsFree());
+        SalonSimulation cast = new SalonSimulation(knowledge, script, service.bookings(), wanted.handsFree());
         try (LivePlayer people = new LivePlayer(service.link(), cast)) {
             people.start();
             steps.done();
@@ -47,12 +48,13 @@ public final class LiveDay {
         }
     }
 
-    private static int open(RunCommand wanted, DemoService service, Knowledge knowledge) {
-        if (!wanted.scale()) return TerminalDoor.open(service, knowledge, service.scratch(), wanted.terminalOptions());
+    private static int open(RunCommand wanted, DemoService service, SetupLookup knowledge) {
+        if (!wanted.scale())
+            return TerminalLauncher.open(service, knowledge, service.scratch(), wanted.terminalOptions());
         try (PlayedScale scale = PlayedScale.start(service.scratch(), service.link())) {
             List<String> options = new ArrayList<>(scale.options());
             options.addAll(wanted.terminalOptions());
-            return TerminalDoor.open(service, knowledge, service.scratch(), options);
+            return TerminalLauncher.open(service, knowledge, service.scratch(), options);
         }
     }
 }

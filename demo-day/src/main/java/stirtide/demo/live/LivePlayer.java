@@ -8,9 +8,9 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import stirtide.demo.link.SalonLink;
 import stirtide.demo.link.ServiceSilent;
-import stirtide.demo.play.Cast;
 import stirtide.demo.play.CommandIds;
-import stirtide.demo.play.Deed;
+import stirtide.demo.play.SalonSimulation;
+import stirtide.demo.play.StaffAction;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.view.DayView;
 
@@ -23,14 +23,14 @@ final class LivePlayer implements AutoCloseable {
     private static final Duration MINUTE = Duration.ofMinutes(1);
 
     private final SalonLink link;
-    private final Cast cast;
+    private final SalonSimulation cast;
     private final CommandIds ids = new CommandIds("demo-live");
     private final CountDownLatch leave = new CountDownLatch(1);
     private final Thread thread = new Thread(this::play, "people-of-the-day");
     /** Minute that has not passed at the chairs yet; set with the first look. */
     private Optional<Instant> minute = Optional.empty();
 
-    LivePlayer(SalonLink link, Cast cast) {
+    LivePlayer(SalonLink link, SalonSimulation cast) {
         this.link = link;
         this.cast = cast;
         this.thread.setDaemon(true);
@@ -67,7 +67,7 @@ final class LivePlayer implements AutoCloseable {
 
     /** One deed a look: the next look sees what it changed. */
     private void act(DayView view) {
-        Optional<Deed> deed = cast.next(view);
+        Optional<StaffAction> deed = cast.next(view);
         // A refusal needs no word here: the same look again, a moment later, decides anew.
         deed.ifPresent(now -> link.send(new CommandRequest(ids.next(), now.actor(), now.command())));
     }

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import stirtide.demo.Exit;
+import stirtide.demo.exit.CommandFailure;
 import stirtide.demo.link.SalonLink;
 import stirtide.demo.link.ServiceSilent;
 import stirtide.demo.play.PlayedWeights;
@@ -39,7 +39,7 @@ final class PlayedScale implements AutoCloseable {
     /**
      * Makes the pipe and the file of settings in a folder and begins to write as soon as somebody reads.
      *
-     * @throws Exit when this machine makes no pipes
+     * @throws CommandFailure when this machine makes no pipes
      */
     static PlayedScale start(Path folder, SalonLink link) {
         try {
@@ -56,10 +56,11 @@ final class PlayedScale implements AutoCloseable {
             thread.start();
             return scale;
         } catch (IOException noPipes) {
-            throw new Exit(Exit.UNAVAILABLE, "a played scale needs mkfifo: " + noPipes.getMessage());
+            throw new CommandFailure(
+                    CommandFailure.UNAVAILABLE, "a played scale needs mkfifo: " + noPipes.getMessage());
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
-            throw new Exit(Exit.UNAVAILABLE, "stopped before the scale was there");
+            throw new CommandFailure(CommandFailure.UNAVAILABLE, "stopped before the scale was there");
         }
     }
 

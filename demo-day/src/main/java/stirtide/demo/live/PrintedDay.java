@@ -5,18 +5,18 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import stirtide.demo.Exit;
-import stirtide.demo.folder.PlannedFolder;
-import stirtide.demo.play.Cast;
+import stirtide.demo.exit.CommandFailure;
+import stirtide.demo.folder.FolderPlanner;
 import stirtide.demo.play.CommandIds;
-import stirtide.demo.play.Knowledge;
+import stirtide.demo.play.DayScript;
 import stirtide.demo.play.PlayedDay;
-import stirtide.demo.play.Player;
-import stirtide.demo.play.Script;
-import stirtide.demo.report.DayChecks;
-import stirtide.demo.report.DayReport;
-import stirtide.demo.sheet.PrepSheet;
-import stirtide.planner.files.FolderAnswer;
+import stirtide.demo.play.SalonSimulation;
+import stirtide.demo.play.SetupLookup;
+import stirtide.demo.play.SteppedPlayer;
+import stirtide.demo.print.DayChecks;
+import stirtide.demo.print.DayReport;
+import stirtide.demo.print.PrepSheet;
+import stirtide.planner.salonfiles.FolderResult;
 
 /** {@code run --print}: the prep sheet, then the day played to its end, then what happened. */
 public final class PrintedDay {
@@ -27,12 +27,12 @@ public final class PrintedDay {
      *
      * @param folder folder of the demo salon, script included
      * @param out where to print
-     * @throws Exit when the files are not accepted, or when a check of the played day does not hold
+     * @throws CommandFailure when the files are not accepted, or when a check of the played day does not hold
      */
     public static void print(Path folder, PrintStream out) {
-        Script script = script(folder);
-        FolderAnswer.Read salon = PlannedFolder.read(folder, Optional.empty());
-        out.print(PrepSheet.of(PlannedFolder.plan(salon), salon.notes()));
+        DayScript script = script(folder);
+        FolderResult.Read salon = FolderPlanner.read(folder, Optional.empty());
+        out.print(PrepSheet.of(FolderPlanner.plan(salon), salon.notes()));
         out.println();
         out.flush();
         PlayedDay day = play(salon, script);
@@ -40,25 +40,28 @@ public final class PrintedDay {
         out.print(DayReport.of(salon.setup(), day, checks));
         out.flush();
         if (checks.stream().anyMatch(check -> !check.holds()))
-            throw new Exit(Exit.FAULT, "a check of the played day does not hold; see CHECKS above");
+            throw new CommandFailure(CommandFailure.FAULT, "a check of the played day does not hold; see CHECKS above");
     }
 
     /** Plays the day of the demo salon to its end. */
-    public static PlayedDay play(FolderAnswer.Read salon, Script script) {
-        Knowledge knowledge = new Knowledge(salon.setup());
+    public static PlayedDay play(FolderResult.Read salon, DayScript script) {
+        SetupLookup knowledge = new SetupLookup(salon.setup());
         try (DemoService service = DemoService.start(salon, script)) {
-            Cast cast = new Cast(knowledge, script, service.bookings(), true);
-            Player player = new Player(service.link(), cast, new CommandIds("demo-day"), knowledge.desk());
+            SalonSimulation cast = new SalonSimulation(knowledge, script, service.bookings(), true);
+            SteppedPlayer player =
+                    new SteppedPlayer(service.link(), cast, new CommandIds("demo-day"), knowledge.desk());
             return player.play(knowledge.at(script.opensAt()), service.latest());
         }
     }
 
     /** Reads the script of a demo salon. */
-    static Script script(Path folder) {
+    static DayScript script(Path folder) {
         try {
-            return Script.read(folder.resolve("script.json"));
+            return DayScript.read(folder.resolve("script.json"));
         } catch (IOException | IllegalArgumentException unreadable) {
-            throw new Exit(Exit.BAD_INPUT, "script.json of the demo salon cannot be read: " + unreadable.getMessage());
+            throw new CommandFailure(
+                    CommandFailure.BAD_INPUT,
+                    "script.json of the demo salon cannot be read: " + unreadable.getMessage());
         }
     }
 }

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import stirtide.demo.Exit;
+import stirtide.demo.exit.CommandFailure;
 
 /** A folder for the log of a demo; gone with all that is in it when closed. May be closed twice. */
 final class TemporaryFolder implements AutoCloseable {
@@ -25,7 +25,8 @@ final class TemporaryFolder implements AutoCloseable {
         try {
             return new TemporaryFolder(Files.createTempDirectory(PREFIX));
         } catch (IOException full) {
-            throw new Exit(Exit.UNAVAILABLE, "no temporary folder can be made: " + full.getMessage());
+            throw new CommandFailure(
+                    CommandFailure.UNAVAILABLE, "no temporary folder can be made: " + full.getMessage());
         }
     }
 

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import stirtide.events.formula.BowlFormula;
+import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.Plan;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.MixStrip;

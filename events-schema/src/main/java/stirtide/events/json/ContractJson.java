@@ -99,7 +99,7 @@ public final class ContractJson {
         try {
             return MAPPER.readValue(json, type);
         } catch (JsonProcessingException unreadable) {
-            throw new IllegalArgumentException(UnfitJson.sentence(unreadable), unreadable);
+            throw new IllegalArgumentException(InvalidContractJson.sentence(unreadable), unreadable);
         }
     }
 

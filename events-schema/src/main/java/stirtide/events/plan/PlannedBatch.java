@@ -2,7 +2,7 @@ package stirtide.events.plan;
 
 import java.time.Instant;
 import java.util.List;
-import stirtide.events.day.BowlFormula;
+import stirtide.events.formula.BowlFormula;
 
 /**
  * Two planned bowls of different clients that may be weighed as one mix and divided at once. Each of them also stands in

@@ -3,7 +3,7 @@ package stirtide.events.plan;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import stirtide.events.day.BowlFormula;
+import stirtide.events.formula.BowlFormula;
 
 /**
  * One bowl still to be mixed.

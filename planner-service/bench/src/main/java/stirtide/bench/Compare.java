@@ -8,13 +8,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
-import stirtide.planner.stagger.Plan;
-import stirtide.planner.stagger.Problem;
-import stirtide.planner.stagger.Score;
-import stirtide.planner.stagger.StaggerEngine;
-import stirtide.planner.stagger.check.CertificateCheck;
-import stirtide.planner.stagger.check.PlanCheck;
-import stirtide.planner.stagger.cli.DayFile;
+import stirtide.planner.check.stagger.CertificateCheck;
+import stirtide.planner.check.stagger.StaggerPlanCheck;
+import stirtide.planner.planning.stagger.StaggerEngine;
+import stirtide.planner.planning.stagger.StaggerPlan;
+import stirtide.planner.planning.stagger.StaggerProblem;
+import stirtide.planner.planning.stagger.StaggerScore;
+import stirtide.planner.planning.stagger.cli.DayFile;
 
 /**
  * Engine and reference solver on the same days in the same call, several seeds each; prints medians and, where both proved the
@@ -35,7 +35,7 @@ public final class Compare {
 
     private Compare() {}
 
-    private record Took(Score score, int proven, long micros, long processorMicros) {}
+    private record Took(StaggerScore score, int proven, long micros, long processorMicros) {}
 
     /** Arguments: seconds for each day and seed, number of seeds, day files. */
     public static void main(String[] arguments) throws DayFile.Refused {
@@ -54,7 +54,7 @@ public final class Compare {
         List<Double> processorRatios = new ArrayList<>();
         for (int i = 2; i < arguments.length; i++) {
             String name = new File(arguments[i]).getName().replace(".json", "");
-            Problem problem = DayFile.read(Path.of(arguments[i])).problem();
+            StaggerProblem problem = DayFile.read(Path.of(arguments[i])).problem();
             List<Took> engine = new ArrayList<>();
             List<Took> solver = new ArrayList<>();
             for (int seed = 1; seed <= seeds; seed++) {
@@ -82,17 +82,17 @@ public final class Compare {
         }
     }
 
-    private static void warmUp(Problem problem) {
+    private static void warmUp(StaggerProblem problem) {
         for (int seed = 0; seed < 20; seed++) {
             engine(problem, 0.2, seed);
         }
         Reference.solve(problem, WORKERS, 2, 1);
     }
 
-    private static Took engine(Problem problem, double seconds, int seed) {
+    private static Took engine(StaggerProblem problem, double seconds, int seed) {
         long processor = threadMicros();
         long begin = System.nanoTime();
-        Plan plan = plan(problem, seconds, seed);
+        StaggerPlan plan = plan(problem, seconds, seed);
         int repeats = 1;
         while (repeats < MOST_REPEATS && threadMicros() - processor < ENOUGH_MICROS) {
             plan = plan(problem, seconds, seed);
@@ -100,16 +100,16 @@ public final class Compare {
         }
         long micros = Math.max(1, (System.nanoTime() - begin) / 1_000 / repeats);
         long processorMicros = Math.max(1, (threadMicros() - processor) / repeats);
-        int proven = PlanCheck.faults(problem, plan).isEmpty() ? CertificateCheck.provenLevels(problem, plan) : -1;
+        int proven = StaggerPlanCheck.faults(problem, plan).isEmpty() ? CertificateCheck.provenLevels(problem, plan) : -1;
         return new Took(plan.score(), proven, micros, processorMicros);
     }
 
-    private static Plan plan(Problem problem, double seconds, int seed) {
+    private static StaggerPlan plan(StaggerProblem problem, double seconds, int seed) {
         long end = threadMicros() + (long) (seconds * 1e6);
         return new StaggerEngine(problem, new SplittableRandom(seed)).improve(rounds -> threadMicros() < end);
     }
 
-    private static Took solver(Problem problem, double seconds, int seed) {
+    private static Took solver(StaggerProblem problem, double seconds, int seed) {
         long processor = processMicros();
         long millis = 0;
         int repeats = 0;
@@ -121,7 +121,7 @@ public final class Compare {
         } while (repeats < MOST_REPEATS && processMicros() - processor < ENOUGH_MICROS);
         long processorMicros = Math.max(1, (processMicros() - processor) / WORKERS / repeats);
         long[] figures = found.figures();
-        Score score = new Score(0, figures[0], figures[1], figures[2]);
+        StaggerScore score = new StaggerScore(0, figures[0], figures[1], figures[2]);
         return new Took(score, found.provenLevels(), Math.max(1, 1_000 * millis / repeats), processorMicros);
     }
 
@@ -145,7 +145,7 @@ public final class Compare {
 
     /** Worst figures and fewest proven levels of all seeds, and the median time. */
     private static String text(List<Took> all) {
-        Score worst = all.stream().map(Took::score).max(Score::compareTo).orElseThrow();
+        StaggerScore worst = all.stream().map(Took::score).max(StaggerScore::compareTo).orElseThrow();
         int proven = all.stream().mapToInt(Took::proven).min().orElse(0);
         return worst.waitMinutes() < 0
                 ? "nothing in " + millis(all)

@@ -18,15 +18,15 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import stirtide.events.setup.Developer;
-import stirtide.events.setup.Directions;
 import stirtide.events.setup.Directions.TechniqueRule;
-import stirtide.events.setup.Scale;
+import stirtide.events.setup.Directions;
 import stirtide.events.setup.Scale.AccuracyClass;
 import stirtide.events.setup.Scale.Range;
 import stirtide.events.setup.Scale.Weighing;
-import stirtide.planner.formula.FormulaAnswer;
-import stirtide.planner.formula.FormulaQuestion;
-import stirtide.planner.formula.Formulas;
+import stirtide.events.setup.Scale;
+import stirtide.mixing.formula.FormulaAnswer;
+import stirtide.mixing.formula.FormulaQuestion;
+import stirtide.mixing.formula.FormulaSearch;
 
 /** Microseconds of one formula search for bowls up to 500 g on a scale of 0.1 g; questions are drawn once, by seed. */
 @State(Scope.Benchmark)
@@ -78,7 +78,7 @@ public class FormulaBenchmark {
     @Benchmark
     public FormulaAnswer find() {
         next = (next + 1) % QUESTIONS;
-        return Formulas.find(questions.get(next));
+        return FormulaSearch.find(questions.get(next));
     }
 
     private FormulaQuestion question(SplittableRandom random) {

@@ -7,10 +7,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import stirtide.planner.stagger.Plan;
-import stirtide.planner.stagger.Problem;
-import stirtide.planner.stagger.StaggerEngine;
-import stirtide.planner.stagger.check.PlanCheck;
+import stirtide.planner.check.stagger.StaggerPlanCheck;
+import stirtide.planner.planning.stagger.StaggerEngine;
+import stirtide.planner.planning.stagger.StaggerPlan;
+import stirtide.planner.planning.stagger.StaggerProblem;
 
 /**
  * How the engine grows: invented days of 125 to 2,000 services in ten hours at two loads of the assistants, with the time until
@@ -68,11 +68,11 @@ public final class Growth {
 
     private static GrowthPlot.Point measure(int services, int loadPercent, double seconds, boolean print) {
         int people = services / SERVICES_PER_ASSISTANT;
-        Problem problem = InventedDays.spread(services, people, DAY_MINUTES, loadPercent, services);
+        StaggerProblem problem = InventedDays.spread(services, people, DAY_MINUTES, loadPercent, services);
         long begin = processorNanos();
         StaggerEngine engine = new StaggerEngine(problem, new SplittableRandom(1));
         long first = processorNanos() - begin;
-        Plan plan =
+        StaggerPlan plan =
                 engine.improve(rounds -> !within(engine.plan()) && processorNanos() - begin < (long) (seconds * 1e9));
         long took = processorNanos() - begin;
         Runtime runtime = Runtime.getRuntime();
@@ -100,13 +100,13 @@ public final class Growth {
                     plan.bound().mixCost(),
                     plan.bound().ageMinutes(),
                     within(plan) ? "within 0.1 %" : "NOT within 0.1 %",
-                    PlanCheck.faults(problem, plan).size(),
+                    StaggerPlanCheck.faults(problem, plan).size(),
                     (runtime.totalMemory() - runtime.freeMemory()) >> 20);
         }
         return new GrowthPlot.Point(problem.runs().size(), took / 1_000_000);
     }
 
-    private static boolean within(Plan plan) {
+    private static boolean within(StaggerPlan plan) {
         return plan.score().lastResorts() == 0
                 && plan.score().waitMinutes() == plan.bound().waitMinutes()
                 && 1000 * (plan.score().mixCost() - plan.bound().mixCost())

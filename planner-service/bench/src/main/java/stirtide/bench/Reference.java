@@ -12,10 +12,10 @@ import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.util.Domain;
 import java.util.ArrayList;
 import java.util.List;
-import stirtide.planner.stagger.Assistant;
-import stirtide.planner.stagger.Problem;
-import stirtide.planner.stagger.Run;
-import stirtide.planner.stagger.Window;
+import stirtide.planner.planning.stagger.Assistant;
+import stirtide.planner.planning.stagger.DutyWindow;
+import stirtide.planner.planning.stagger.StaggerProblem;
+import stirtide.planner.planning.stagger.StaggerRun;
 
 /**
  * The plain model for a general-purpose solver of the CP-SAT class: bowls of each run as optional intervals on the assistants,
@@ -41,7 +41,7 @@ final class Reference {
      */
     record Outcome(long[] figures, int provenLevels, long[] bounds, long millis) {}
 
-    private final Problem problem;
+    private final StaggerProblem problem;
     private final int spareBowls;
     private final CpModel model = new CpModel();
     private final LinearExpr[] levels = new LinearExpr[3];
@@ -52,7 +52,7 @@ final class Reference {
     private final List<List<IntervalVar>> hands = new ArrayList<>();
     private final List<IntervalVar> mixes = new ArrayList<>();
 
-    private Reference(Problem problem, int spareBowls) {
+    private Reference(StaggerProblem problem, int spareBowls) {
         this.problem = problem;
         this.spareBowls = spareBowls;
         problem.assistants().forEach(assistant -> hands.add(new ArrayList<>()));
@@ -72,9 +72,9 @@ final class Reference {
     }
 
     /** Solves a day with the given number of workers in at most the given time for all levels together. */
-    static Outcome solve(Problem problem, int workers, double seconds, int seed) {
-        Problem onTime =
-                new Problem(problem.handOverMinutes(), 0, problem.runs(), problem.assistants(), problem.mixesAtOnce());
+    static Outcome solve(StaggerProblem problem, int workers, double seconds, int seed) {
+        StaggerProblem onTime =
+                new StaggerProblem(problem.handOverMinutes(), 0, problem.runs(), problem.assistants(), problem.mixesAtOnce());
         Outcome first = new Reference(onTime, SPARE_BOWLS).solve(workers, seconds / 2, seed, 1);
         if (first.figures[0] >= 0) {
             return first;
@@ -84,10 +84,10 @@ final class Reference {
     }
 
     /** Solves a small day to the end, with as many bowls as a run has minutes. */
-    static Outcome optimum(Problem problem) {
+    static Outcome optimum(StaggerProblem problem) {
         return new Reference(
                         problem,
-                        problem.runs().stream().mapToInt(Run::minutes).max().orElse(0))
+                        problem.runs().stream().mapToInt(StaggerRun::minutes).max().orElse(0))
                 .solve(1, SECONDS_OF_A_SMALL_DAY, 1, 0);
     }
 
@@ -127,7 +127,7 @@ final class Reference {
         return new Outcome(figures, proven, bounds, (System.nanoTime() - begin) / 1_000_000);
     }
 
-    private void addRun(Run run) {
+    private void addRun(StaggerRun run) {
         int most = Math.min(run.minutes(), InventedDays.fewestBowls(run, problem.handOverMinutes()) + spareBowls);
         long[] reach = reach(run);
         boolean fillCounts = fillCounts(run, reach, problem.maxWaitMinutes());
@@ -157,7 +157,7 @@ final class Reference {
         }
     }
 
-    private void addBowl(Run run, BoolVar active, IntVar from, IntVar to) {
+    private void addBowl(StaggerRun run, BoolVar active, IntVar from, IntVar to) {
         int lead = run.mixMinutes() + problem.handOverMinutes();
         int latest = run.endMinute() - 1 - lead + problem.maxWaitMinutes();
         IntVar start = note(model.newIntVar(run.startMinute() - run.workingLifeMinutes(), latest, "s"));
@@ -205,12 +205,12 @@ final class Reference {
     private static Domain starts(Assistant assistant, int mixMinutes) {
         return Domain.fromIntervals(assistant.onDuty().stream()
                 .filter(window -> window.toMinute() - window.fromMinute() >= mixMinutes)
-                .map((Window window) -> new long[] {window.fromMinute(), window.toMinute() - mixMinutes})
+                .map((DutyWindow window) -> new long[] {window.fromMinute(), window.toMinute() - mixMinutes})
                 .toArray(long[][]::new));
     }
 
     /** Farthest minute that one bowl used from each minute can feed, however long it lives. */
-    private static long[] reach(Run run) {
+    private static long[] reach(StaggerRun run) {
         long[] reach = new long[run.minutes() + 1];
         reach[run.minutes()] = run.minutes();
         for (int from = 0; from < run.minutes(); from++) {
@@ -224,7 +224,7 @@ final class Reference {
     }
 
     /** Whether some bowl is empty before its life ends; one that comes late could reach farther than its life. */
-    private static boolean fillCounts(Run run, long[] reach, int maxWait) {
+    private static boolean fillCounts(StaggerRun run, long[] reach, int maxWait) {
         for (int from = 0; from < run.minutes(); from++) {
             if (reach[from] < Math.min(run.minutes(), from + run.workingLifeMinutes() + maxWait)) {
                 return true;

@@ -14,10 +14,10 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import stirtide.planner.stagger.Plan;
-import stirtide.planner.stagger.Problem;
-import stirtide.planner.stagger.StaggerEngine;
-import stirtide.planner.stagger.cli.DayFile;
+import stirtide.planner.planning.stagger.StaggerEngine;
+import stirtide.planner.planning.stagger.StaggerPlan;
+import stirtide.planner.planning.stagger.StaggerProblem;
+import stirtide.planner.planning.stagger.cli.DayFile;
 
 /** Milliseconds to a first complete plan and to a plan proven best on all levels, warm. Run from the top of the checkout. */
 @State(Scope.Benchmark)
@@ -33,7 +33,7 @@ public class StaggerBenchmark {
     @Param({"S8A1-nat-1", "S20A1-nat-1", "S40A2-nat-1", "S80A3-nat-1", "S80A3-40-1"})
     public String day = "";
 
-    private Problem problem = new Problem(0, 0, java.util.List.of(), java.util.List.of(), 1);
+    private StaggerProblem problem = new StaggerProblem(0, 0, java.util.List.of(), java.util.List.of(), 1);
 
     /** Reads the day. */
     @Setup
@@ -43,14 +43,14 @@ public class StaggerBenchmark {
 
     /** From the problem to the first plan. */
     @Benchmark
-    public Plan firstPlan() {
+    public StaggerPlan firstPlan() {
         return new StaggerEngine(problem, new SplittableRandom(1)).plan();
     }
 
     /** From the problem to the proof. */
     @Benchmark
-    public Plan provenPlan() {
-        Plan plan = new StaggerEngine(problem, new SplittableRandom(1)).improve(rounds -> rounds < 4000);
+    public StaggerPlan provenPlan() {
+        StaggerPlan plan = new StaggerEngine(problem, new SplittableRandom(1)).improve(rounds -> rounds < 4000);
         if (plan.provenLevels() < 3) {
             throw new IllegalStateException(day + " was not proven in 4000 rounds");
         }

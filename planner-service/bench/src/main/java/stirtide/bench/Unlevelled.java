@@ -4,14 +4,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
-import stirtide.planner.stagger.Certificate;
-import stirtide.planner.stagger.Claim;
-import stirtide.planner.stagger.Plan;
-import stirtide.planner.stagger.Problem;
-import stirtide.planner.stagger.Score;
-import stirtide.planner.stagger.StaggerEngine;
-import stirtide.planner.stagger.check.CertificateCheck;
-import stirtide.planner.stagger.check.PlanCheck;
+import stirtide.planner.check.stagger.CertificateCheck;
+import stirtide.planner.check.stagger.StaggerPlanCheck;
+import stirtide.planner.planning.stagger.Certificate;
+import stirtide.planner.planning.stagger.Claim;
+import stirtide.planner.planning.stagger.StaggerEngine;
+import stirtide.planner.planning.stagger.StaggerPlan;
+import stirtide.planner.planning.stagger.StaggerProblem;
+import stirtide.planner.planning.stagger.StaggerScore;
 
 /**
  * Days on which everybody books at nine or at one: engine and reference solver in the same call, with figures and bounds of
@@ -52,7 +52,7 @@ public final class Unlevelled {
     }
 
     private static void warmUp() {
-        Problem problem = InventedDays.unlevelled(8, 1, 0);
+        StaggerProblem problem = InventedDays.unlevelled(8, 1, 0);
         for (int seed = 0; seed < 20; seed++) {
             new StaggerEngine(problem, new SplittableRandom(seed)).improve(rounds -> rounds < 20);
         }
@@ -60,20 +60,20 @@ public final class Unlevelled {
     }
 
     private static void measure(Size size, int seed, double seconds) {
-        Problem problem = InventedDays.unlevelled(size.services, size.people, seed);
+        StaggerProblem problem = InventedDays.unlevelled(size.services, size.people, seed);
         String day = size.services + "-" + seed;
         System.out.printf(
                 "%-10s %5d %7d  %-50s %s%n",
                 day, problem.runs().size(), size.people, engine(problem, seconds), solver(problem, seconds));
     }
 
-    private static String engine(Problem problem, double seconds) {
+    private static String engine(StaggerProblem problem, double seconds) {
         long begin = System.nanoTime();
         long end = begin + (long) (seconds * 1e9);
-        Plan plan = new StaggerEngine(problem, new SplittableRandom(1)).improve(rounds -> System.nanoTime() < end);
+        StaggerPlan plan = new StaggerEngine(problem, new SplittableRandom(1)).improve(rounds -> System.nanoTime() < end);
         long millis = (System.nanoTime() - begin) / 1_000_000;
-        int faults = PlanCheck.faults(problem, plan).size();
-        Score score = plan.score();
+        int faults = StaggerPlanCheck.faults(problem, plan).size();
+        StaggerScore score = plan.score();
         long[] figures = {score.waitMinutes(), score.mixCost(), score.ageMinutes()};
         String text = text(figures, confirmed(problem, plan), CertificateCheck.provenLevels(problem, plan), millis);
         return text
@@ -81,7 +81,7 @@ public final class Unlevelled {
                 + (faults > 0 ? ", FAULTS " + faults : "");
     }
 
-    private static String solver(Problem problem, double seconds) {
+    private static String solver(StaggerProblem problem, double seconds) {
         Reference.Outcome found = Reference.solve(problem, WORKERS, seconds, 1);
         return text(found.figures(), found.bounds(), found.provenLevels(), found.millis());
     }
@@ -107,7 +107,7 @@ public final class Unlevelled {
     }
 
     /** The bound of each level for which the plan brings a certificate that the checker can follow; 0 needs none. */
-    private static long[] confirmed(Problem problem, Plan plan) {
+    private static long[] confirmed(StaggerProblem problem, StaggerPlan plan) {
         long wait = plan.score().waitMinutes();
         long[] least = {0, 0, 0};
         for (Certificate certificate : plan.certificates()) {

@@ -73,7 +73,7 @@ public final class AccessFile {
 
     void writeUses(Map<String, Instant> uses) {
         try {
-            OwnerFile.write(used(), ContractJson.write(new Uses(uses)));
+            OwnerOnlyFile.write(used(), ContractJson.write(new Uses(uses)));
         } catch (IOException unwritable) {
             throw new UncheckedIOException(unwritable);
         }
@@ -128,7 +128,7 @@ public final class AccessFile {
             try (FileChannel lock = FileChannel.open(
                             folder.resolve("access.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                     var held = lock.lock()) {
-                if (held.isValid()) OwnerFile.write(list(), ContractJson.write(change.apply(read())));
+                if (held.isValid()) OwnerOnlyFile.write(list(), ContractJson.write(change.apply(read())));
             }
         } catch (IOException unwritable) {
             throw new AccessFailure(list() + " cannot be written: " + unwritable.getMessage(), unwritable);

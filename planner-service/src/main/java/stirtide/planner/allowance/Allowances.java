@@ -18,7 +18,7 @@ public final class Allowances {
 
     /** Grams to plan for a zone, from what earlier visits of the same menu entry and zone used. */
     public static Allowance of(ZoneAsked asked, List<UsedGrams> history, AllowanceSettings settings) {
-        Learned learned = new Learned(history, asked, settings);
+        UsagePosterior learned = new UsagePosterior(history, asked, settings);
         NormalInverseGamma known = learned.forClient();
         double fraction = settings.fractionPermille() / 1000.0;
         int median = roundedUp(asked.expectedMilligrams() * Math.exp(known.mean()));
@@ -89,7 +89,7 @@ public final class Allowances {
                 : (int) steps * STEP_MILLIGRAMS;
     }
 
-    private static String reasons(ZoneAsked asked, Learned learned) {
+    private static String reasons(ZoneAsked asked, UsagePosterior learned) {
         List<UsedGrams> visits = learned.taken();
         String aside = learned.setAside() == 0 ? "" : ", " + learned.setAside() + " set aside as far out";
         if (visits.isEmpty())

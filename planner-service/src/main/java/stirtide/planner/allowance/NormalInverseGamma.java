@@ -18,7 +18,7 @@ record NormalInverseGamma(double mean, double weight, double freedom, double var
                     "weight, freedom and variance must be above 0: " + weight + ", " + freedom + ", " + variance);
     }
 
-    NormalInverseGamma updated(Sample sample) {
+    NormalInverseGamma updated(WeightedSample sample) {
         double nextWeight = weight + sample.weight();
         double nextFreedom = freedom + sample.weight();
         double away = sample.mean() - mean;

@@ -12,9 +12,9 @@ import stirtide.events.plan.PlannedBatch.Share;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.Directions;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.PlanQuestion.RunTask;
-import stirtide.planner.plan.PlanQuestion.ZoneTask;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion.RunTask;
+import stirtide.planner.planning.search.PlanQuestion.ZoneTask;
 
 /**
  * Pairs of bowls that may be one mix: weights for both clients, shares that are enough and fit, life until the last use,
@@ -166,7 +166,7 @@ final class BatchCheck {
         question.scales().stream()
                 .filter(scale -> scale.scaleId().equals(batch.scaleId()))
                 .forEach(scale -> findings.unless(
-                        Weights.shows(scale, batch.shares().get(1).milligrams()),
+                        WeighingErrors.shows(scale, batch.shares().get(1).milligrams()),
                         "pair %s: scale %s cannot show the second share",
                         name,
                         batch.scaleId()));

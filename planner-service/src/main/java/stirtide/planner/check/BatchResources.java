@@ -8,8 +8,8 @@ import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.BowlSize;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.PlanQuestion.BowlOut;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion.BowlOut;
 
 /** People, scales and bowls of mixes for two bowls, beside all that the plan without them needs. */
 final class BatchResources {

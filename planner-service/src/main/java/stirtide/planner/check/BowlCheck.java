@@ -5,9 +5,9 @@ import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.Directions;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.PlanQuestion.RunTask;
-import stirtide.planner.plan.PlanQuestion.ServiceTask;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion.RunTask;
+import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 
 /** Times, life and fill of one bowl. */
 final class BowlCheck {

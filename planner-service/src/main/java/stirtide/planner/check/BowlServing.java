@@ -2,7 +2,7 @@ package stirtide.planner.check;
 
 import java.util.List;
 import stirtide.events.setup.Directions;
-import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion;
 
 /**
  * Which minutes of a part one bowl can serve: from first to last use no longer than its life less mixing and hand-over, however

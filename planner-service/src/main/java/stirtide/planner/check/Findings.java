@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion;
 
 /** What is wrong with a plan, in the order it was found, and the minutes of its instants. */
 final class Findings {

@@ -3,9 +3,9 @@ package stirtide.planner.check;
 import java.util.Optional;
 import stirtide.events.setup.Directions;
 import stirtide.events.setup.Directions.TechniqueRule;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.PlanQuestion.RunTask;
-import stirtide.planner.plan.PlanQuestion.ZoneTask;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion.RunTask;
+import stirtide.planner.planning.search.PlanQuestion.ZoneTask;
 
 /** How many zones of a run its live bowls may feed: the leading ones whose technique permits what the run wants. */
 final class FirstFeed {

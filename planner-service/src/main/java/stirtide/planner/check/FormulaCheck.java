@@ -3,15 +3,15 @@ package stirtide.planner.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stirtide.events.day.BowlFormula;
-import stirtide.events.day.DeveloperPart;
+import stirtide.events.formula.BowlFormula;
+import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions.TechniqueRule;
 import stirtide.events.setup.Scale;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.PlanQuestion.RunTask;
-import stirtide.planner.plan.PlanQuestion.ZoneTask;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion.RunTask;
+import stirtide.planner.planning.search.PlanQuestion.ZoneTask;
 
 /** Weights of one bowl: inside window and ceilings of every zone it feeds, however the scale errs. */
 final class FormulaCheck {
@@ -45,7 +45,7 @@ final class FormulaCheck {
             findings.unless(scale.isEmpty(), "bowl %s has no developer", bowl.bowl());
             return;
         }
-        Weights weights = new Weights(scale.get(), formula);
+        WeighingErrors weights = new WeighingErrors(scale.get(), formula);
         findings.unless(weights.weighable(), "bowl %s: scale %s cannot show the weights", bowl.bowl(), bowl.scaleId());
         findings.unless(
                 weights.worst(lowest, -1) && weights.worst(highest, 1),
@@ -58,7 +58,12 @@ final class FormulaCheck {
     }
 
     private static void strength(
-            PlanQuestion question, RunTask run, PlannedBowl bowl, int ceiling, Weights weights, Findings findings) {
+            PlanQuestion question,
+            RunTask run,
+            PlannedBowl bowl,
+            int ceiling,
+            WeighingErrors weights,
+            Findings findings) {
         List<Integer> strengths = new ArrayList<>();
         for (DeveloperPart part : bowl.formula().developerParts()) {
             Optional<Integer> strength = strengthOf(question, run, part);

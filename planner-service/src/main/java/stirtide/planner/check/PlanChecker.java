@@ -6,8 +6,8 @@ import java.util.TreeMap;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.plan.PlannedService;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.PlanQuestion.ServiceTask;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 
 /** Finds every hard rule that a plan breaks. */
 public final class PlanChecker {

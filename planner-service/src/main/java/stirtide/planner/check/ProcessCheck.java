@@ -7,11 +7,11 @@ import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedService;
 import stirtide.events.plan.PlannedService.PlannedZone;
 import stirtide.events.setup.Directions.TechniqueRule;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.PlanQuestion.AppliedZone;
-import stirtide.planner.plan.PlanQuestion.RunTask;
-import stirtide.planner.plan.PlanQuestion.ServiceTask;
-import stirtide.planner.plan.PlanQuestion.ZoneTask;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion.AppliedZone;
+import stirtide.planner.planning.search.PlanQuestion.RunTask;
+import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
+import stirtide.planner.planning.search.PlanQuestion.ZoneTask;
 
 /** Application, halfway check and rinse of the zones of one service. */
 final class ProcessCheck {

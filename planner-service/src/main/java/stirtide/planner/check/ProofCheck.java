@@ -8,16 +8,16 @@ import java.util.TreeMap;
 import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
 import stirtide.events.setup.Directions;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.stagger.Assistant;
-import stirtide.planner.stagger.BowlRule;
-import stirtide.planner.stagger.Certificate;
-import stirtide.planner.stagger.Claim;
-import stirtide.planner.stagger.MinutePrices;
-import stirtide.planner.stagger.Problem;
-import stirtide.planner.stagger.Run;
-import stirtide.planner.stagger.Window;
-import stirtide.planner.stagger.check.CertificateCheck;
+import stirtide.planner.check.stagger.CertificateCheck;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.stagger.Assistant;
+import stirtide.planner.planning.stagger.BowlRule;
+import stirtide.planner.planning.stagger.Certificate;
+import stirtide.planner.planning.stagger.Claim;
+import stirtide.planner.planning.stagger.DutyWindow;
+import stirtide.planner.planning.stagger.MinutePrices;
+import stirtide.planner.planning.stagger.StaggerProblem;
+import stirtide.planner.planning.stagger.StaggerRun;
 
 /**
  * Confirms what is claimed about all plans of a question in which assistants mix. The problem that the certificates speak of is
@@ -27,7 +27,7 @@ public final class ProofCheck {
     private static final int BOWL_WEIGHT = 1_000_000;
 
     private final PlanQuestion question;
-    private final Problem problem;
+    private final StaggerProblem problem;
     private final List<ProofDay.Part> parts;
     private final int roomMilligrams;
     private final List<List<Integer>> services;
@@ -44,7 +44,7 @@ public final class ProofCheck {
         this.parts = day.parts();
         this.roomMilligrams = room(question);
         TreeMap<Integer, List<Integer>> byService = new TreeMap<>();
-        List<Run> runs = new ArrayList<>();
+        List<StaggerRun> runs = new ArrayList<>();
         for (ProofDay.Part part : day.parts()) {
             byService
                     .computeIfAbsent(part.service(), service -> new ArrayList<>())
@@ -59,7 +59,7 @@ public final class ProofCheck {
         for (int copy = 0; copy < mixes; copy++)
             question.assistants().forEach(each -> hands.add(hands(question, each)));
         int scales = mixes * Math.max(1, question.scales().size());
-        this.problem = new Problem(question.handOverMinutes(), extraWaitMinutes, runs, hands, scales);
+        this.problem = new StaggerProblem(question.handOverMinutes(), extraWaitMinutes, runs, hands, scales);
     }
 
     private static int room(PlanQuestion question) {
@@ -70,19 +70,19 @@ public final class ProofCheck {
                 .orElse(0);
     }
 
-    private Run run(PlanQuestion question, ProofDay.Part part, int place) {
+    private StaggerRun run(PlanQuestion question, ProofDay.Part part, int place) {
         Directions directions =
                 FirstFeed.directions(question, part.run().lightenerId()).orElseThrow();
         BowlServing serving = BowlServing.of(question, part, roomMilligrams);
         BowlRule rule = (from, to) -> serving.serves(from, to) ? 1 : BowlRule.NO_BOWL;
-        return new Run(place, part.useMinutes(), directions.mixMinutes(), directions.workingLifeMinutes(), rule);
+        return new StaggerRun(place, part.useMinutes(), directions.mixMinutes(), directions.workingLifeMinutes(), rule);
     }
 
     private static Assistant hands(PlanQuestion question, PlanQuestion.Assistant assistant) {
         int free = Math.max(question.nowMinute(), assistant.busyUntilMinute());
         return new Assistant(assistant.onDuty().stream()
                 .filter(duty -> duty.to() > free)
-                .map(duty -> new Window(Math.max(duty.from(), free), duty.to()))
+                .map(duty -> new DutyWindow(Math.max(duty.from(), free), duty.to()))
                 .toList());
     }
 
@@ -155,9 +155,10 @@ public final class ProofCheck {
         return places;
     }
 
-    private Problem only(List<Integer> places, List<Assistant> hands) {
-        List<Run> runs = places.stream().map(problem.runs()::get).toList();
-        return new Problem(problem.handOverMinutes(), problem.maxWaitMinutes(), runs, hands, problem.mixesAtOnce());
+    private StaggerProblem only(List<Integer> places, List<Assistant> hands) {
+        List<StaggerRun> runs = places.stream().map(problem.runs()::get).toList();
+        return new StaggerProblem(
+                problem.handOverMinutes(), problem.maxWaitMinutes(), runs, hands, problem.mixesAtOnce());
     }
 
     /** A price of 1 on each minute of mixing in the stretch, and one on bowls that no saving of minutes makes up for. */
@@ -171,25 +172,25 @@ public final class ProofCheck {
         return CertificateCheck.refutes(only(places, hands), new Certificate(fewerThan(least), step));
     }
 
-    private static List<Window> freeOutside(Assistant person, int from, int to) {
-        List<Window> windows = new ArrayList<>();
+    private static List<DutyWindow> freeOutside(Assistant person, int from, int to) {
+        List<DutyWindow> windows = new ArrayList<>();
         int begun = Integer.MIN_VALUE / 2;
         int until = from;
-        for (Window duty : person.onDuty().stream()
-                .sorted(Comparator.comparing(Window::fromMinute))
+        for (DutyWindow duty : person.onDuty().stream()
+                .sorted(Comparator.comparing(DutyWindow::fromMinute))
                 .toList()) {
             if (duty.toMinute() <= from || to <= duty.fromMinute()) continue;
             if (duty.fromMinute() > until) {
-                windows.add(new Window(begun, until));
+                windows.add(new DutyWindow(begun, until));
                 begun = duty.fromMinute();
             }
             until = Math.max(until, duty.toMinute());
         }
         if (until < to) {
-            windows.add(new Window(begun, until));
+            windows.add(new DutyWindow(begun, until));
             begun = to;
         }
-        windows.add(new Window(begun, Integer.MAX_VALUE / 2));
+        windows.add(new DutyWindow(begun, Integer.MAX_VALUE / 2));
         return windows;
     }
 
@@ -198,14 +199,14 @@ public final class ProofCheck {
     }
 
     /** In what a problem differs from the one derived here; empty when the proofs of one are proofs of the other. */
-    public List<String> differences(Problem other, List<List<Integer>> otherServices) {
+    public List<String> differences(StaggerProblem other, List<List<Integer>> otherServices) {
         List<String> found = new ArrayList<>();
         if (!services.equals(otherServices)) found.add("services " + services + ", not " + otherServices);
         if (!problem.assistants().equals(other.assistants())) found.add("other people or hours");
         if (problem.runs().size() != other.runs().size()) return List.of("another number of runs");
         for (int r = 0; r < problem.runs().size(); r++) {
-            Run own = problem.runs().get(r);
-            Run its = other.runs().get(r);
+            StaggerRun own = problem.runs().get(r);
+            StaggerRun its = other.runs().get(r);
             if (!own.useMinutes().equals(its.useMinutes())
                     || own.mixMinutes() != its.mixMinutes()
                     || own.workingLifeMinutes() != its.workingLifeMinutes()) found.add("times of run " + r);
@@ -214,7 +215,7 @@ public final class ProofCheck {
         return found;
     }
 
-    private static boolean sameBowls(Run a, Run b) {
+    private static boolean sameBowls(StaggerRun a, StaggerRun b) {
         for (int from = 0; from < a.minutes(); from++)
             for (int to = from + 1; to <= a.minutes(); to++)
                 if (a.bowls().cost(from, to) != b.bowls().cost(from, to)) return false;

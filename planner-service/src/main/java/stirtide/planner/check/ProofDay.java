@@ -3,12 +3,12 @@ package stirtide.planner.check;
 import java.util.ArrayList;
 import java.util.List;
 import stirtide.events.plan.Plan;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.PlanQuestion.AppliedZone;
-import stirtide.planner.plan.PlanQuestion.LiveSupply;
-import stirtide.planner.plan.PlanQuestion.RunTask;
-import stirtide.planner.plan.PlanQuestion.ServiceTask;
-import stirtide.planner.plan.PlanQuestion.ZoneTask;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion.AppliedZone;
+import stirtide.planner.planning.search.PlanQuestion.LiveSupply;
+import stirtide.planner.planning.search.PlanQuestion.RunTask;
+import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
+import stirtide.planner.planning.search.PlanQuestion.ZoneTask;
 
 /**
  * What new bowls have to feed in a question, derived anew: minutes of application that need something and that no bowl begun

@@ -8,9 +8,9 @@ import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.Scale;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.PlanQuestion.Assistant;
-import stirtide.planner.plan.PlanQuestion.BowlOut;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion.Assistant;
+import stirtide.planner.planning.search.PlanQuestion.BowlOut;
 
 /** People, scales and bowls: none is asked for twice at one time. */
 final class ResourceCheck {

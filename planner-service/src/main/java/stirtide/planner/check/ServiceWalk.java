@@ -11,12 +11,12 @@ import java.util.Map;
 import java.util.Set;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.PlanQuestion.AppliedZone;
-import stirtide.planner.plan.PlanQuestion.LiveSupply;
-import stirtide.planner.plan.PlanQuestion.RunTask;
-import stirtide.planner.plan.PlanQuestion.ServiceTask;
-import stirtide.planner.plan.PlanQuestion.ZoneTask;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion.AppliedZone;
+import stirtide.planner.planning.search.PlanQuestion.LiveSupply;
+import stirtide.planner.planning.search.PlanQuestion.RunTask;
+import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
+import stirtide.planner.planning.search.PlanQuestion.ZoneTask;
 
 /** Walks through one service minute by minute, feeding each from the bowls of the plan. */
 final class ServiceWalk {

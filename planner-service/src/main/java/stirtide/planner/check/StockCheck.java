@@ -3,11 +3,11 @@ package stirtide.planner.check;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.TreeMap;
-import stirtide.events.day.DeveloperPart;
+import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.Developer;
-import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion;
 
 /** A plan says of every counted product that it will not last, and of no other. */
 final class StockCheck {

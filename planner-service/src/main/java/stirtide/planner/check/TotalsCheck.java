@@ -7,7 +7,7 @@ import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.plan.PlannedService;
-import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion;
 
 /** Sums, order, and that every wait has its reason. */
 final class TotalsCheck {

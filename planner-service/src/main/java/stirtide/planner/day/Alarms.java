@@ -10,6 +10,13 @@ import java.util.stream.Collectors;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.plan.PlannedService;
 import stirtide.events.view.DayView.AlarmCard;
+import stirtide.planner.day.bowl.DirectionsCheck;
+import stirtide.planner.day.chair.ChairRules;
+import stirtide.planner.day.history.DemandedTests;
+import stirtide.planner.day.state.BowlState;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.day.state.DayTime;
+import stirtide.planner.day.state.ServiceState;
 
 /**
  * What needs attention now, worked out from the state of the day: nothing is stored but who has seen it. Each sentence
@@ -24,7 +31,7 @@ public final class Alarms {
     /** All alarms of an opened day at an instant: high first, then oldest, then by id. */
     public static List<AlarmCard> of(Day day, Instant now) {
         if (day.setup().isEmpty() || day.closed()) return List.of();
-        var time = SalonTime.of(day.opened());
+        var time = DayTime.of(day.opened());
         var alarms = new ArrayList<AlarmCard>();
         day.liveBowls().forEach(bowl -> addBowl(alarms, day, time, bowl, now));
         for (var service : day.services()) addService(alarms, day, time, service, now);
@@ -36,7 +43,7 @@ public final class Alarms {
         return alarms.stream().distinct().toList();
     }
 
-    private static void addBowl(List<AlarmCard> alarms, Day day, SalonTime time, BowlState bowl, Instant now) {
+    private static void addBowl(List<AlarmCard> alarms, Day day, DayTime time, BowlState bowl, Instant now) {
         int chair = day.service(bowl.service()).orElseThrow().booking().chair();
         var id = bowl.bowl();
         var ends = bowl.lifeEnds();
@@ -74,7 +81,7 @@ public final class Alarms {
                         chair,
                         weighed.at(),
                         "Bowl " + id + " is outside the directions ("
-                                + DirectionsGate.complaint(
+                                + DirectionsCheck.complaint(
                                                 day,
                                                 day.mixOf(bowl),
                                                 weighed.lightenerMilligrams(),
@@ -94,7 +101,7 @@ public final class Alarms {
                             + " is still in use: bin it with the cause CLIENT_GONE."));
     }
 
-    private static void addService(List<AlarmCard> alarms, Day day, SalonTime time, ServiceState service, Instant now) {
+    private static void addService(List<AlarmCard> alarms, Day day, DayTime time, ServiceState service, Instant now) {
         if (!service.standing()) return;
         int chair = service.booking().chair();
         var late = service.dueMark(service.nextBowl()).lateAt();
@@ -170,7 +177,7 @@ public final class Alarms {
     }
 
     /** Two services of the plan on one chair at one time; a salon may want that, so it is only said. */
-    private static void addChairs(List<AlarmCard> alarms, Day day, SalonTime time) {
+    private static void addChairs(List<AlarmCard> alarms, Day day, DayTime time) {
         if (day.plan().isEmpty()) return;
         var services = day.plan().get().services();
         for (int i = 0; i < services.size(); i++)

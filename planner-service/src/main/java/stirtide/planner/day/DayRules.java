@@ -3,6 +3,12 @@ package stirtide.planner.day;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.setup.Person;
+import stirtide.planner.day.booking.BookingRules;
+import stirtide.planner.day.setup.People;
+import stirtide.planner.day.state.BowlState;
+import stirtide.planner.day.state.CommandContext;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.day.state.Decision;
 
 /** Changed shifts, alarms that were seen, the end of the day. */
 final class DayRules {
@@ -21,7 +27,7 @@ final class DayRules {
                 .orElseGet(() -> Decision.accept(new DayEvent.ShiftChanged(command.personId(), command.onDuty())));
     }
 
-    static Decision acknowledge(Day day, DayCommand.AcknowledgeAlarm command, Facts facts) {
+    static Decision acknowledge(Day day, DayCommand.AcknowledgeAlarm command, CommandContext facts) {
         var alarm = Alarms.of(day, facts.now()).stream()
                 .filter(one -> one.id().equals(command.alarmId()))
                 .findFirst();

@@ -10,6 +10,15 @@ import stirtide.events.day.ClientTests;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.setup.SetupPiece;
+import stirtide.planner.day.allowance.AllowanceEvents;
+import stirtide.planner.day.batch.BatchEvents;
+import stirtide.planner.day.history.ClientErasure;
+import stirtide.planner.day.setup.SetupPieces;
+import stirtide.planner.day.state.Bookings;
+import stirtide.planner.day.state.BowlIds;
+import stirtide.planner.day.state.BowlState;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.day.state.ServiceState;
 
 /**
  * The next state of a day after an event. Total for every history that {@link Decider} and {@link Ticker} can have
@@ -30,7 +39,7 @@ public final class Evolver {
         return step(day, event, Set.of());
     }
 
-    static Day replay(List<StoredEvent> events) {
+    public static Day replay(List<StoredEvent> events) {
         return replayWithout(events, takenBack(events));
     }
 
@@ -91,7 +100,7 @@ public final class Evolver {
         if (event instanceof DayEvent.ShiftChanged changed) return day.shift(changed.personId(), changed.onDuty());
         if (event instanceof DayEvent.SetupChanged changed) return setUp(day, changed.piece());
         if (event instanceof DayEvent.AlarmAcknowledged seen) return day.acknowledge(seen.alarmId(), stored.actor());
-        if (event instanceof DayEvent.ClientErased erased) return Erasure.of(day, erased.clientId());
+        if (event instanceof DayEvent.ClientErased erased) return ClientErasure.of(day, erased.clientId());
         if (event instanceof DayEvent.DayClosed) return day.closedNow();
         if (event instanceof DayEvent.PlanDrawn drawn) return show(day, drawn);
         if (event instanceof DayEvent.PlanKept kept) return keep(day, kept);
@@ -99,7 +108,7 @@ public final class Evolver {
             return mark(day, due.bowl(), old -> new ServiceState.DueMark(Optional.of(due.dueAt()), old.lateAt()));
         if (event instanceof DayEvent.BowlLate late)
             return mark(day, late.bowl(), old -> new ServiceState.DueMark(old.dueAt(), Optional.of(late.dueAt())));
-        return LedgerEvents.apply(day, stored)
+        return AllowanceEvents.apply(day, stored)
                 .or(() -> BatchEvents.apply(day, stored))
                 .orElseGet(() -> applyToService(day, stored));
     }
@@ -239,7 +248,7 @@ public final class Evolver {
         return day.service(number).orElseThrow(() -> broken(stored, "there is no service " + number));
     }
 
-    static IllegalStateException broken(StoredEvent stored, String why) {
+    public static IllegalStateException broken(StoredEvent stored, String why) {
         return new IllegalStateException("the log of " + stored.day() + " cannot be replayed at revision "
                 + stored.revision() + " (" + stored.event().getClass().getSimpleName() + "): " + why);
     }

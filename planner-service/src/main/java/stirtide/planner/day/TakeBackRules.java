@@ -10,6 +10,11 @@ import java.util.Set;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
+import stirtide.planner.day.setup.People;
+import stirtide.planner.day.state.CommandContext;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.day.state.Decision;
+import stirtide.planner.day.state.Refusal;
 
 /**
  * Taking an action back: one's own, at most {@link #WITHIN} old, and only if the rest of the day could have happened
@@ -21,7 +26,7 @@ public final class TakeBackRules {
 
     private TakeBackRules() {}
 
-    static Decision takeBack(Day day, DayCommand.TakeBack command, Facts facts) {
+    static Decision takeBack(Day day, DayCommand.TakeBack command, CommandContext facts) {
         var events = day.history().events();
         if (command.revision() < 1 || command.revision() > events.size())
             return Decision.refuse(
@@ -43,7 +48,8 @@ public final class TakeBackRules {
         for (int i = events.size() - 1; i >= 0 && candidates.size() < most; i--) {
             var event = events.get(i);
             if (Duration.between(event.time(), now).compareTo(WITHIN) > 0) break;
-            if (objection(day, event, leftOut, new Facts(now, event.actor())).isEmpty()) candidates.add(event);
+            if (objection(day, event, leftOut, new CommandContext(now, event.actor()))
+                    .isEmpty()) candidates.add(event);
         }
         if (candidates.isEmpty() || day.closed()) return List.of();
         long oldest = candidates.get(candidates.size() - 1).revision();
@@ -52,10 +58,10 @@ public final class TakeBackRules {
         return List.copyOf(candidates);
     }
 
-    private static Optional<Refusal> objection(Day day, StoredEvent action, Set<Long> leftOut, Facts facts) {
+    private static Optional<Refusal> objection(Day day, StoredEvent action, Set<Long> leftOut, CommandContext facts) {
         if (action.actor().equals(StoredEvent.SERVICE) || action.event() instanceof DayEvent.ActionTakenBack)
             return refusal("NOT_AN_ACTION", "Only what a person did can be taken back, and only once.");
-        var words = ActionWords.of(day, action);
+        var words = ActionText.of(day, action);
         if (partOfOpening(day, action))
             return refusal("PART_OF_OPENING", "That is part of opening the day. Move or cancel the service instead.");
         if (leftOut.contains(action.revision()))
@@ -93,10 +99,10 @@ public final class TakeBackRules {
         for (var event : events.subList((int) base.revision(), events.size())) {
             boolean judged = event.revision() > action.revision() && !without.contains(event.revision());
             if (judged && !holds(day, event)) {
-                var words = ActionWords.of(day, event);
+                var words = ActionText.of(day, event);
                 return refusal(
                         "BUILT_ON",
-                        "\"" + ActionWords.of(day, action) + "\" cannot be taken back: \"" + words
+                        "\"" + ActionText.of(day, action) + "\" cannot be taken back: \"" + words
                                 + "\" builds on it. Only what nothing builds on can be taken back.");
             }
             day = Evolver.step(day, event, without);
@@ -110,9 +116,9 @@ public final class TakeBackRules {
             return day.bowl(ending.bowl()).isPresent();
         if (event instanceof DayEvent.LifeEnded ended)
             return day.bowl(ended.bowl()).isPresent();
-        var command = ActionWords.commandOf(event);
+        var command = ActionText.commandOf(event);
         if (command.isEmpty()) return true;
-        var decision = Decider.decide(day, command.get(), new Facts(stored.time(), stored.actor()));
+        var decision = Decider.decide(day, command.get(), new CommandContext(stored.time(), stored.actor()));
         if (!(decision instanceof Decision.Accepted accepted)) return false;
         // The life of a bowl was set by a clock finer than the log keeps; all the rest must be the same again.
         return event instanceof DayEvent.BowlBegun

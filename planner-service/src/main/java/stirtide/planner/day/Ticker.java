@@ -8,6 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import stirtide.events.day.DayEvent;
 import stirtide.events.plan.PlannedBowl;
+import stirtide.planner.day.state.BowlState;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.day.state.DayTime;
+import stirtide.planner.day.state.ServiceState;
 
 /**
  * What the passing of time alone brings about: bowls that fall due or late, lives that end. Each is noted once per bowl
@@ -50,7 +54,7 @@ public final class Ticker {
     private static List<Timed> ahead(Day day) {
         var ahead = new ArrayList<Timed>();
         if (day.setup().isEmpty() || day.closed()) return ahead;
-        var dayEnd = SalonTime.of(day.opened()).dayEnd();
+        var dayEnd = DayTime.of(day.opened()).dayEnd();
         day.plan().ifPresent(plan -> {
             for (var bowl : plan.bowls()) {
                 var start = plan.beginOf(bowl);

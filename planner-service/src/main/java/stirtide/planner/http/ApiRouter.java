@@ -23,25 +23,26 @@ final class ApiRouter {
     private final Vertx vertx;
     private final int bodyMillis;
     private final int answerMillis;
-    private final Doorkeeper door;
-    private final DayDesk desk;
-    private final Refusals refusals;
+    private final AuthenticationHandler door;
+    private final DayOperations desk;
+    private final RejectionMetrics refusals;
     private final Map<String, Handler<RoutingContext>> handlers;
     private final BodyHandler bodies = BodyHandler.create(false).setBodyLimit(BODY_LIMIT);
     private final BodyHandler openDayBodies = BodyHandler.create(false).setBodyLimit(OPEN_DAY_BODY_LIMIT);
 
-    ApiRouter(Vertx vertx, Door door, DayDesk desk, Feeds feeds, Refusals refusals) {
+    ApiRouter(Vertx vertx, HttpSecurity door, DayOperations desk, StreamRegistry feeds, RejectionMetrics refusals) {
         this.vertx = vertx;
         this.bodyMillis = door.limits().bodyMillis();
         this.answerMillis = door.limits().answerMillis();
-        this.door = new Doorkeeper(vertx, door, desk);
+        this.door = new AuthenticationHandler(vertx, door, desk);
         this.desk = desk;
         this.refusals = refusals;
         this.handlers = handlers(vertx, this.door, desk, feeds);
     }
 
     /** Handlers by operation id. */
-    static Map<String, Handler<RoutingContext>> handlers(Vertx vertx, Doorkeeper door, DayDesk desk, Feeds feeds) {
+    static Map<String, Handler<RoutingContext>> handlers(
+            Vertx vertx, AuthenticationHandler door, DayOperations desk, StreamRegistry feeds) {
         DayHandlers days = new DayHandlers(door, desk, feeds);
         SignOnHandlers signOn = new SignOnHandlers(vertx, door.gate());
         ClockHandlers clock = new ClockHandlers(desk);
@@ -95,7 +96,7 @@ final class ApiRouter {
         if (!unused.isEmpty())
             throw new IllegalStateException("handlers that the contract does not know: " + unused.keySet());
         Router router = builder.createRouter();
-        for (int status = 400; status < 600; status++) router.errorHandler(status, Problems::failed);
+        for (int status = 400; status < 600; status++) router.errorHandler(status, ProblemResponses::failed);
         router.route().order(-1).handler(refusals::watch);
         return router;
     }
@@ -104,7 +105,7 @@ final class ApiRouter {
     private void answerInTime(RoutingContext ctx) {
         long timer = vertx.setTimer(answerMillis, late -> {
             if (!ctx.response().headWritten())
-                Problems.send(ctx, Declined.late().problem());
+                ProblemResponses.send(ctx, ApiException.late().problem());
         });
         ctx.addEndHandler(ended -> vertx.cancelTimer(timer));
     }
@@ -121,7 +122,7 @@ final class ApiRouter {
         try {
             handler.handle(ctx);
         } catch (IllegalArgumentException badRequest) {
-            Problems.send(ctx, Problems.notUnderstood(badRequest));
+            ProblemResponses.send(ctx, ProblemResponses.notUnderstood(badRequest));
         }
     }
 
@@ -136,9 +137,9 @@ final class ApiRouter {
     private void tooSlow(RoutingContext ctx) {
         if (ctx.response().headWritten()) ctx.request().connection().close();
         else
-            Refusing.refuse(
+            EarlyResponse.refuse(
                     ctx.request(),
-                    Problem.of(408, "BODY_TOO_SLOW", "the body must be complete within " + bodyMillis + " ms"));
+                    ProblemDetail.of(408, "BODY_TOO_SLOW", "the body must be complete within " + bodyMillis + " ms"));
     }
 
     private void readBody(RoutingContext ctx) {
@@ -150,7 +151,7 @@ final class ApiRouter {
     private static void keepBody(RoutingContext ctx) {
         Long timer = ctx.get("stirtide.bodyTimer");
         ctx.vertx().cancelTimer(timer);
-        if (ctx.body().buffer() != null) ctx.put(Answers.RAW_BODY, ctx.body().buffer());
+        if (ctx.body().buffer() != null) ctx.put(Responses.RAW_BODY, ctx.body().buffer());
         ctx.next();
     }
 }

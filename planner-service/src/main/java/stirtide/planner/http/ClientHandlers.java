@@ -4,41 +4,43 @@ import io.vertx.ext.web.RoutingContext;
 
 /** What a client may ask for. References stand in bodies, never in paths, which end up in logs. */
 final class ClientHandlers {
-    private final DayDesk desk;
+    private final DayOperations desk;
 
-    ClientHandlers(DayDesk desk) {
+    ClientHandlers(DayOperations desk) {
         this.desk = desk;
     }
 
     record Reference(String clientRef) {}
 
     void export(RoutingContext ctx) {
-        String reference = Answers.body(ctx, Reference.class).clientRef();
-        desk.clientRecord(reference, Doorkeeper.caller(ctx).salonId())
+        String reference = Responses.body(ctx, Reference.class).clientRef();
+        desk.clientRecord(reference, AuthenticationHandler.caller(ctx).salonId())
                 .onSuccess(kept -> {
-                    if (kept.isPresent()) Answers.text(ctx, 200, kept.get());
-                    else Problems.send(ctx, unknown());
+                    if (kept.isPresent()) Responses.text(ctx, 200, kept.get());
+                    else ProblemResponses.send(ctx, unknown());
                 })
                 .onFailure(ctx::fail);
     }
 
     /** A manager of one salon cannot erase for all: keys are the service's. */
     void erase(RoutingContext ctx) {
-        if (Doorkeeper.caller(ctx).salonId().isPresent()) {
-            Problems.send(
+        if (AuthenticationHandler.caller(ctx).salonId().isPresent()) {
+            ProblemResponses.send(
                     ctx,
-                    Problem.of(403, "NOT_ALLOWED", "erasing reaches all salons: a token without a salon is accepted"));
+                    ProblemDetail.of(
+                            403, "NOT_ALLOWED", "erasing reaches all salons: a token without a salon is accepted"));
             return;
         }
-        desk.eraseClient(Answers.body(ctx, Reference.class).clientRef())
+        desk.eraseClient(Responses.body(ctx, Reference.class).clientRef())
                 .onSuccess(known -> {
                     if (known) ctx.response().setStatusCode(204).end();
-                    else Problems.send(ctx, unknown());
+                    else ProblemResponses.send(ctx, unknown());
                 })
                 .onFailure(ctx::fail);
     }
 
-    private static Problem unknown() {
-        return Problem.of(404, "CLIENT_UNKNOWN", "nothing is kept under this reference; write it as it was booked");
+    private static ProblemDetail unknown() {
+        return ProblemDetail.of(
+                404, "CLIENT_UNKNOWN", "nothing is kept under this reference; write it as it was booked");
     }
 }

@@ -5,19 +5,19 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import stirtide.planner.http.DayDesk.ClockReading;
+import stirtide.planner.http.DayOperations.ClockReading;
 
 /** Operations on the salon's clock. */
 final class ClockHandlers {
     /** Shorter than what an idle connection is granted, so that the answer still arrives. */
     private static final int LONGEST_SECONDS = 20;
 
-    private static final Declined ON_ITS_WAY =
-            Declined.notNow("the clock is on its way; send the same again to wait for its end");
+    private static final ApiException ON_ITS_WAY =
+            ApiException.notNow("the clock is on its way; send the same again to wait for its end");
 
-    private final DayDesk desk;
+    private final DayOperations desk;
 
-    ClockHandlers(DayDesk desk) {
+    ClockHandlers(DayOperations desk) {
         this.desk = desk;
     }
 
@@ -26,25 +26,26 @@ final class ClockHandlers {
     record Advance(Instant to) {}
 
     void showClock(RoutingContext ctx) {
-        Answers.json(ctx, 200, desk.clock());
+        Responses.json(ctx, 200, desk.clock());
     }
 
     void setClockRate(RoutingContext ctx) {
-        answer(ctx, desk.setRate(Answers.body(ctx, Rate.class).ratePermille()));
+        answer(ctx, desk.setRate(Responses.body(ctx, Rate.class).ratePermille()));
     }
 
     void advanceClock(RoutingContext ctx) {
-        desk.advance(Answers.body(ctx, Advance.class).to())
+        desk.advance(Responses.body(ctx, Advance.class).to())
                 .timeout(LONGEST_SECONDS, TimeUnit.SECONDS)
                 .onSuccess(reading -> answer(ctx, reading))
                 .onFailure(failed -> ctx.fail(failed instanceof TimeoutException ? ON_ITS_WAY : failed));
     }
 
     private static void answer(RoutingContext ctx, Optional<ClockReading> reading) {
-        if (reading.isPresent()) Answers.json(ctx, 200, reading.get());
+        if (reading.isPresent()) Responses.json(ctx, 200, reading.get());
         else
-            Problems.send(
+            ProblemResponses.send(
                     ctx,
-                    Problem.of(409, "CLOCK_NOT_DRIVEN", "this service runs on the wall clock, which nobody can drive"));
+                    ProblemDetail.of(
+                            409, "CLOCK_NOT_DRIVEN", "this service runs on the wall clock, which nobody can drive"));
     }
 }

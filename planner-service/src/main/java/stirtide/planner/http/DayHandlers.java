@@ -14,21 +14,21 @@ import stirtide.events.command.CommandResult;
 import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.events.day.StoredEvent;
 import stirtide.planner.access.Role;
-import stirtide.planner.http.DayDesk.CommandAnswer;
-import stirtide.planner.http.DayDesk.PourAnswer;
-import stirtide.planner.http.DayDesk.ShownDay;
+import stirtide.planner.http.DayOperations.CommandAnswer;
+import stirtide.planner.http.DayOperations.PourAnswer;
+import stirtide.planner.http.DayOperations.ShownDay;
 
 /** Operations on days. Bodies and parameters have passed the contract before they come here. */
 final class DayHandlers {
     private static final Pattern ENTITY_TAG = Pattern.compile("\"(\\d{1,18})\"");
     private static final int DEFAULT_LIMIT = 100;
 
-    private final Doorkeeper door;
-    private final DayDesk desk;
-    private final Feeds feeds;
-    private final WireTexts texts = new WireTexts();
+    private final AuthenticationHandler door;
+    private final DayOperations desk;
+    private final StreamRegistry feeds;
+    private final EventTextCache texts = new EventTextCache();
 
-    DayHandlers(Doorkeeper door, DayDesk desk, Feeds feeds) {
+    DayHandlers(AuthenticationHandler door, DayOperations desk, StreamRegistry feeds) {
         this.door = door;
         this.desk = desk;
         this.feeds = feeds;
@@ -36,10 +36,10 @@ final class DayHandlers {
 
     void listDays(RoutingContext ctx) {
         List<Known> days = desk.revisions().entrySet().stream()
-                .filter(day -> Doorkeeper.caller(ctx).sees(salon(day.getKey())))
+                .filter(day -> AuthenticationHandler.caller(ctx).sees(salon(day.getKey())))
                 .map(day -> new Known(day.getKey(), day.getValue()))
                 .toList();
-        Answers.json(ctx, 200, new DayList(days));
+        Responses.json(ctx, 200, new DayList(days));
     }
 
     record DayList(List<Known> days) {}
@@ -47,7 +47,7 @@ final class DayHandlers {
     record Known(String day, long revision) {}
 
     void openDay(RoutingContext ctx) {
-        CommandRequest request = Answers.body(ctx, CommandRequest.class);
+        CommandRequest request = Responses.body(ctx, CommandRequest.class);
         OpenDay open = (OpenDay) request.command();
         String day = open.setup().salon().salonId() + "/" + open.setup().date();
         if (!door.admitsCommand(ctx, "OpenDay", request.actor(), salon(day))) return;
@@ -57,7 +57,7 @@ final class DayHandlers {
     }
 
     void sendCommand(RoutingContext ctx) {
-        CommandRequest request = Answers.body(ctx, CommandRequest.class);
+        CommandRequest request = Responses.body(ctx, CommandRequest.class);
         String type = request.command().getClass().getSimpleName();
         if (!door.admitsCommand(ctx, type, request.actor(), ctx.pathParam("salonId"))) return;
         desk.command(day(ctx), request, ifMatch(ctx), role(ctx))
@@ -66,7 +66,7 @@ final class DayHandlers {
     }
 
     private static Optional<String> role(RoutingContext ctx) {
-        return Doorkeeper.caller(ctx).role().map(Role::word);
+        return AuthenticationHandler.caller(ctx).role().map(Role::word);
     }
 
     private static String salon(String day) {
@@ -75,28 +75,32 @@ final class DayHandlers {
 
     private static void answer(RoutingContext ctx, CommandAnswer answer, int freshStatus) {
         if (answer instanceof CommandAnswer.Done done) done(ctx, done.result(), freshStatus);
-        else Problems.send(ctx, problem(answer));
+        else ProblemResponses.send(ctx, problem(answer));
     }
 
     private static void done(RoutingContext ctx, CommandResult result, int freshStatus) {
         ctx.response().putHeader(HttpHeaders.ETAG, "\"" + result.lastRevision() + "\"");
-        Answers.json(ctx, result.repeated() ? 200 : freshStatus, result);
+        Responses.json(ctx, result.repeated() ? 200 : freshStatus, result);
     }
 
-    private static Problem problem(CommandAnswer answer) {
-        if (answer instanceof CommandAnswer.Refused refused) return Problem.of(409, refused.code(), refused.sentence());
-        if (answer instanceof CommandAnswer.Stale stale) return Problem.stale(stale.currentRevision());
+    private static ProblemDetail problem(CommandAnswer answer) {
+        if (answer instanceof CommandAnswer.Refused refused)
+            return ProblemDetail.of(409, refused.code(), refused.sentence());
+        if (answer instanceof CommandAnswer.Stale stale) return ProblemDetail.stale(stale.currentRevision());
         if (answer instanceof CommandAnswer.Reused)
-            return Problem.of(422, "COMMAND_ID_REUSED", "this command id belongs to another request; choose a new id");
+            return ProblemDetail.of(
+                    422, "COMMAND_ID_REUSED", "this command id belongs to another request; choose a new id");
         if (answer instanceof CommandAnswer.Unknown) return unknownDay();
-        if (answer instanceof CommandAnswer.ReadOnly) return Declined.readOnly().problem();
+        if (answer instanceof CommandAnswer.ReadOnly)
+            return ApiException.readOnly().problem();
         CommandAnswer.NotNow later = (CommandAnswer.NotNow) answer;
-        Declined why = later.full() ? Declined.full(later.sentence()) : Declined.notNow(later.sentence());
+        ApiException why = later.full() ? ApiException.full(later.sentence()) : ApiException.notNow(later.sentence());
         return why.problem();
     }
 
-    static Problem unknownDay() {
-        return Problem.of(404, "DAY_UNKNOWN", "this day was not opened; POST /days opens one, GET /days lists them");
+    static ProblemDetail unknownDay() {
+        return ProblemDetail.of(
+                404, "DAY_UNKNOWN", "this day was not opened; POST /days opens one, GET /days lists them");
     }
 
     void showDay(RoutingContext ctx) {
@@ -109,48 +113,49 @@ final class DayHandlers {
 
     private static void show(RoutingContext ctx, Optional<ShownDay> shown) {
         if (shown.isEmpty()) {
-            Problems.send(ctx, unknownDay());
+            ProblemResponses.send(ctx, unknownDay());
             return;
         }
         ctx.response().putHeader(HttpHeaders.ETAG, "\"" + shown.get().revision() + "\"");
-        Answers.text(ctx, 200, shown.get().json());
+        Responses.text(ctx, 200, shown.get().json());
     }
 
     void nextPour(RoutingContext ctx) {
         String poured = Optional.ofNullable(ctx.request().getParam("poured")).orElse("");
         PourAnswer answer = desk.nextPour(day(ctx), ctx.pathParam("bowl"), poured);
-        if (answer instanceof PourAnswer.Advised advised) Answers.text(ctx, 200, advised.json());
+        if (answer instanceof PourAnswer.Advised advised) Responses.text(ctx, 200, advised.json());
         else if (answer instanceof PourAnswer.Refused refused)
-            Problems.send(ctx, Problem.of(409, refused.code(), refused.sentence()));
-        else Problems.send(ctx, unknownDay());
+            ProblemResponses.send(ctx, ProblemDetail.of(409, refused.code(), refused.sentence()));
+        else ProblemResponses.send(ctx, unknownDay());
     }
 
     void followDay(RoutingContext ctx) {
         String day = day(ctx);
-        if (desk.show(day).isEmpty()) Problems.send(ctx, unknownDay());
+        if (desk.show(day).isEmpty()) ProblemResponses.send(ctx, unknownDay());
         else
             feeds.open(
                     ctx,
                     day,
                     door.stillGood(ctx),
-                    response -> new LiveFeed(desk, day, response, Doorkeeper.shown(ctx)));
+                    response -> new ViewStream(desk, day, response, AuthenticationHandler.shown(ctx)));
     }
 
     void readEvents(RoutingContext ctx) {
         String day = day(ctx);
         Optional<Long> newest = Optional.ofNullable(desk.revisions().get(day));
         if (newest.isEmpty()) {
-            Problems.send(ctx, unknownDay());
+            ProblemResponses.send(ctx, unknownDay());
             return;
         }
         long after = number(ctx.request().getHeader("last-event-id"))
                 .or(() -> number(ctx.request().getParam("after")))
                 .orElse(0L);
         if (after > newest.get()) {
-            Problems.send(
-                    ctx, Problem.of(409, "REVISION_UNKNOWN", "the newest revision of this day is " + newest.get()));
+            ProblemResponses.send(
+                    ctx,
+                    ProblemDetail.of(409, "REVISION_UNKNOWN", "the newest revision of this day is " + newest.get()));
         } else if (wantsStream(ctx)) {
-            feeds.open(ctx, day, door.stillGood(ctx), response -> new EventFeed(desk, day, after, texts, response));
+            feeds.open(ctx, day, door.stillGood(ctx), response -> new EventStream(desk, day, after, texts, response));
         } else {
             page(ctx, day, after);
         }
@@ -160,7 +165,7 @@ final class DayHandlers {
         int limit =
                 number(ctx.request().getParam("limit")).map(Math::toIntExact).orElse(DEFAULT_LIMIT);
         desk.events(day, after, limit)
-                .onSuccess(events -> Answers.raw(ctx, 200, Buffer.buffer(pageJson(day, after, events))))
+                .onSuccess(events -> Responses.raw(ctx, 200, Buffer.buffer(pageJson(day, after, events))))
                 .onFailure(ctx::fail);
     }
 

@@ -5,14 +5,14 @@ import io.vertx.ext.web.RoutingContext;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Optional;
-import stirtide.planner.http.DayDesk.ShownDay;
-import stirtide.planner.http.DayDesk.VisitsAnswer;
+import stirtide.planner.http.DayOperations.ShownDay;
+import stirtide.planner.http.DayOperations.VisitsAnswer;
 
 /** Grams, swatches and visits; asking changes nothing. Parameters have passed the contract before they come here. */
 final class GramsHandlers {
-    private final DayDesk desk;
+    private final DayOperations desk;
 
-    GramsHandlers(DayDesk desk) {
+    GramsHandlers(DayOperations desk) {
         this.desk = desk;
     }
 
@@ -26,11 +26,11 @@ final class GramsHandlers {
 
     private static void show(RoutingContext ctx, Optional<ShownDay> shown) {
         if (shown.isEmpty()) {
-            Problems.send(ctx, DayHandlers.unknownDay());
+            ProblemResponses.send(ctx, DayHandlers.unknownDay());
             return;
         }
         ctx.response().putHeader(HttpHeaders.ETAG, "\"" + shown.get().revision() + "\"");
-        Answers.text(ctx, 200, shown.get().json());
+        Responses.text(ctx, 200, shown.get().json());
     }
 
     void visits(RoutingContext ctx) {
@@ -39,10 +39,10 @@ final class GramsHandlers {
                 Integer.parseInt(ctx.pathParam("service")),
                 date(ctx, "first"),
                 date(ctx, "second"));
-        if (answer instanceof VisitsAnswer.Told told) Answers.text(ctx, 200, told.json());
+        if (answer instanceof VisitsAnswer.Told told) Responses.text(ctx, 200, told.json());
         else if (answer instanceof VisitsAnswer.Refused refused)
-            Problems.send(ctx, Problem.of(409, refused.code(), refused.sentence()));
-        else Problems.send(ctx, DayHandlers.unknownDay());
+            ProblemResponses.send(ctx, ProblemDetail.of(409, refused.code(), refused.sentence()));
+        else ProblemResponses.send(ctx, DayHandlers.unknownDay());
     }
 
     private static Optional<LocalDate> date(RoutingContext ctx, String name) {

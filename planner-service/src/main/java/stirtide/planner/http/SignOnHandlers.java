@@ -6,17 +6,17 @@ import io.vertx.ext.web.RoutingContext;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import stirtide.planner.access.Authenticator;
 import stirtide.planner.access.Caller;
-import stirtide.planner.access.CodeTry;
-import stirtide.planner.access.Gate;
+import stirtide.planner.access.CodeAttempt;
 import stirtide.planner.access.Role;
 
 /** A person signs on at a terminal with a short code, and off again. */
 final class SignOnHandlers {
     private final Vertx vertx;
-    private final Gate gate;
+    private final Authenticator gate;
 
-    SignOnHandlers(Vertx vertx, Gate gate) {
+    SignOnHandlers(Vertx vertx, Authenticator gate) {
         this.vertx = vertx;
         this.gate = gate;
     }
@@ -47,18 +47,19 @@ final class SignOnHandlers {
     }
 
     void show(RoutingContext ctx) {
-        Answers.json(ctx, 200, of(Doorkeeper.caller(ctx), Optional.empty()));
+        Responses.json(ctx, 200, of(AuthenticationHandler.caller(ctx), Optional.empty()));
     }
 
     void signOn(RoutingContext ctx) {
-        Caller terminal = Doorkeeper.caller(ctx);
+        Caller terminal = AuthenticationHandler.caller(ctx);
         if (terminal.role().isEmpty()) {
-            Problems.send(
-                    ctx, Problem.of(409, "NO_SIGN_ON", "this service knows no tokens: nobody has to sign on here"));
+            ProblemResponses.send(
+                    ctx,
+                    ProblemDetail.of(409, "NO_SIGN_ON", "this service knows no tokens: nobody has to sign on here"));
             return;
         }
-        Code typed = Answers.body(ctx, Code.class);
-        CodeTry tried = gate.tryCode(terminal, typed.personId(), typed.code());
+        Code typed = Responses.body(ctx, Code.class);
+        CodeAttempt tried = gate.tryCode(terminal, typed.personId(), typed.code());
         if (!tried.waiting().isZero()) answer(ctx, gate.signOn(tried, false));
         else
             vertx.executeBlocking(tried::right)
@@ -66,29 +67,30 @@ final class SignOnHandlers {
                     .onFailure(ctx::fail);
     }
 
-    private static void answer(RoutingContext ctx, Gate.SignOnAnswer answer) {
-        if (answer instanceof Gate.SignOnAnswer.Welcome welcome)
-            Answers.json(ctx, 201, of(welcome.caller(), Optional.of(welcome.token())));
-        else if (answer instanceof Gate.SignOnAnswer.Wrong wrong)
-            Problems.send(ctx, Problem.of(401, "SIGN_ON_WRONG", wrong.sentence()));
-        else locked(ctx, ((Gate.SignOnAnswer.Locked) answer).waiting());
+    private static void answer(RoutingContext ctx, Authenticator.SignOnAnswer answer) {
+        if (answer instanceof Authenticator.SignOnAnswer.Welcome welcome)
+            Responses.json(ctx, 201, of(welcome.caller(), Optional.of(welcome.token())));
+        else if (answer instanceof Authenticator.SignOnAnswer.Wrong wrong)
+            ProblemResponses.send(ctx, ProblemDetail.of(401, "SIGN_ON_WRONG", wrong.sentence()));
+        else locked(ctx, ((Authenticator.SignOnAnswer.Locked) answer).waiting());
     }
 
     private static void locked(RoutingContext ctx, Duration wait) {
         long seconds = wait.toSeconds() + 1;
         ctx.response().putHeader("retry-after", Long.toString(seconds));
-        Problems.send(
+        ProblemResponses.send(
                 ctx,
-                Problem.of(
+                ProblemDetail.of(
                         429,
                         "SIGN_ON_LOCKED",
                         "too many wrong codes; no code is looked at for " + seconds + " seconds"));
     }
 
     void signOff(RoutingContext ctx) {
-        Caller caller = Doorkeeper.caller(ctx);
+        Caller caller = AuthenticationHandler.caller(ctx);
         if (caller.terminal().isEmpty()) {
-            Problems.send(ctx, Problem.of(409, "NOT_SIGNED_ON", "only who signed on at a terminal can sign off"));
+            ProblemResponses.send(
+                    ctx, ProblemDetail.of(409, "NOT_SIGNED_ON", "only who signed on at a terminal can sign off"));
             return;
         }
         gate.signOff(caller);

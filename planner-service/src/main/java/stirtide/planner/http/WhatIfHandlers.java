@@ -3,14 +3,14 @@ package stirtide.planner.http;
 import io.vertx.ext.web.RoutingContext;
 import java.time.DateTimeException;
 import java.time.Instant;
-import stirtide.planner.whatif.WhatIfAnswer;
-import stirtide.planner.whatif.WhatIfQuestion;
+import stirtide.planner.planning.whatif.WhatIfAnswer;
+import stirtide.planner.planning.whatif.WhatIfQuestion;
 
 /** What would happen if; asking changes nothing. Parameters have passed the contract before they come here. */
 final class WhatIfHandlers {
-    private final DayDesk desk;
+    private final DayOperations desk;
 
-    WhatIfHandlers(DayDesk desk) {
+    WhatIfHandlers(DayOperations desk) {
         this.desk = desk;
     }
 
@@ -51,22 +51,24 @@ final class WhatIfHandlers {
     private void answer(RoutingContext ctx, WhatIfQuestion question) {
         desk.whatIf(DayHandlers.day(ctx), question)
                 .onSuccess(answer -> answer.ifPresentOrElse(
-                        told -> send(ctx, told), () -> Problems.send(ctx, DayHandlers.unknownDay())))
+                        told -> send(ctx, told), () -> ProblemResponses.send(ctx, DayHandlers.unknownDay())))
                 .onFailure(ctx::fail);
     }
 
     private static void send(RoutingContext ctx, WhatIfAnswer answer) {
-        if (answer instanceof WhatIfAnswer.Moves moves) Answers.json(ctx, 200, moves.advice());
-        if (answer instanceof WhatIfAnswer.WalkIn walkIn) Answers.json(ctx, 200, walkIn.advice());
-        if (answer instanceof WhatIfAnswer.ExtraAssistant extra) Answers.json(ctx, 200, extra.advice());
+        if (answer instanceof WhatIfAnswer.Moves moves) Responses.json(ctx, 200, moves.advice());
+        if (answer instanceof WhatIfAnswer.WalkIn walkIn) Responses.json(ctx, 200, walkIn.advice());
+        if (answer instanceof WhatIfAnswer.ExtraAssistant extra) Responses.json(ctx, 200, extra.advice());
         if (answer instanceof WhatIfAnswer.BrokenOff)
-            Problems.send(
+            ProblemResponses.send(
                     ctx,
-                    Declined.notNow("the planner found no answer in time; the day is large or much is asked at once")
+                    ApiException.notNow(
+                                    "the planner found no answer in time; the day is large or much is asked at once")
                             .problem());
         if (answer instanceof WhatIfAnswer.Refused refused)
-            Problems.send(
+            ProblemResponses.send(
                     ctx,
-                    Problem.of(409, refused.refusal().code(), refused.refusal().sentence()));
+                    ProblemDetail.of(
+                            409, refused.refusal().code(), refused.refusal().sentence()));
     }
 }

@@ -16,16 +16,16 @@ import stirtide.events.command.CommandRequest;
 import stirtide.events.command.CommandResult;
 import stirtide.events.command.DayCommand;
 import stirtide.events.json.ContractJson;
-import stirtide.planner.client.ClientKeys;
-import stirtide.planner.day.Day;
 import stirtide.planner.day.Decider;
-import stirtide.planner.day.Decision;
-import stirtide.planner.day.Facts;
-import stirtide.planner.day.Refusal;
-import stirtide.planner.http.DayDesk.CommandAnswer;
-import stirtide.planner.log.EventLog.Append;
-import stirtide.planner.log.EventLog.KnownCommand;
-import stirtide.planner.log.LogFailure;
+import stirtide.planner.day.state.CommandContext;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.day.state.Decision;
+import stirtide.planner.day.state.Refusal;
+import stirtide.planner.eventlog.EventLog.Append;
+import stirtide.planner.eventlog.EventLog.KnownCommand;
+import stirtide.planner.eventlog.LogFailure;
+import stirtide.planner.http.DayOperations.CommandAnswer;
+import stirtide.planner.privacy.ClientKeys;
 
 /** Carries out commands on a day, each exactly once. */
 final class CommandRunner {
@@ -37,9 +37,9 @@ final class CommandRunner {
     private static final Refusal DAY_FULL = new Refusal(
             "DAY_FULL", "This day holds " + MOST_EVENTS + " events, the most there may be. Accepted: closing the day.");
 
-    private final LogThread log;
+    private final AsyncEventLog log;
     private final SalonClock clock;
-    private final Meters meters;
+    private final ServiceMetrics meters;
     private final UnaryOperator<DayCommand> prepared;
     private final BiFunction<Day, DayCommand, Optional<Refusal>> objection;
 
@@ -48,9 +48,9 @@ final class CommandRunner {
      * @param objection what the rules of the files have against a command that the day itself accepts
      */
     CommandRunner(
-            LogThread log,
+            AsyncEventLog log,
             SalonClock clock,
-            Meters meters,
+            ServiceMetrics meters,
             UnaryOperator<DayCommand> prepared,
             BiFunction<Day, DayCommand, Optional<Refusal>> objection) {
         this.log = log;
@@ -60,7 +60,7 @@ final class CommandRunner {
         this.objection = objection;
     }
 
-    Future<CommandAnswer> run(DayKeeper keeper, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
+    Future<CommandAnswer> run(DayActor keeper, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
         if (keeper.busy())
             return Future.succeededFuture(new CommandAnswer.NotNow(false, "too much at once; try again"));
         long began = System.nanoTime();
@@ -73,7 +73,7 @@ final class CommandRunner {
 
     /** What was accepted before is answered before anything else: the day has moved on since, rightly. */
     private Future<CommandAnswer> runStep(
-            DayKeeper keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
+            DayActor keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
         return log.command(keeper.name(), request.commandId()).compose(known -> {
             if (known.isPresent()) return Future.succeededFuture(again(request, digest, known.get()));
             return log.readOnly().isPresent()
@@ -89,15 +89,15 @@ final class CommandRunner {
     }
 
     private Future<CommandAnswer> runFresh(
-            DayKeeper keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
+            DayActor keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
         Instant now = clock.now();
         return keeper.noteDue(now).compose(noted -> {
             long revision = keeper.day().revision();
             if (ifMatch.isPresent() && ifMatch.get() != revision)
                 return Future.succeededFuture(new CommandAnswer.Stale(revision));
             if (revision >= MOST_EVENTS && !(request.command() instanceof DayCommand.CloseDay)) return refuse(DAY_FULL);
-            Decision decision =
-                    Decider.decide(keeper.day(), prepared.apply(request.command()), new Facts(now, request.actor()));
+            Decision decision = Decider.decide(
+                    keeper.day(), prepared.apply(request.command()), new CommandContext(now, request.actor()));
             if (decision instanceof Decision.Refused refused) return refuse(refused.refusal());
             Optional<Refusal> against = objection.apply(keeper.day(), request.command());
             if (against.isPresent()) return refuse(against.get());

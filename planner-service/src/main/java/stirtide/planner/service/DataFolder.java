@@ -1,13 +1,13 @@
 package stirtide.planner.service;
 
 import java.io.IOException;
-import stirtide.planner.client.ClientKeys;
-import stirtide.planner.log.EventLog;
-import stirtide.planner.log.LogFailure;
-import stirtide.planner.log.SqliteEventLog;
+import stirtide.planner.eventlog.EventLog;
+import stirtide.planner.eventlog.LogFailure;
+import stirtide.planner.eventlog.SqliteEventLog;
+import stirtide.planner.privacy.ClientKeys;
 
 /** What the data folder holds, opened: the log, the keys of clients, what is kept of days that are over. */
-record DataFolder(SqliteEventLog log, ClientKeys clients, RestingFile restingDays) {
+record DataFolder(SqliteEventLog log, ClientKeys clients, ClosedDayCache restingDays) {
     /**
      * Takes and opens it; waits for the disk.
      *
@@ -16,7 +16,7 @@ record DataFolder(SqliteEventLog log, ClientKeys clients, RestingFile restingDay
      */
     static DataFolder open(Settings settings) {
         SqliteEventLog log = SqliteEventLog.openToServe(settings.data());
-        return new DataFolder(log, clients(settings, log), new RestingFile(settings.data()));
+        return new DataFolder(log, clients(settings, log), new ClosedDayCache(settings.data()));
     }
 
     private static ClientKeys clients(Settings settings, EventLog log) {

@@ -3,8 +3,8 @@ package stirtide.planner.service;
 import java.util.Optional;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand.OpenDay;
-import stirtide.planner.files.FolderAnswer;
-import stirtide.planner.files.SalonFolder;
+import stirtide.planner.salonfiles.FolderResult;
+import stirtide.planner.salonfiles.SalonFolder;
 
 /** The command that opens the day whose files were named at start. */
 final class DayOpening {
@@ -20,10 +20,10 @@ final class DayOpening {
      */
     static Optional<CommandRequest> read(Settings settings) {
         if (settings.salon().isEmpty()) return Optional.empty();
-        FolderAnswer answer = SalonFolder.read(settings.salon().get(), settings.date());
-        if (answer instanceof FolderAnswer.Rejected rejected)
+        FolderResult answer = SalonFolder.read(settings.salon().get(), settings.date());
+        if (answer instanceof FolderResult.Rejected rejected)
             throw new StartFailure(StartFailure.BAD_INPUT, String.join("\n", rejected.lines()));
-        FolderAnswer.Read read = (FolderAnswer.Read) answer;
+        FolderResult.Read read = (FolderResult.Read) answer;
         return Optional.of(new CommandRequest(COMMAND_ID, ACTOR, new OpenDay(read.setup(), read.bookings())));
     }
 

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import stirtide.events.plan.Plan;
-import stirtide.planner.day.Day;
-import stirtide.planner.day.PlanQuestions;
-import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.day.question.PlanQuestions;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.planning.search.PlanQuestion;
 
 /**
  * Has plans of one day drawn beside its work, in two steps: after every event that matters a first plan at once, then a
@@ -18,33 +18,33 @@ import stirtide.planner.plan.PlanQuestion;
  * the context of its day; only drawing is elsewhere.
  */
 final class PlanRunner {
-    private final Drawing drawing;
-    private final PlanLane first;
-    private final PlanLane better;
+    private final PlanningExecutor drawing;
+    private final PlanJobQueue first;
+    private final PlanJobQueue better;
     private final List<Waiting> waiting = new ArrayList<>();
     private Optional<PlanQuestion> asked = Optional.empty();
 
     private record Waiting(BooleanSupplier over, Promise<Void> promise) {}
 
-    PlanRunner(Vertx vertx, DayKeeper keeper, Drawing drawing) {
+    PlanRunner(Vertx vertx, DayActor keeper, PlanningExecutor drawing) {
         this.drawing = drawing;
-        this.first = new PlanLane(vertx, keeper, this::firstWanted, this::wake);
-        this.better = new PlanLane(vertx, keeper, this::betterWanted, this::wake);
+        this.first = new PlanJobQueue(vertx, keeper, this::firstWanted, this::wake);
+        this.better = new PlanJobQueue(vertx, keeper, this::betterWanted, this::wake);
         keeper.listen(this::wake);
     }
 
-    private Optional<PlanLane.Task> firstWanted(Day day) {
+    private Optional<PlanJobQueue.Task> firstWanted(Day day) {
         return PlanQuestions.of(day)
-                .map(question -> new PlanLane.Task(question.basedOnRevision(), question.asOf(), outdated -> {
+                .map(question -> new PlanJobQueue.Task(question.basedOnRevision(), question.asOf(), outdated -> {
                     asked = Optional.of(question);
                     return drawing.first(question);
                 }));
     }
 
-    private Optional<PlanLane.Task> betterWanted(Day day) {
+    private Optional<PlanJobQueue.Task> betterWanted(Day day) {
         if (!day.betterPlanSought()) return Optional.empty();
         Plan plan = day.plan().orElseThrow();
-        return Optional.of(new PlanLane.Task(plan.basedOnRevision(), plan.asOf(), outdated -> {
+        return Optional.of(new PlanJobQueue.Task(plan.basedOnRevision(), plan.asOf(), outdated -> {
             Optional<PlanQuestion> known =
                     asked.filter(question -> question.basedOnRevision() == plan.basedOnRevision());
             // After a restart the question is not known any more, but the events tell it.

@@ -21,9 +21,9 @@ import java.util.concurrent.TimeoutException;
 import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.json.ContractJson;
-import stirtide.planner.http.Door;
-import stirtide.planner.http.HttpEdge;
-import stirtide.planner.log.LogFailure;
+import stirtide.planner.eventlog.LogFailure;
+import stirtide.planner.http.HttpSecurity;
+import stirtide.planner.http.HttpServers;
 
 /** The service, running in this process until it is closed. */
 public final class PlannerService implements AutoCloseable {
@@ -47,12 +47,12 @@ public final class PlannerService implements AutoCloseable {
      */
     public static PlannerService start(Settings settings) {
         Optional<CommandRequest> opening = DayOpening.read(settings);
-        Door door = Exposure.door(settings);
+        HttpSecurity door = ExposureCheck.door(settings);
         // Before several threads ask for it.
         LoggerFactory.getILoggerFactory();
         // Opening the log, reading the contract and what Vert.x does at its start take a third of a start each.
-        CompletableFuture<DataFolder> folder = StartPiece.begin("open-log", () -> DataFolder.open(settings));
-        CompletableFuture<OpenAPIContract> contract = StartPiece.begin("read-contract", HttpEdge::contract);
+        CompletableFuture<DataFolder> folder = StartupTask.begin("open-log", () -> DataFolder.open(settings));
+        CompletableFuture<OpenAPIContract> contract = StartupTask.begin("read-contract", HttpServers::contract);
         PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
         // Both servers would register the same; "stirtide.connections" tells of the one that matters.
         registry.config().meterFilter(MeterFilter.denyNameStartsWith("vertx.http.server.active"));

@@ -14,19 +14,19 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
-import stirtide.planner.errand.ErrandDoor;
-import stirtide.planner.http.DayDesk.CommandAnswer;
-import stirtide.planner.http.Door;
-import stirtide.planner.http.HttpEdge;
+import stirtide.planner.admin.AdminServer;
+import stirtide.planner.eventlog.EventLog;
+import stirtide.planner.http.DayOperations.CommandAnswer;
+import stirtide.planner.http.HttpSecurity;
+import stirtide.planner.http.HttpServers;
 import stirtide.planner.http.Readiness;
-import stirtide.planner.log.EventLog;
 
 /** Everything that runs on the service's one context. */
 final class ServiceVerticle extends VerticleBase {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.service");
 
     private final Settings settings;
-    private final Door door;
+    private final HttpSecurity door;
     private final CompletableFuture<DataFolder> folder;
     private final CompletableFuture<OpenAPIContract> contract;
     private final PrometheusMeterRegistry registry;
@@ -35,13 +35,13 @@ final class ServiceVerticle extends VerticleBase {
     private volatile long newestRevisions;
     private volatile int knownDays;
     private volatile @Nullable EventLog log;
-    private volatile @Nullable HttpEdge edge;
-    private @Nullable DayRoom room;
-    private @Nullable ErrandDoor errands;
+    private volatile @Nullable HttpServers edge;
+    private @Nullable DayService room;
+    private @Nullable AdminServer errands;
 
     ServiceVerticle(
             Settings settings,
-            Door door,
+            HttpSecurity door,
             CompletableFuture<DataFolder> folder,
             CompletableFuture<OpenAPIContract> contract,
             PrometheusMeterRegistry registry,
@@ -55,7 +55,7 @@ final class ServiceVerticle extends VerticleBase {
     }
 
     /** The servers, once started. */
-    HttpEdge edge() {
+    HttpServers edge() {
         return Objects.requireNonNull(edge, "asked before the start was over");
     }
 
@@ -66,15 +66,16 @@ final class ServiceVerticle extends VerticleBase {
 
     private Future<?> serve(DataFolder opened) {
         log = opened.log();
-        Meters meters = new Meters(registry);
-        LogThread logThread = new LogThread(vertx, opened.log(), meters.append());
-        Drawing drawing = Drawing.of(vertx, settings.planRounds(), meters);
-        DayRoom days = new DayRoom(vertx, logThread, opened.restingDays(), clock(), drawing, meters, opened.clients());
+        ServiceMetrics meters = new ServiceMetrics(registry);
+        AsyncEventLog logThread = new AsyncEventLog(vertx, opened.log(), meters.append());
+        PlanningExecutor drawing = PlanningExecutor.of(vertx, settings.planRounds(), meters);
+        DayService days =
+                new DayService(vertx, logThread, opened.restingDays(), clock(), drawing, meters, opened.clients());
         room = days;
         measure(days);
         return days.resume()
                 .compose(resumed -> open(days))
-                .compose(shown -> HttpEdge.start(
+                .compose(shown -> HttpServers.start(
                         vertx,
                         address(),
                         door,
@@ -84,20 +85,20 @@ final class ServiceVerticle extends VerticleBase {
                         Future.fromCompletionStage(contract, context)))
                 .onSuccess(started -> {
                     edge = started;
-                    openErrands(new ErrandDesk(context, logThread, opened.log(), days));
+                    openErrands(new AdminRequests(context, logThread, opened.log(), days));
                     ready = true;
                     days.check().onFailure(failed -> LOG.warn("closed days are not verified: {}", failed.getMessage()));
                 });
     }
 
-    private void measure(DayRoom days) {
+    private void measure(DayService days) {
         Gauge.builder("stirtide.events", () -> newestRevisions)
                 .description("Events in the log, all days together")
                 .register(registry);
         Gauge.builder("stirtide.days", () -> knownDays)
                 .description("Days in the log")
                 .register(registry);
-        Gauge.builder("stirtide.days.whole", days, DayRoom::whole)
+        Gauge.builder("stirtide.days.whole", days, DayService::whole)
                 .description("Days whole in memory; the others are read when somebody asks")
                 .register(registry);
         Gauge.builder("stirtide.storing", () -> state() == Readiness.READY ? 1 : 0)
@@ -111,9 +112,9 @@ final class ServiceVerticle extends VerticleBase {
     }
 
     /** Not every place takes a socket; without one the care command waits for a stopped service. */
-    private void openErrands(ErrandDesk desk) {
+    private void openErrands(AdminRequests desk) {
         try {
-            errands = ErrandDoor.open(settings.data().toAbsolutePath(), desk::answer);
+            errands = AdminServer.open(settings.data().toAbsolutePath(), desk::answer);
         } catch (IOException noSocket) {
             LOG.warn("no backups while running, the data folder takes no socket: {}", noSocket.getMessage());
         }
@@ -131,11 +132,11 @@ final class ServiceVerticle extends VerticleBase {
                 .orElseGet(WallClock::new);
     }
 
-    private HttpEdge.Address address() {
-        return new HttpEdge.Address(settings.host(), settings.port(), settings.managementPort());
+    private HttpServers.Address address() {
+        return new HttpServers.Address(settings.host(), settings.port(), settings.managementPort());
     }
 
-    private Future<Void> open(DayRoom days) {
+    private Future<Void> open(DayService days) {
         if (opening.isEmpty() || days.readOnly().isPresent()) return Future.succeededFuture();
         String day = DayOpening.day(opening.get());
         if (days.revisions().containsKey(day)) {

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
-import stirtide.planner.http.Door;
+import stirtide.planner.http.HttpSecurity;
 
 /**
  * How the service is to run.
@@ -30,7 +30,7 @@ public record Settings(
         Optional<Instant> drivenFrom,
         int ratePermille,
         int planRounds,
-        Optional<Door.Encryption> encryption) {
+        Optional<HttpSecurity.Encryption> encryption) {
     /** The address the service binds to when none is named. */
     public static final String LOOPBACK = "127.0.0.1";
 
@@ -80,7 +80,7 @@ public record Settings(
     }
 
     /** The same on another address, encrypted. */
-    public Settings withAddress(String address, Door.Encryption files) {
+    public Settings withAddress(String address, HttpSecurity.Encryption files) {
         return new Settings(
                 data,
                 address,

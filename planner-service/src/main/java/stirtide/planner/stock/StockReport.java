@@ -7,11 +7,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import stirtide.events.day.BowlFormula;
-import stirtide.events.day.DeveloperPart;
+import stirtide.events.formula.BowlFormula;
+import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.DaySetup;
-import stirtide.planner.formula.Figures;
+import stirtide.mixing.text.AmountText;
 
 /** What the bowls of a plan need against what is on the shelf. */
 public final class StockReport {
@@ -47,7 +47,7 @@ public final class StockReport {
         setup.developers()
                 .forEach(product -> lines.add(report.line(
                         product.developerId(),
-                        product.name() + ", " + Figures.strength(product.strengthHundredths()),
+                        product.name() + ", " + AmountText.strength(product.strengthHundredths()),
                         product.packMilligrams(),
                         onShelf(product.developerId(), product.countedMilligrams(), setup, events),
                         weighed(product.developerId(), events))));
@@ -103,9 +103,9 @@ public final class StockReport {
     }
 
     private String words(String name, long needed, Optional<Long> onShelf, Optional<Instant> runsOut, int packsToBuy) {
-        String start = name + ": the plan needs " + Figures.grams(needed);
+        String start = name + ": the plan needs " + AmountText.grams(needed);
         if (onShelf.isEmpty()) return start + ", nobody has counted it";
-        String shelf = start + ", " + Figures.grams(onShelf.get()) + " on the shelf";
+        String shelf = start + ", " + AmountText.grams(onShelf.get()) + " on the shelf";
         String out = runsOut.map(at -> ", not enough from the bowl of " + CLOCK.format(at.atZone(zone)) + " on")
                 .orElse("");
         String buy =

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import stirtide.planner.formula.Figures;
+import stirtide.mixing.text.AmountText;
 
 /** Compares the ratios of one lightener by the swatches a salon has tested. */
 public final class SwatchLog {
@@ -60,7 +60,7 @@ public final class SwatchLog {
         IntSummaryStatistics lift = group.stream().mapToInt(Swatch::liftTenths).summaryStatistics();
         int mean = (int) Math.round(lift.getAverage() * 10);
         Optional<Integer> spread = spread(group, lift.getAverage());
-        String sentence = Figures.ratio(key.ratio()) + " with " + Figures.strength(key.strength()) + " for "
+        String sentence = AmountText.ratio(key.ratio()) + " with " + AmountText.strength(key.strength()) + " for "
                 + key.minutes() + " min lifted " + levels(mean) + range(lift) + ", " + group.size()
                 + (group.size() == 1 ? " swatch" : " swatches")
                 + (group.size() < FEW ? " only" : "");

@@ -26,14 +26,14 @@ class SampleAgainstCertifiedValuesTest {
                 .toArray();
     }
 
-    private static double deviation(Sample sample) {
+    private static double deviation(WeightedSample sample) {
         return Math.sqrt(sample.squares() / (sample.weight() - 1));
     }
 
     /** Certified to 15 digits; the values themselves are rounded to doubles, so 1e-12 is asked of the deviation. */
     @Test
     void mavro_has_the_certified_mean_and_deviation() {
-        Sample sample = Sample.of(values(MAVRO, 2.0, 1e-5));
+        WeightedSample sample = WeightedSample.of(values(MAVRO, 2.0, 1e-5));
         assertThat(sample.weight()).isEqualTo(50);
         assertThat(sample.mean()).isCloseTo(2.001856, within(1e-14));
         assertThat(deviation(sample)).isCloseTo(0.000429123454003053, within(1e-14));
@@ -41,7 +41,7 @@ class SampleAgainstCertifiedValuesTest {
 
     @Test
     void michelso_has_the_certified_mean_and_deviation() {
-        Sample sample = Sample.of(values(MICHELSO, 299.0, 0.01));
+        WeightedSample sample = WeightedSample.of(values(MICHELSO, 299.0, 0.01));
         assertThat(sample.weight()).isEqualTo(100);
         assertThat(sample.mean()).isCloseTo(299.8524, within(1e-12));
         assertThat(deviation(sample)).isCloseTo(0.0790105478190518, within(1e-12));
@@ -49,7 +49,7 @@ class SampleAgainstCertifiedValuesTest {
 
     @Test
     void numacc1_is_exact() {
-        Sample sample = Sample.of(10000001, 10000003, 10000002);
+        WeightedSample sample = WeightedSample.of(10000001, 10000003, 10000002);
         assertThat(sample.mean()).isEqualTo(10000002);
         assertThat(deviation(sample)).isEqualTo(1);
     }
@@ -64,7 +64,7 @@ class SampleAgainstCertifiedValuesTest {
         double[] values = new double[1001];
         values[0] = base + 0.2;
         for (int i = 1; i < values.length; i++) values[i] = base + (i % 2 == 1 ? 0.1 : 0.3);
-        Sample sample = Sample.of(values);
+        WeightedSample sample = WeightedSample.of(values);
         assertThat(sample.mean()).isCloseTo(base + 0.2, within(meanTolerance));
         assertThat(deviation(sample)).isCloseTo(0.1, within(deviationTolerance));
     }

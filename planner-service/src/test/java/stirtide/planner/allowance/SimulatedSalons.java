@@ -105,7 +105,7 @@ public final class SimulatedSalons {
                         - salon.leftOverGrams(
                                 salon.allowance(visitsSeen, settings).plannedMilligrams()))
                 .toArray();
-        Sample sample = Sample.of(saved);
+        WeightedSample sample = WeightedSample.of(saved);
         double deviation = Math.sqrt(sample.squares() / (saved.length - 1));
         return new double[] {sample.mean(), 1.96 * deviation / Math.sqrt(saved.length)};
     }

@@ -24,7 +24,7 @@ class UpdateAgainstPublishedValuesTest {
      */
     @Test
     void tap_water_gives_the_printed_posterior() {
-        Sample sample = Sample.of(TAP_WATER);
+        WeightedSample sample = WeightedSample.of(TAP_WATER);
         assertThat(sample.mean()).isCloseTo(55.523928571428584, within(1e-12));
         assertThat(sample.squares() / 27).isCloseTo(540.7478691798941, within(1e-10));
         NormalInverseGamma after = new NormalInverseGamma(35, 25, 24, 156.25).updated(sample);
@@ -37,7 +37,7 @@ class UpdateAgainstPublishedValuesTest {
     /** Same source; P(Y > 80) is printed as approximately 0.06, the digits beyond are computed. */
     @Test
     void tap_water_gives_the_printed_prediction() {
-        NormalInverseGamma after = new NormalInverseGamma(35, 25, 24, 156.25).updated(Sample.of(TAP_WATER));
+        NormalInverseGamma after = new NormalInverseGamma(35, 25, 24, 156.25).updated(WeightedSample.of(TAP_WATER));
         assertThat(after.predictiveScale()).isCloseTo(21.646117891348, within(1e-11));
         assertThat(after.meanQuantile(0.025)).isCloseTo(39.93192385, within(5e-9));
         assertThat(after.meanQuantile(0.975)).isCloseTo(51.75373652, within(5e-9));
@@ -59,9 +59,9 @@ class UpdateAgainstPublishedValuesTest {
      */
     @Test
     void midge_wings_give_the_printed_posterior_and_prediction() {
-        NormalInverseGamma after = new NormalInverseGamma(1.9, 1, 1, 0.01).updated(Sample.of(MIDGE));
-        assertThat(Sample.of(MIDGE).mean()).isCloseTo(1.8044444444444447, within(1e-14));
-        assertThat(Sample.of(MIDGE).squares() / 8).isCloseTo(0.016877777777777787, within(1e-14));
+        NormalInverseGamma after = new NormalInverseGamma(1.9, 1, 1, 0.01).updated(WeightedSample.of(MIDGE));
+        assertThat(WeightedSample.of(MIDGE).mean()).isCloseTo(1.8044444444444447, within(1e-14));
+        assertThat(WeightedSample.of(MIDGE).squares() / 8).isCloseTo(0.016877777777777787, within(1e-14));
         assertThat(after.weight()).isEqualTo(10);
         assertThat(after.freedom()).isEqualTo(10);
         // alpha = v / 2 and beta = v s2 / 2 of the other notation (Murphy, Conjugate Bayesian analysis, 2007; from
@@ -82,9 +82,9 @@ class UpdateAgainstPublishedValuesTest {
     /** Two visits at once or one after the other teach the same: follows from the update formulas. */
     @Test
     void updates_one_by_one_and_at_once_agree() {
-        NormalInverseGamma once = new NormalInverseGamma(1.9, 1, 1, 0.01).updated(Sample.of(MIDGE));
+        NormalInverseGamma once = new NormalInverseGamma(1.9, 1, 1, 0.01).updated(WeightedSample.of(MIDGE));
         NormalInverseGamma step = new NormalInverseGamma(1.9, 1, 1, 0.01);
-        for (double wing : MIDGE) step = step.updated(Sample.of(wing));
+        for (double wing : MIDGE) step = step.updated(WeightedSample.of(wing));
         assertThat(step.mean()).isCloseTo(once.mean(), within(1e-13));
         assertThat(step.variance()).isCloseTo(once.variance(), within(1e-13));
     }

@@ -4,21 +4,22 @@ import java.util.List;
 import stirtide.events.command.DayCommand.BeginBatch;
 import stirtide.events.command.DayCommand.DivideBatch;
 import stirtide.events.command.DayCommand.WeighBatch;
-import stirtide.events.day.BowlFormula;
 import stirtide.events.day.DayEvent;
-import stirtide.events.day.DeveloperPart;
 import stirtide.events.day.StoredEvent;
+import stirtide.events.formula.BowlFormula;
+import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBatch.Share;
+import stirtide.planner.day.state.BowlState;
 
 /** A day with a pair that may be one mix: bowls 1a and 2a, 40 g and 80 g together, 66 g and 54 g apart. */
 public final class BatchScene {
     private BatchScene() {}
 
-    static final BowlFormula WHOLE = new BowlFormula(
+    public static final BowlFormula WHOLE = new BowlFormula(
             "cloudlift", 40_000, List.of(new DeveloperPart("dev-9", 80_000)), 900, 2000, 1500, 2500, 1992, 2008);
 
-    static PlannedBatch batch(String mixStart) {
+    public static PlannedBatch batch(String mixStart) {
         var start = Given.at(mixStart);
         return new PlannedBatch(
                 List.of(new Share("1a", "M", 66_000), new Share("2a", "M", 54_000)),
@@ -37,7 +38,7 @@ public final class BatchScene {
         return show(Scene.open(Given.booking("one", "foils", 1, "10:00"), Given.booking("two", "full", 2, "10:05")));
     }
 
-    static Scene show(Scene scene) {
+    public static Scene show(Scene scene) {
         var plan = Given.plan(
                         scene.day.revision(),
                         scene.day.time(),
@@ -62,15 +63,15 @@ public final class BatchScene {
         return weighed().does(new DivideBatch("1a", 54_000));
     }
 
-    static BeginBatch begin() {
+    public static BeginBatch begin() {
         return new BeginBatch(List.of("1a", "2a"), "bo");
     }
 
-    static WeighBatch weigh(int lightener, int developer) {
+    public static WeighBatch weigh(int lightener, int developer) {
         return new WeighBatch("1a", lightener, List.of(new DeveloperPart("dev-9", developer)));
     }
 
-    static BowlState bowl(Scene scene, String id) {
+    public static BowlState bowl(Scene scene, String id) {
         return scene.day.bowl(id).orElseThrow();
     }
 }

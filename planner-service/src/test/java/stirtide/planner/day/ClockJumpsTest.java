@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stirtide.events.command.DayCommand.RecordLevels;
 import stirtide.events.day.StoredEvent;
+import stirtide.planner.day.state.Day;
 
 /** A wall clock that is set an hour forward and back again and again, as somebody who corrects it may do. */
 class ClockJumpsTest {

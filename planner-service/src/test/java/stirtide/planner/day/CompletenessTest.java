@@ -11,12 +11,14 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.day.BatchShare;
 import stirtide.events.day.ClientTests;
 import stirtide.events.day.DayEvent;
-import stirtide.events.day.DeveloperPart;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.day.StoredEvent;
+import stirtide.events.formula.DeveloperPart;
 import stirtide.events.setup.MixStrip;
 import stirtide.events.setup.SetupPiece;
 import stirtide.events.setup.SwatchTest;
+import stirtide.planner.day.state.CommandContext;
+import stirtide.planner.day.state.Day;
 
 /** No command and no event is forgotten: what the compiler does not check at this release of Java. */
 class CompletenessTest {
@@ -117,7 +119,7 @@ class CompletenessTest {
     @ParameterizedTest
     @MethodSource("commands")
     void every_command_gets_an_answer(DayCommand command) {
-        var facts = new Facts(Given.at("09:55"), "ilka");
+        var facts = new CommandContext(Given.at("09:55"), "ilka");
         assertThat(Decider.decide(Day.UNOPENED, command, facts)).isNotNull();
         assertThat(Decider.decide(Scene.begun().day, command, facts)).isNotNull();
     }
@@ -128,7 +130,7 @@ class CompletenessTest {
         var day = dayBefore(event);
         var stored = new StoredEvent("e", Given.DAY, day.revision() + 1, Given.at("09:55"), "ilka", "c-9", event);
         assertThat(Evolver.evolve(day, stored).revision()).isEqualTo(day.revision() + 1);
-        assertThat(ActionWords.of(event)).isNotBlank();
+        assertThat(ActionText.of(event)).isNotBlank();
     }
 
     private static Day dayBefore(DayEvent event) {

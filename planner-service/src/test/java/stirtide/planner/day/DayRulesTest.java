@@ -18,6 +18,8 @@ import stirtide.events.day.DayEvent.DayClosed;
 import stirtide.events.day.DayEvent.ShiftChanged;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.setup.Span;
+import stirtide.planner.day.question.PlanQuestions;
+import stirtide.planner.day.setup.People;
 
 class DayRulesTest {
     @Test

@@ -11,7 +11,8 @@ import stirtide.events.day.DayEvent.PlanDrawn;
 import stirtide.events.day.DayEvent.PlanKept;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.plan.Plan;
-import stirtide.planner.plan.PlanQuestion;
+import stirtide.planner.day.question.PlanQuestions;
+import stirtide.planner.planning.search.PlanQuestion;
 
 /** A day whose plan on show is a first one: which question the better one answers, and until when it is wanted. */
 class FirstPlanTest {

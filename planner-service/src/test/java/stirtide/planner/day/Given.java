@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import stirtide.events.day.Booking;
-import stirtide.events.day.BowlFormula;
 import stirtide.events.day.ClientTests;
-import stirtide.events.day.DeveloperPart;
+import stirtide.events.formula.BowlFormula;
+import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.BowlSize;
@@ -23,6 +23,7 @@ import stirtide.events.setup.Person;
 import stirtide.events.setup.Salon;
 import stirtide.events.setup.Scale;
 import stirtide.events.setup.Span;
+import stirtide.planner.day.state.BowlIds;
 
 /** The invented salon of the tests of a day. All times are UTC, so 10:05 in a test is 10:05 on its clock. */
 public final class Given {

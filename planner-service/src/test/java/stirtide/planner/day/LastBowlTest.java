@@ -16,10 +16,12 @@ import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.UseHistory;
 import stirtide.events.setup.UseHistory.PastUse;
 import stirtide.planner.check.PlanChecker;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.PlanQuestion.RunTask;
-import stirtide.planner.plan.PlanQuestion.ZoneTask;
-import stirtide.planner.plan.Planner;
+import stirtide.planner.day.question.PlanQuestions;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion.RunTask;
+import stirtide.planner.planning.search.PlanQuestion.ZoneTask;
+import stirtide.planner.planning.search.Planner;
 
 /** What allowances add for safety rides on the last bowl of a run and follows what was really used. */
 class LastBowlTest {

@@ -16,11 +16,17 @@ import stirtide.events.setup.Salon;
 import stirtide.events.setup.UseHistory;
 import stirtide.events.setup.UseHistory.PastUse;
 import stirtide.planner.allowance.Allowance;
+import stirtide.planner.day.allowance.ZoneGrams;
+import stirtide.planner.day.history.CarriedDay;
+import stirtide.planner.day.history.PastUses;
+import stirtide.planner.day.question.PlanQuestions;
+import stirtide.planner.day.state.Bookings;
+import stirtide.planner.day.state.Day;
 
-class LearnedDayTest {
+public class LearnedDayTest {
     private static final int BASE = 40_000;
 
-    static DaySetup withManager() {
+    public static DaySetup withManager() {
         var plain = Given.setup();
         var salon = plain.salon();
         var people = new ArrayList<>(salon.people());
@@ -129,12 +135,12 @@ class LearnedDayTest {
         var later = Given.setup();
         var next = new DaySetup(
                 Given.DATE.plusDays(7), later.salon(), later.developers(), later.directions(), later.menu());
-        assertThat(PastUses.learned(next, Optional.of(earlier), List.of(PastDay.of(earlier)), 1, List.of())
+        assertThat(PastUses.learned(next, Optional.of(earlier), List.of(CarriedDay.of(earlier)), 1, List.of())
                         .history()
                         .orElseThrow()
                         .uses())
                 .hasSize(1);
-        assertThat(PastUses.learned(later, Optional.of(earlier), List.of(PastDay.of(earlier)), 10, List.of())
+        assertThat(PastUses.learned(later, Optional.of(earlier), List.of(CarriedDay.of(earlier)), 10, List.of())
                         .history())
                 .isEmpty();
     }

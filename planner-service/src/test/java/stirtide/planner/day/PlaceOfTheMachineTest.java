@@ -11,7 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.CloudEvent;
 import stirtide.events.json.ContractJson;
-import stirtide.planner.view.DayViews;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.views.DayViews;
 
 /** The same log gives the same view, byte for byte, wherever the machine stands and whatever language it speaks. */
 class PlaceOfTheMachineTest {

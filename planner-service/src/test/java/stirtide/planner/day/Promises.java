@@ -3,7 +3,15 @@ package stirtide.planner.day;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
-import stirtide.planner.view.DayViews;
+import stirtide.planner.day.bowl.BowlBalance;
+import stirtide.planner.day.question.PlanQuestions;
+import stirtide.planner.day.state.BatchState;
+import stirtide.planner.day.state.Bookings;
+import stirtide.planner.day.state.BowlIds;
+import stirtide.planner.day.state.BowlState;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.day.state.ServiceState;
+import stirtide.planner.views.DayViews;
 
 /** What holds on every day at every moment. */
 final class Promises {

@@ -8,9 +8,12 @@ import java.util.random.RandomGenerator;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.Booking;
 import stirtide.events.day.DayEvent;
-import stirtide.events.day.DeveloperPart;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.day.StoredEvent;
+import stirtide.events.formula.DeveloperPart;
+import stirtide.planner.day.question.PlanQuestions;
+import stirtide.planner.day.state.BowlState;
+import stirtide.planner.day.state.Decision;
 
 /** Plays a day of commands by chance: most of them sensible, many of them not. The same seed plays the same day. */
 public final class RandomDay {

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.CloudEvent;
+import stirtide.planner.day.state.Day;
 
 /**
  * Days of commands by chance, 1,000 and more in all. Whatever is asked in whatever order, the day keeps what it

@@ -23,11 +23,17 @@ import stirtide.events.setup.Salon;
 import stirtide.events.setup.SalonMemory;
 import stirtide.events.setup.Scale;
 import stirtide.events.setup.UseHistory;
-import stirtide.planner.memory.LastTime;
-import stirtide.planner.memory.Repeat;
-import stirtide.planner.memory.SideBySide;
-import stirtide.planner.memory.ZoneRepeat.Answer;
-import stirtide.planner.view.VisitsViews;
+import stirtide.planner.day.history.CarriedDay;
+import stirtide.planner.day.history.CarriedHistory;
+import stirtide.planner.day.history.PastUses;
+import stirtide.planner.day.history.PastVisits;
+import stirtide.planner.day.question.PlanQuestions;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.views.VisitsViews;
+import stirtide.planner.visits.LastVisit;
+import stirtide.planner.visits.RepeatedFormula;
+import stirtide.planner.visits.RepeatedZone.Answer;
+import stirtide.planner.visits.VisitComparison;
 
 /** What was mixed for a client is there at the next booking, and "as last time" plans it again or says what forbids it. */
 class RememberedDayTest {
@@ -59,8 +65,8 @@ class RememberedDayTest {
         return new Scene().does(new OpenDay(setup, List.of(Given.booking("one", "foils", 1, "10:00"))));
     }
 
-    private static Repeat repeat(DaySetup setup) {
-        return LastTime.of(setup, Given.booking("one", "foils", 1, "10:00")).orElseThrow();
+    private static RepeatedFormula repeat(DaySetup setup) {
+        return LastVisit.of(setup, Given.booking("one", "foils", 1, "10:00")).orElseThrow();
     }
 
     @Test
@@ -113,7 +119,7 @@ class RememberedDayTest {
         var next = Given.setup();
         var later =
                 new DaySetup(Given.DATE.plusDays(30), next.salon(), next.developers(), next.directions(), next.menu());
-        var learned = PastUses.learned(later, Optional.of(scene.day), List.of(PastDay.of(scene.day)), 10, List.of());
+        var learned = PastUses.learned(later, Optional.of(scene.day), List.of(CarriedDay.of(scene.day)), 10, List.of());
         assertThat(learned.learned().remembered().visits()).isEqualTo(PastVisits.of(scene.day));
     }
 
@@ -238,18 +244,18 @@ class RememberedDayTest {
     @Test
     void minutes_nobody_recorded_are_called_planned() {
         var planned = crown("cloudlift", 900, 2_000);
-        assertThat(SideBySide.processed(planned)).isEqualTo("20 min planned");
+        assertThat(VisitComparison.processed(planned)).isEqualTo("20 min planned");
         var scene = Scene.atChair()
                 .at("10:20")
                 .does(new FinishZone(1, "crown"))
                 .does(new FinishZone(1, "sides"))
                 .does(new BinBowl("1a", 12_000, OverMixCause.LEFT_OVER));
         assertThat(PastVisits.of(scene.day).get(0).zones())
-                .extracting(SideBySide::processed)
+                .extracting(VisitComparison::processed)
                 .containsExactly("20 min planned", "20 min planned");
         scene.at("10:47").does(new RinseSection(1, 1));
         assertThat(PastVisits.of(scene.day).get(0).zones())
-                .extracting(SideBySide::processed)
+                .extracting(VisitComparison::processed)
                 .containsExactly("27 min", "27 min");
     }
 
@@ -279,7 +285,7 @@ class RememberedDayTest {
         var brought = new SalonMemory(visits, List.of(), List.of(), Optional.empty());
         var earlier = Scene.planned().day;
         var booked = List.of(Given.booking("one", "foils", 1, "10:00"));
-        var kept = Memories.of(brought, earlier, List.of(PastDay.of(earlier)), booked);
+        var kept = CarriedHistory.of(brought, earlier, List.of(CarriedDay.of(earlier)), booked);
         assertThat(kept.visits()).hasSize(400).isSortedAccordingTo(java.util.Comparator.comparing(PastVisit::on));
         assertThat(kept.visits().stream().filter(visit -> visit.clientRef().equals("Q.Z.")))
                 .hasSize(10);

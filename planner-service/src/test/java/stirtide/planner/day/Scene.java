@@ -12,9 +12,13 @@ import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.events.command.DayCommand.WeighBowl;
 import stirtide.events.day.Booking;
 import stirtide.events.day.DayEvent;
-import stirtide.events.day.DeveloperPart;
 import stirtide.events.day.StoredEvent;
+import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
+import stirtide.planner.day.state.CommandContext;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.day.state.Decision;
+import stirtide.planner.day.state.Refusal;
 
 /** A day that is played step by step: the test language of this package. */
 public final class Scene {
@@ -64,7 +68,7 @@ public final class Scene {
     }
 
     public Decision ask(DayCommand command) {
-        return Decider.decide(day, command, new Facts(now, actor));
+        return Decider.decide(day, command, new CommandContext(now, actor));
     }
 
     public Scene does(DayCommand command) {

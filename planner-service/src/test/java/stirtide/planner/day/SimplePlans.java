@@ -4,15 +4,16 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stirtide.events.day.BowlFormula;
-import stirtide.events.day.DeveloperPart;
+import stirtide.events.formula.BowlFormula;
+import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBatch.Share;
 import stirtide.events.plan.PlannedBowl;
-import stirtide.planner.plan.PlanQuestion;
-import stirtide.planner.plan.PlanQuestion.RunTask;
-import stirtide.planner.plan.PlanQuestion.ServiceTask;
+import stirtide.planner.day.state.BowlIds;
+import stirtide.planner.planning.search.PlanQuestion;
+import stirtide.planner.planning.search.PlanQuestion.RunTask;
+import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 
 /**
  * The least a plan can be, so that the tests of the day stand on their own: one bowl for each run that no live bowl

@@ -14,6 +14,7 @@ import stirtide.events.command.DayCommand.MoveService;
 import stirtide.events.command.DayCommand.TakeBack;
 import stirtide.events.day.DayEvent.ActionTakenBack;
 import stirtide.events.day.StoredEvent;
+import stirtide.planner.day.state.Day;
 
 class TakeBackRulesTest {
     @Test

@@ -16,6 +16,9 @@ import stirtide.events.day.DayEvent.BowlDue;
 import stirtide.events.day.DayEvent.BowlLate;
 import stirtide.events.day.DayEvent.LifeEnded;
 import stirtide.events.day.DayEvent.LifeEnding;
+import stirtide.planner.day.question.PlanQuestions;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.day.state.Decision;
 
 class TickerTest {
     @Test

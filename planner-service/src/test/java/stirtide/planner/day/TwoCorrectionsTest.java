@@ -9,11 +9,14 @@ import stirtide.events.command.DayCommand.HandOverBowl;
 import stirtide.events.command.DayCommand.StartService;
 import stirtide.events.day.Booking;
 import stirtide.planner.check.PlanChecker;
-import stirtide.planner.plan.Planner;
+import stirtide.planner.day.bowl.BowlWeighRulesTest;
+import stirtide.planner.day.question.PlanQuestions;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.planning.search.Planner;
 
 /**
  * Too much of one part, then too much of the correction: each is answered with the smallest correction, and the plan knows
- * what is really in the bowl as soon as it is weighed in. The scale may be 1.05 g off, see {@link WeighRulesTest}.
+ * what is really in the bowl as soon as it is weighed in. The scale may be 1.05 g off, see {@link BowlWeighRulesTest}.
  */
 class TwoCorrectionsTest {
     /** Long dense hair: 97.5 g for crown and sides, 90 g planned for the first bowl, of which 87 g can be applied. */

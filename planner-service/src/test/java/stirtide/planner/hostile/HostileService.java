@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stirtide.planner.service.Main;
+import stirtide.planner.service.ServiceMain;
 
 /** The service as a process, whose output goes to a file and is searched at the end. */
 final class HostileService implements AutoCloseable {
@@ -35,7 +35,7 @@ final class HostileService implements AutoCloseable {
                         "-Xmx512m",
                         "-cp",
                         System.getProperty("java.class.path"),
-                        Main.class.getName(),
+                        ServiceMain.class.getName(),
                         "--data",
                         data.toString(),
                         "--port",

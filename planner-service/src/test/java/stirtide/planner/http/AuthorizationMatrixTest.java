@@ -32,7 +32,7 @@ import stirtide.planner.access.Role;
 
 /** Every operation and every command against every role, and against everybody who is not let in at all. */
 class AuthorizationMatrixTest {
-    private static final String DAY = "/days/" + StandStillDesk.DAY;
+    private static final String DAY = "/days/" + IdleDayOperations.DAY;
     private static final String OTHER_DAY = "/days/other-house/2027-03-09";
 
     /** Operation, method, path. */
@@ -70,7 +70,7 @@ class AuthorizationMatrixTest {
     private static final HttpClient CLIENT =
             HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
     private static Vertx vertx;
-    private static HttpEdge edge;
+    private static HttpServers edge;
     private static String expired = "";
     private static String revoked = "";
     private static String elsewhere = "";
@@ -92,11 +92,11 @@ class AuthorizationMatrixTest {
         elsewhere = file.make("boss", Role.MANAGER, Optional.of("other-house"), now, Duration.ofDays(1))
                 .token();
         vertx = Vertx.vertx();
-        edge = HttpEdge.start(
+        edge = HttpServers.start(
                         vertx,
-                        new HttpEdge.Address("127.0.0.1", 0, 0),
-                        Doors.with(folder, Limits.LOOPBACK),
-                        new StandStillDesk(),
+                        new HttpServers.Address("127.0.0.1", 0, 0),
+                        TestSecurity.with(folder, HttpLimits.LOOPBACK),
+                        new IdleDayOperations(),
                         new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
                         () -> Readiness.READY)
                 .await(20, TimeUnit.SECONDS);
@@ -140,13 +140,13 @@ class AuthorizationMatrixTest {
     @Test
     void the_table_knows_every_operation_of_the_contract_and_every_command() {
         assertThat(REQUESTS).extracting(request -> request[0]).containsExactlyInAnyOrderElementsOf(Rights.operations());
-        DayDesk desk = new StandStillDesk();
+        DayOperations desk = new IdleDayOperations();
         assertThat(Rights.operations())
                 .containsExactlyInAnyOrderElementsOf(ApiRouter.handlers(
                                 vertx,
-                                new Doorkeeper(vertx, Doors.open(), new StandStillDesk()),
+                                new AuthenticationHandler(vertx, TestSecurity.open(), new IdleDayOperations()),
                                 desk,
-                                new Feeds(vertx, desk, Limits.LOOPBACK))
+                                new StreamRegistry(vertx, desk, HttpLimits.LOOPBACK))
                         .keySet());
         assertThat(Rights.commands())
                 .containsExactlyInAnyOrderElementsOf(Arrays.stream(DayCommand.class.getPermittedSubclasses())
@@ -176,7 +176,7 @@ class AuthorizationMatrixTest {
 
     @Test
     void every_command_is_allowed_to_the_roles_of_the_table_and_refused_to_all_others() {
-        Doorkeeper keeper = new Doorkeeper(vertx, Doors.open(), new StandStillDesk());
+        AuthenticationHandler keeper = new AuthenticationHandler(vertx, TestSecurity.open(), new IdleDayOperations());
         assertThat(keeper.gate().open()).isTrue();
         List<String> wrong = new ArrayList<>();
         for (String type : Rights.commands())

@@ -13,15 +13,15 @@ class ContractTest {
     void every_operation_of_the_contract_has_a_handler_and_every_handler_an_operation() throws Exception {
         Vertx vertx = Vertx.vertx();
         try {
-            OpenAPIContract contract = Contract.read();
-            StandStillDesk desk = new StandStillDesk();
+            OpenAPIContract contract = ContractReader.read();
+            IdleDayOperations desk = new IdleDayOperations();
             assertThat(contract.operations())
                     .extracting(Operation::getOperationId)
                     .containsExactlyInAnyOrderElementsOf(ApiRouter.handlers(
                                     vertx,
-                                    new Doorkeeper(vertx, Doors.open(), desk),
+                                    new AuthenticationHandler(vertx, TestSecurity.open(), desk),
                                     desk,
-                                    new Feeds(vertx, desk, Limits.LOOPBACK))
+                                    new StreamRegistry(vertx, desk, HttpLimits.LOOPBACK))
                             .keySet());
         } finally {
             vertx.close().await(20, TimeUnit.SECONDS);
@@ -30,8 +30,8 @@ class ContractTest {
 
     @Test
     void the_file_the_build_writes_is_the_published_contract() throws Exception {
-        assertThat(Contract.document()).isEqualTo(ContractFile.document());
-        assertThat(Contract.document().getJsonObject("paths").size()).isGreaterThan(10);
+        assertThat(ContractReader.document()).isEqualTo(ContractFile.document());
+        assertThat(ContractReader.document().getJsonObject("paths").size()).isGreaterThan(10);
     }
 
     @Test
@@ -39,8 +39,8 @@ class ContractTest {
         Vertx vertx = Vertx.vertx();
         try {
             OpenAPIContract accepted =
-                    OpenAPIContract.from(vertx, Contract.document()).await(60, TimeUnit.SECONDS);
-            OpenAPIContract ours = Contract.read();
+                    OpenAPIContract.from(vertx, ContractReader.document()).await(60, TimeUnit.SECONDS);
+            OpenAPIContract ours = ContractReader.read();
             assertThat(ours.getRawContract()).isEqualTo(accepted.getRawContract());
             assertThat(ours.getVersion()).isEqualTo(accepted.getVersion());
             assertThat(ours.operations())

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Clients that read nothing, or send drop by drop, are let go; those beside them notice nothing. */
 class SlowClientsTest {
-    private static final String DAY = "/days/" + StandStillDesk.DAY;
+    private static final String DAY = "/days/" + IdleDayOperations.DAY;
     private static final int SMALL_BUFFER = 2 * 1024;
 
     /** More than the buffers of both ends of a line hold. */
@@ -45,11 +45,11 @@ class SlowClientsTest {
 
     @BeforeEach
     void start() throws Exception {
-        Limits limits = new Limits(200, 200, 50, 50, 600, 1, 300, 25_000, 40);
-        port = HttpEdge.start(
+        HttpLimits limits = new HttpLimits(200, 200, 50, 50, 600, 1, 300, 25_000, 40);
+        port = HttpServers.start(
                         vertx,
-                        new HttpEdge.Address("127.0.0.1", 0, 0),
-                        Doors.with(folder, limits),
+                        new HttpServers.Address("127.0.0.1", 0, 0),
+                        TestSecurity.with(folder, limits),
                         desk,
                         registry,
                         () -> Readiness.READY)
@@ -64,7 +64,7 @@ class SlowClientsTest {
     }
 
     /** A day of 40,000 letters that changes when it is told to. */
-    private static final class BusyDesk extends StandStillDesk {
+    private static final class BusyDesk extends IdleDayOperations {
         private final List<Runnable> listeners = new ArrayList<>();
         private final String letters = "x".repeat(40_000);
         private long revision = 3;

@@ -15,13 +15,13 @@ import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.ContractJson;
 import stirtide.events.plan.Plan;
-import stirtide.planner.day.Day;
 import stirtide.planner.day.Decider;
-import stirtide.planner.day.Decision;
-import stirtide.planner.day.Facts;
-import stirtide.planner.day.PlanQuestions;
-import stirtide.planner.day.SalonTime;
-import stirtide.planner.plan.Planner;
+import stirtide.planner.day.question.PlanQuestions;
+import stirtide.planner.day.state.CommandContext;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.day.state.DayTime;
+import stirtide.planner.day.state.Decision;
+import stirtide.planner.planning.search.Planner;
 
 /** Days on which the clock changes, and the day that comes every four years. */
 class CalendarDaysTest {
@@ -41,7 +41,7 @@ class CalendarDaysTest {
     private static Day opened(String date) {
         CommandRequest request = opening(date);
         Instant now = Instant.parse(date + "T00:00:00Z");
-        Decision decision = Decider.decide(Day.UNOPENED, request.command(), new Facts(now, request.actor()));
+        Decision decision = Decider.decide(Day.UNOPENED, request.command(), new CommandContext(now, request.actor()));
         assertThat(decision).isInstanceOf(Decision.Accepted.class);
         List<StoredEvent> log = new ArrayList<>();
         for (DayEvent event : ((Decision.Accepted) decision).events()) {
@@ -77,7 +77,7 @@ class CalendarDaysTest {
     })
     void a_day_has_the_minutes_that_pass_on_it(String zone, LocalDate date, int minutes, Instant begins) {
         Instant ends = date.plusDays(1).atStartOfDay(ZoneId.of(zone)).toInstant();
-        SalonTime time = new SalonTime(date.atStartOfDay(ZoneId.of(zone)).toInstant(), ends, ZoneId.of(zone));
+        DayTime time = new DayTime(date.atStartOfDay(ZoneId.of(zone)).toInstant(), ends, ZoneId.of(zone));
         assertThat(time.dayStart()).isEqualTo(begins);
         assertThat(Duration.between(time.dayStart(), time.dayEnd()).toMinutes()).isEqualTo(minutes);
         assertThat(time.minuteUp(ends)).isEqualTo(minutes);

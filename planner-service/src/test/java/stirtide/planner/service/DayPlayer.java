@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
-import stirtide.events.day.DeveloperPart;
+import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedService.PlannedZone;
 import stirtide.events.view.DayView;
 

@@ -28,7 +28,7 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.json.ContractJson;
 import stirtide.planner.access.AccessFile;
 import stirtide.planner.access.Role;
-import stirtide.planner.http.Door;
+import stirtide.planner.http.HttpSecurity;
 
 /** A service on all addresses of the machine: encrypted, for people with tokens, who did what is in the events. */
 class EncryptedServiceIT {
@@ -40,7 +40,7 @@ class EncryptedServiceIT {
     @TempDir
     Path files;
 
-    private Door.Encryption pem = new Door.Encryption(Path.of("none"), Path.of("none"));
+    private HttpSecurity.Encryption pem = new HttpSecurity.Encryption(Path.of("none"), Path.of("none"));
     private KeyStore store;
 
     @BeforeEach
@@ -74,7 +74,7 @@ class EncryptedServiceIT {
         try (InputStream in = Files.newInputStream(keys)) {
             store.load(in, PASSWORD);
         }
-        pem = new Door.Encryption(
+        pem = new HttpSecurity.Encryption(
                 pem("CERTIFICATE", store.getCertificate("service").getEncoded()),
                 pem("PRIVATE KEY", store.getKey("service", PASSWORD).getEncoded()));
     }

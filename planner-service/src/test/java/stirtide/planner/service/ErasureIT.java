@@ -16,7 +16,7 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.day.Booking;
 import stirtide.events.json.ContractJson;
 import stirtide.events.view.DayView;
-import stirtide.planner.log.LogCare;
+import stirtide.planner.eventlog.LogMaintenance;
 
 /** Who a client was stands nowhere after an erasure, and all else is as it was. */
 class ErasureIT {
@@ -121,7 +121,7 @@ class ErasureIT {
                     .contains("ClientErased", "c000004");
             assertThat(filesWith(key)).isEmpty();
         }
-        assertThat(LogCare.verify(folder)).isEmpty();
+        assertThat(LogMaintenance.verify(folder)).isEmpty();
         try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
             DayView again = new SalonClient(service.port()).view(SmallSalon.DAY);
             assertThat(again.services()).hasSameSizeAs(before.services());

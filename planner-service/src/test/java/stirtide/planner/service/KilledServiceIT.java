@@ -26,8 +26,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stirtide.events.command.CommandResult;
 import stirtide.events.json.ContractJson;
-import stirtide.planner.log.EventLog;
-import stirtide.planner.log.SqliteEventLog;
+import stirtide.planner.eventlog.EventLog;
+import stirtide.planner.eventlog.SqliteEventLog;
 
 /** The service is killed at seeded moments of a played day: in the middle of commands, ticks and plans. */
 class KilledServiceIT {

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.UUID;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.CloudEvent;
-import stirtide.planner.log.EventLog;
-import stirtide.planner.log.SqliteEventLog;
+import stirtide.planner.eventlog.EventLog;
+import stirtide.planner.eventlog.SqliteEventLog;
 
 /** A log of many days: one day is played for real, the others are the same day on other dates. */
 final class ManyDays {

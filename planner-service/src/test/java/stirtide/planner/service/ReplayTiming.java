@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import stirtide.events.day.StoredEvent;
-import stirtide.planner.day.Day;
-import stirtide.planner.log.EventLog;
-import stirtide.planner.log.SqliteEventLog;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.eventlog.EventLog;
+import stirtide.planner.eventlog.SqliteEventLog;
 
 /** Times opening, verifying and replaying a log of many days. Arguments: a folder to keep it in, and events wanted. */
 final class ReplayTiming {

@@ -37,7 +37,7 @@ final class ServiceProcess implements AutoCloseable {
                 "-Djava.io.tmpdir=" + temporary,
                 "-cp",
                 System.getProperty("java.class.path"),
-                Main.class.getName(),
+                ServiceMain.class.getName(),
                 "--data",
                 data.toString(),
                 "--port",

@@ -13,8 +13,8 @@ import stirtide.events.day.DayEvent.PlanDrawn;
 import stirtide.events.day.DayEvent.PlanKept;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.view.DayView;
-import stirtide.planner.log.EventLog;
-import stirtide.planner.log.SqliteEventLog;
+import stirtide.planner.eventlog.EventLog;
+import stirtide.planner.eventlog.SqliteEventLog;
 
 /** A first plan is stored at once, and what the search for a better one found is stored after it. */
 class TwoStepsIT {

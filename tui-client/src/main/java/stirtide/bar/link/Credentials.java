@@ -21,7 +21,8 @@ public record Credentials(Optional<Path> tokenFile, Optional<Path> trust) {
     public Optional<String> problem() {
         return unreadable("--token-file", tokenFile, "the token planner-service/care token printed")
                 .or(() -> unreadable("--trust", trust, CERTIFICATES))
-                .or(() -> trust.filter(path -> !Clients.holdsCertificates(path)).map(Credentials::noCertificates));
+                .or(() -> trust.filter(path -> !HttpClients.holdsCertificates(path))
+                        .map(Credentials::noCertificates));
     }
 
     private static String noCertificates(Path file) {

@@ -9,20 +9,20 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
-import stirtide.bar.scene.Advice;
+import stirtide.bar.model.Inquiry;
 import stirtide.events.command.DayCommand;
 
 /** The way to the service: a thread that follows the day, a thread that sends entries, a thread that asks. */
-public final class ServiceLink implements Outgoing, AutoCloseable {
+public final class ServiceLink implements ServiceGateway, AutoCloseable {
     /** A line on which nothing was heard for so long is given up; the service is heard every five seconds. */
     public static final long SILENCE_MILLIS = 20_000;
 
     private static final long SECOND_MILLIS = 1000;
 
-    private final ServiceApi api;
-    private final SignOnLine signOns;
-    private final Home home;
-    private final Consumer<LinkNews> news;
+    private final DayClient api;
+    private final SignOnSession signOns;
+    private final StateFolder home;
+    private final Consumer<LinkEvent> news;
     private final Thread live;
     private final ExecutorService askThread = Executors.newSingleThreadExecutor(task -> daemon("ask", task));
     // One question in flight, none kept back: the terminal asks again when the weights have changed.
@@ -35,13 +35,14 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
             task -> daemon("advice", task),
             new ThreadPoolExecutor.DiscardOldestPolicy());
 
-    private ServiceLink(ServiceApi api, Home home, SignOnLine signOns, Consumer<LinkNews> news, long secondMillis) {
+    private ServiceLink(
+            DayClient api, StateFolder home, SignOnSession signOns, Consumer<LinkEvent> news, long secondMillis) {
         this.api = api;
         this.home = home;
         this.signOns = signOns;
         this.news = news;
         long silence = SILENCE_MILLIS * secondMillis / SECOND_MILLIS;
-        live = daemon("live", new LiveLine(api, signOns, news, backoff(secondMillis), silence));
+        live = daemon("live", new LiveViewFollower(api, signOns, news, backoff(secondMillis), silence));
     }
 
     private static Backoff backoff(long secondMillis) {
@@ -54,15 +55,16 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
      * @param news called from the link's threads
      * @throws IOException when entries cannot be kept on disk
      */
-    public static ServiceLink start(ServiceApi api, Home home, String personId, Consumer<LinkNews> news)
+    public static ServiceLink start(DayClient api, StateFolder home, String personId, Consumer<LinkEvent> news)
             throws IOException {
         return start(api, home, personId, news, SECOND_MILLIS);
     }
 
     /** The same with another length of a second, for tests of waiting. */
-    static ServiceLink start(ServiceApi api, Home home, String personId, Consumer<LinkNews> news, long secondMillis)
+    static ServiceLink start(
+            DayClient api, StateFolder home, String personId, Consumer<LinkEvent> news, long secondMillis)
             throws IOException {
-        var signOns = new SignOnLine(api, home, personId, news, () -> backoff(secondMillis));
+        var signOns = new SignOnSession(api, home, personId, news, () -> backoff(secondMillis));
         var link = new ServiceLink(api, home, signOns, news, secondMillis);
         link.live.start();
         return link;
@@ -93,10 +95,10 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     public void setClockRate(int ratePermille) {
         askThread.execute(() -> {
             try {
-                Optional<LinkNews.Clock> clock = api.setClockRate(ratePermille);
-                clock.ifPresentOrElse(news, () -> news.accept(new LinkNews.Trouble("the clock cannot be driven")));
+                Optional<LinkEvent.Clock> clock = api.setClockRate(ratePermille);
+                clock.ifPresentOrElse(news, () -> news.accept(new LinkEvent.Trouble("the clock cannot be driven")));
             } catch (IOException unreachable) {
-                news.accept(new LinkNews.Trouble("the clock: " + ServiceApi.reason(unreachable)));
+                news.accept(new LinkEvent.Trouble("the clock: " + DayClient.reason(unreachable)));
             } catch (InterruptedException leaving) {
                 Thread.currentThread().interrupt();
             }
@@ -108,7 +110,7 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     public void askNextPour(String bowl, String poured) {
         adviceThread.execute(() -> {
             try {
-                api.nextPour(bowl, poured).ifPresent(advice -> news.accept(new LinkNews.Advised(advice, poured)));
+                api.nextPour(bowl, poured).ifPresent(advice -> news.accept(new LinkEvent.Advised(advice, poured)));
             } catch (IOException unreachable) {
                 // the header says that the way is cut
             } catch (InterruptedException leaving) {
@@ -118,11 +120,11 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     }
 
     @Override
-    public void ask(Advice advice) {
+    public void ask(Inquiry advice) {
         askThread.execute(() -> {
             try {
                 var answer = api.advice(advice.ask());
-                news.accept(new LinkNews.Tried(new Advice(advice.ask(), advice.askedNanos(), Optional.of(answer))));
+                news.accept(new LinkEvent.Tried(new Inquiry(advice.ask(), advice.askedNanos(), Optional.of(answer))));
             } catch (InterruptedException leaving) {
                 Thread.currentThread().interrupt();
             }
@@ -133,9 +135,9 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     public void askSetup() {
         askThread.execute(() -> {
             try {
-                news.accept(new LinkNews.InForce(api.setup()));
+                news.accept(new LinkEvent.InForce(api.setup()));
             } catch (IOException unreachable) {
-                news.accept(new LinkNews.Trouble("the setup: " + ServiceApi.reason(unreachable)));
+                news.accept(new LinkEvent.Trouble("the setup: " + DayClient.reason(unreachable)));
             } catch (InterruptedException leaving) {
                 Thread.currentThread().interrupt();
             }
@@ -146,9 +148,9 @@ public final class ServiceLink implements Outgoing, AutoCloseable {
     public void askPast() {
         askThread.execute(() -> {
             try {
-                news.accept(new LinkNews.Past(PastDays.of(api, home, home.day())));
+                news.accept(new LinkEvent.Past(PastDayLoader.of(api, home, home.day())));
             } catch (IOException unreachable) {
-                news.accept(new LinkNews.Trouble("the earlier days: " + ServiceApi.reason(unreachable)));
+                news.accept(new LinkEvent.Trouble("the earlier days: " + DayClient.reason(unreachable)));
             } catch (InterruptedException leaving) {
                 Thread.currentThread().interrupt();
             }

@@ -19,14 +19,14 @@ final class SignOnRequests {
     private static final int NOT_FOUND = 404;
     private static final int LONGEST_WAIT_SECONDS = 3600;
 
-    private final ServiceApi api;
+    private final DayClient api;
 
-    SignOnRequests(ServiceApi api) {
+    SignOnRequests(DayClient api) {
         this.api = api;
     }
 
     /** Answer to a code: the token of the sign-on beside the news of it, or no token. */
-    record Answer(Optional<String> token, LinkNews.SignOn news) {}
+    record Answer(Optional<String> token, LinkEvent.SignOn news) {}
 
     /**
      * Whether a person must sign on before anything can be changed. A service that knows no sign-on asks nobody.
@@ -36,8 +36,8 @@ final class SignOnRequests {
     boolean needed() throws IOException, InterruptedException {
         HttpResponse<String> response = api.send(asTerminal().GET().build());
         if (response.statusCode() == NOT_FOUND) return false;
-        if (response.statusCode() != OK) throw new IOException(ServiceApi.sentence(response));
-        return ServiceApi.tree(response.body()).path("needed").asBoolean();
+        if (response.statusCode() != OK) throw new IOException(DayClient.sentence(response));
+        return DayClient.tree(response.body()).path("needed").asBoolean();
     }
 
     /** Whether the person's sign-on still stands: the service forgets all of them when it is started anew. */
@@ -59,21 +59,21 @@ final class SignOnRequests {
                     .build();
             return answer(api.send(request));
         } catch (IOException unreachable) {
-            return refused(ServiceApi.reason(unreachable), 0);
+            return refused(DayClient.reason(unreachable), 0);
         }
     }
 
     private static Answer answer(HttpResponse<String> response) {
-        if (response.statusCode() != CREATED) return refused(ServiceApi.sentence(response), waitSeconds(response));
-        JsonNode who = ServiceApi.tree(response.body());
+        if (response.statusCode() != CREATED) return refused(DayClient.sentence(response), waitSeconds(response));
+        JsonNode who = DayClient.tree(response.body());
         return new Answer(
                 Optional.of(who.path("token").asText()),
-                new LinkNews.SignOn.Begun(
+                new LinkEvent.SignOn.Begun(
                         who.path("actor").asText(), who.path("role").asText(""), 0));
     }
 
     private static Answer refused(String sentence, int waitSeconds) {
-        return new Answer(Optional.empty(), new LinkNews.SignOn.Refused(sentence, waitSeconds));
+        return new Answer(Optional.empty(), new LinkEvent.SignOn.Refused(sentence, waitSeconds));
     }
 
     private static int waitSeconds(HttpResponse<String> response) {
@@ -95,10 +95,10 @@ final class SignOnRequests {
     }
 
     private HttpRequest.Builder asTerminal() throws IOException {
-        return api.badge().asTerminal(api.at(PATH)).timeout(ServiceApi.PATIENCE);
+        return api.badge().asTerminal(api.at(PATH)).timeout(DayClient.PATIENCE);
     }
 
     private HttpRequest.Builder asPerson() throws IOException {
-        return api.badge().request(api.at(PATH)).timeout(ServiceApi.PATIENCE);
+        return api.badge().request(api.at(PATH)).timeout(DayClient.PATIENCE);
     }
 }

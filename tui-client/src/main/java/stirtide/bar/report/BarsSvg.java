@@ -1,8 +1,8 @@
 package stirtide.bar.report;
 
 import java.util.List;
-import stirtide.bar.grams.DayGrams;
-import stirtide.bar.words.WeightText;
+import stirtide.bar.model.OverMixBars;
+import stirtide.bar.text.WeightText;
 
 /** Grams as lying bars of an SVG picture, each with its name and its figure. Whole pixels only. */
 final class BarsSvg {
@@ -15,7 +15,7 @@ final class BarsSvg {
 
     private BarsSvg() {}
 
-    static String of(List<DayGrams.Bar> bars) {
+    static String of(List<OverMixBars.Bar> bars) {
         int most = Math.max(1, bars.get(0).milligrams());
         int height = bars.size() * ROW_HEIGHT + 4;
         var svg = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" ");
@@ -26,7 +26,7 @@ final class BarsSvg {
         return svg.append("</svg>\n").toString();
     }
 
-    private static void bar(StringBuilder svg, int y, DayGrams.Bar bar, int most) {
+    private static void bar(StringBuilder svg, int y, OverMixBars.Bar bar, int most) {
         long length = Math.max(1, (long) bar.milligrams() * LONGEST / most);
         svg.append("<rect x=\"" + LEFT + "\" y=\"")
                 .append(y)

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import stirtide.bar.scene.PastDay;
+import stirtide.bar.model.DayOverMix;
 import stirtide.events.json.ContractJson;
 import stirtide.events.view.DayView;
 
@@ -14,7 +14,7 @@ import stirtide.events.view.DayView;
  */
 public record DayFiles(Path folder) {
     /** Writes all, over what was there; the answer says where, or why not. */
-    public String write(DayView view, List<PastDay> past) {
+    public String write(DayView view, List<DayOverMix> past) {
         String name = view.salonId().replaceAll("[^A-Za-z0-9-]", "_") + "-" + view.date();
         try {
             Files.createDirectories(folder);

@@ -8,11 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import stirtide.bar.grams.DayGrams;
-import stirtide.bar.grams.Limits;
-import stirtide.bar.scene.DayPick;
-import stirtide.bar.scene.PastDay;
-import stirtide.bar.words.WeightText;
+import stirtide.bar.model.ControlLimits;
+import stirtide.bar.model.DayOverMix;
+import stirtide.bar.model.OverMixBars;
+import stirtide.bar.model.OverMixSelection;
+import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
 
 /** A day as one page of HTML that needs nothing beside itself: tables, and a chart of the days drawn as SVG. */
@@ -23,13 +23,16 @@ public final class DayPage {
             td.n{text-align:right;font-variant-numeric:tabular-nums}svg{max-width:100%;height:auto}
             """;
 
-    private static final List<DayPick.Sort> OVER_WEEKS =
-            List.of(DayPick.Sort.CAUSE, DayPick.Sort.SERVICE, DayPick.Sort.STYLIST, DayPick.Sort.LIGHTENER);
+    private static final List<OverMixSelection.Sort> OVER_WEEKS = List.of(
+            OverMixSelection.Sort.CAUSE,
+            OverMixSelection.Sort.SERVICE,
+            OverMixSelection.Sort.STYLIST,
+            OverMixSelection.Sort.LIGHTENER);
 
     private DayPage() {}
 
     /** The page; earlier days oldest first. */
-    public static String of(DayView view, List<PastDay> past) {
+    public static String of(DayView view, List<DayOverMix> past) {
         var html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>");
         String title = view.salonName() + ", " + view.date() + ": over-mixed grams";
         html.append(escape(title))
@@ -43,25 +46,26 @@ public final class DayPage {
                                 ? "The day is closed."
                                 : "The day is not finished: only bowls that are done count.")
                 .append("</p>\n");
-        balance(html, view.totals(), DayGrams.cost(view).toPlainString() + " " + view.currency());
+        balance(html, view.totals(), OverMixBars.cost(view).toPlainString() + " " + view.currency());
         var days = new ArrayList<>(past);
-        days.add(PastDay.of(view));
-        Optional<Limits> limits = DayGrams.limits(past);
+        days.add(DayOverMix.of(view));
+        Optional<ControlLimits> limits = OverMixBars.limits(past);
         html.append("<h2>Over-mixed per day</h2>\n<p>")
                 .append(escape(words(limits, past.size())))
                 .append("</p>\n");
         html.append(DaysSvg.of(days, limits));
-        for (DayPick.Sort sort : DayPick.Sort.values()) bars(html, List.of(PastDay.of(view)), sort, view, "");
+        for (OverMixSelection.Sort sort : OverMixSelection.Sort.values())
+            bars(html, List.of(DayOverMix.of(view)), sort, view, "");
         weeks(html, days, view.currency());
-        List<PastDay> month = DayPick.Period.FOUR_WEEKS.of(view, past);
-        String fourWeeks = " over " + DayPick.Period.FOUR_WEEKS.words() + ", " + month.size() + " known";
-        for (DayPick.Sort sort : OVER_WEEKS) bars(html, month, sort, view, fourWeeks);
+        List<DayOverMix> month = OverMixSelection.Period.FOUR_WEEKS.of(view, past);
+        String fourWeeks = " over " + OverMixSelection.Period.FOUR_WEEKS.words() + ", " + month.size() + " known";
+        for (OverMixSelection.Sort sort : OVER_WEEKS) bars(html, month, sort, view, fourWeeks);
         return html.append("</body>\n</html>\n").toString();
     }
 
-    private static String words(Optional<Limits> limits, int days) {
+    private static String words(Optional<ControlLimits> limits, int days) {
         if (limits.isEmpty()) {
-            return days + " earlier days known; limits are told from " + Limits.FEWEST + " days on.";
+            return days + " earlier days known; limits are told from " + ControlLimits.FEWEST + " days on.";
         }
         return "A usual day lies between the dashed lines: the mean of " + days
                 + " earlier days, and three times their mean moving range over 1.128 on either side.";
@@ -77,14 +81,15 @@ public final class DayPage {
         row(
                 html,
                 "over-mixed of mixed",
-                DayGrams.percent(totals.overMixedMilligrams(), totals.mixedMilligrams()) + " %");
+                OverMixBars.percent(totals.overMixedMilligrams(), totals.mixedMilligrams()) + " %");
         row(html, "over-mixed, at pack prices", cost);
         html.append("</table>\n");
     }
 
-    private static void bars(StringBuilder html, List<PastDay> days, DayPick.Sort sort, DayView view, String period) {
+    private static void bars(
+            StringBuilder html, List<DayOverMix> days, OverMixSelection.Sort sort, DayView view, String period) {
         html.append("<h2>Over-mixed by ").append(sort.word()).append(period).append("</h2>\n");
-        List<DayGrams.Bar> bars = DayGrams.bars(days, sort);
+        List<OverMixBars.Bar> bars = OverMixBars.bars(days, sort);
         if (!bars.isEmpty()) html.append(BarsSvg.of(bars));
         html.append("<table>\n");
         if (bars.isEmpty()) row(html, "nothing", "0 g");
@@ -96,20 +101,20 @@ public final class DayPage {
     }
 
     /** Sums of the known days of each week, weeks from Monday to Sunday. */
-    private static void weeks(StringBuilder html, List<PastDay> days, String currency) {
-        var weeks = new TreeMap<LocalDate, List<PastDay>>();
+    private static void weeks(StringBuilder html, List<DayOverMix> days, String currency) {
+        var weeks = new TreeMap<LocalDate, List<DayOverMix>>();
         days.forEach(day -> weeks.computeIfAbsent(
                         day.date().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)), made -> new ArrayList<>())
                 .add(day));
         html.append("<h2>Over-mixed by week</h2>\n<table>\n");
         weeks.forEach((monday, known) -> {
-            int mixed = known.stream().mapToInt(PastDay::mixedMilligrams).sum();
-            int over = known.stream().mapToInt(PastDay::overMixedMilligrams).sum();
-            BigDecimal cost = known.stream().map(PastDay::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
+            int mixed = known.stream().mapToInt(DayOverMix::mixedMilligrams).sum();
+            int over = known.stream().mapToInt(DayOverMix::overMixedMilligrams).sum();
+            BigDecimal cost = known.stream().map(DayOverMix::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
             row(
                     html,
                     "from " + monday + ", " + known.size() + " known days",
-                    WeightText.grams(over) + " g, " + DayGrams.percent(over, mixed) + " % of mixed, "
+                    WeightText.grams(over) + " g, " + OverMixBars.percent(over, mixed) + " % of mixed, "
                             + cost.toPlainString() + " " + currency);
         });
         html.append("</table>\n");

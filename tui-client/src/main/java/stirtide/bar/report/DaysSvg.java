@@ -3,10 +3,10 @@ package stirtide.bar.report;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import stirtide.bar.grams.DayGrams;
-import stirtide.bar.grams.Limits;
-import stirtide.bar.scene.PastDay;
-import stirtide.bar.words.WeightText;
+import stirtide.bar.model.ControlLimits;
+import stirtide.bar.model.DayOverMix;
+import stirtide.bar.model.OverMixBars;
+import stirtide.bar.text.WeightText;
 
 /** The days as bars of an SVG picture, the limits as dashed lines. Whole pixels only. */
 final class DaysSvg {
@@ -20,10 +20,10 @@ final class DaysSvg {
 
     private DaysSvg() {}
 
-    static String of(List<PastDay> days, Optional<Limits> limits) {
+    static String of(List<DayOverMix> days, Optional<ControlLimits> limits) {
         int most = Math.max(
                 1_000,
-                days.stream().mapToInt(PastDay::overMixedMilligrams).max().orElse(0));
+                days.stream().mapToInt(DayOverMix::overMixedMilligrams).max().orElse(0));
         int top = limits.map(limit -> Math.max(most, limit.upper().intValue())).orElse(most);
         int width = LEFT + days.size() * DAY_WIDTH + 10;
         var svg = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" ");
@@ -47,7 +47,7 @@ final class DaysSvg {
         return TOP + HEIGHT - (int) ((long) milligrams * HEIGHT / top);
     }
 
-    private static void bar(StringBuilder svg, int index, PastDay day, int top, Optional<Limits> limits) {
+    private static void bar(StringBuilder svg, int index, DayOverMix day, int top, Optional<ControlLimits> limits) {
         int x = LEFT + index * DAY_WIDTH;
         int y = y(day.overMixedMilligrams(), top);
         boolean unusual = limits.map(limit -> limit.isUnusual(BigDecimal.valueOf(day.overMixedMilligrams())))
@@ -74,7 +74,7 @@ final class DaysSvg {
                 .append("\" y1=\"")
                 .append(y);
         svg.append("\" y2=\"").append(y).append("\" stroke=\"#1a1a1a\" stroke-dasharray=\"4 3\"/>\n");
-        text(svg, 2, y + 4, word + " " + DayGrams.wholeGrams(at));
+        text(svg, 2, y + 4, word + " " + OverMixBars.wholeGrams(at));
     }
 
     private static void text(StringBuilder svg, int x, int y, String text) {

@@ -4,27 +4,30 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import stirtide.bar.grams.DayGrams;
-import stirtide.bar.scene.DayPick;
-import stirtide.bar.scene.PastDay;
+import stirtide.bar.model.DayOverMix;
+import stirtide.bar.model.OverMixBars;
+import stirtide.bar.model.OverMixSelection;
 import stirtide.events.json.ContractJson;
 import stirtide.events.view.DayView;
 
 /** The known days as JSON: sums, what was over-mixed by cause, service, stylist and lightener, and the limits. */
 final class WeeksJson {
-    private static final List<DayPick.Sort> SORTS =
-            List.of(DayPick.Sort.CAUSE, DayPick.Sort.SERVICE, DayPick.Sort.STYLIST, DayPick.Sort.LIGHTENER);
+    private static final List<OverMixSelection.Sort> SORTS = List.of(
+            OverMixSelection.Sort.CAUSE,
+            OverMixSelection.Sort.SERVICE,
+            OverMixSelection.Sort.STYLIST,
+            OverMixSelection.Sort.LIGHTENER);
 
     private WeeksJson() {}
 
-    static String of(DayView view, List<PastDay> past) {
+    static String of(DayView view, List<DayOverMix> past) {
         ObjectNode node = ContractJson.mapper().createObjectNode();
         node.put("salonId", view.salonId()).put("currency", view.currency());
         ArrayNode days = node.putArray("days");
         var all = new ArrayList<>(past);
-        all.add(PastDay.of(view));
+        all.add(DayOverMix.of(view));
         all.forEach(day -> day(days.addObject(), day));
-        DayGrams.limits(past)
+        OverMixBars.limits(past)
                 .ifPresent(limits -> node.putObject("limits")
                         .put("meanMilligrams", limits.mean())
                         .put("meanRangeMilligrams", limits.meanRange())
@@ -33,15 +36,15 @@ final class WeeksJson {
         return node.toPrettyString() + "\n";
     }
 
-    private static void day(ObjectNode node, PastDay day) {
+    private static void day(ObjectNode node, DayOverMix day) {
         node.put("date", day.date().toString())
                 .put("mixedMilligrams", day.mixedMilligrams())
                 .put("overMixedMilligrams", day.overMixedMilligrams())
                 .put("overMixedCost", day.cost());
-        for (DayPick.Sort sort : SORTS) {
+        for (OverMixSelection.Sort sort : SORTS) {
             ObjectNode by = node.putObject("by"
                     + Character.toUpperCase(sort.word().charAt(0)) + sort.word().substring(1));
-            DayGrams.bars(List.of(day), sort).forEach(bar -> by.put(bar.label(), bar.milligrams()));
+            OverMixBars.bars(List.of(day), sort).forEach(bar -> by.put(bar.label(), bar.milligrams()));
         }
     }
 }

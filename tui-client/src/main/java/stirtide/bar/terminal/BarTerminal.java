@@ -8,7 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.concurrent.atomic.AtomicBoolean;
-import stirtide.bar.frame.Glyphs;
+import stirtide.bar.canvas.Glyphs;
 
 /**
  * The terminal of the bar: no key stops, suspends or freezes it, its size is asked from {@code stty} and never from the

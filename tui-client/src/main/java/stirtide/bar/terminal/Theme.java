@@ -5,7 +5,7 @@ import com.googlecode.lanterna.TextColor;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
-import stirtide.bar.frame.Style;
+import stirtide.bar.canvas.Style;
 
 /** What a style looks like. */
 public enum Theme {

@@ -21,19 +21,19 @@ class KeyTableTest {
     private static final String END = "<!-- keys: end -->";
 
     @ParameterizedTest
-    @EnumSource(Place.class)
-    void no_key_means_two_things_at_one_place(Place place) {
+    @EnumSource(KeyContext.class)
+    void no_key_means_two_things_at_one_place(KeyContext place) {
         Set<Key> seen = new HashSet<>();
-        for (Binding binding : KeyTable.of(place, true, true)) {
+        for (KeyBinding binding : KeyTable.of(place, true, true)) {
             assertThat(seen.add(binding.press(0))).as(binding.shown()).isTrue();
         }
     }
 
     @Test
     void every_action_has_a_key_and_every_key_a_sentence() {
-        List<Action> bound =
-                KeyTable.ALL.stream().map(Binding::action).distinct().toList();
-        assertThat(bound).containsExactlyInAnyOrder(Action.values());
+        List<KeyAction> bound =
+                KeyTable.ALL.stream().map(KeyBinding::action).distinct().toList();
+        assertThat(bound).containsExactlyInAnyOrder(KeyAction.values());
         assertThat(KeyTable.ALL)
                 .allSatisfy(binding -> assertThat(binding.sentence()).isNotBlank());
     }
@@ -47,22 +47,23 @@ class KeyTableTest {
 
     @Test
     void who_may_only_read_has_no_key_that_writes() {
-        assertThat(Arrays.stream(Place.values()).flatMap(place -> KeyTable.of(place, false, true).stream()))
-                .noneMatch(Binding::writes);
-        assertThat(KeyTable.action(Place.BAR, Key.of('m', 0), false, false)).isEmpty();
+        assertThat(Arrays.stream(KeyContext.values()).flatMap(place -> KeyTable.of(place, false, true).stream()))
+                .noneMatch(KeyBinding::writes);
+        assertThat(KeyTable.action(KeyContext.BAR, Key.of('m', 0), false, false))
+                .isEmpty();
     }
 
     @Test
     void a_clock_that_cannot_be_driven_has_no_keys() {
-        assertThat(KeyTable.action(Place.BAR, Key.of('p', 0), true, false)).isEmpty();
-        assertThat(KeyTable.action(Place.BAR, Key.of('p', 0), true, true)).contains(Action.PAUSE);
+        assertThat(KeyTable.action(KeyContext.BAR, Key.of('p', 0), true, false)).isEmpty();
+        assertThat(KeyTable.action(KeyContext.BAR, Key.of('p', 0), true, true)).contains(KeyAction.PAUSE);
     }
 
     /** A split escape sequence can leave these behind, so none of them may change anything. */
     @Test
     void rests_of_escape_sequences_do_nothing() {
         for (char rest : "[OABCDHFPQRS~;".toCharArray()) {
-            assertThat(KeyTable.action(Place.BAR, Key.of(rest, 0), true, true))
+            assertThat(KeyTable.action(KeyContext.BAR, Key.of(rest, 0), true, true))
                     .as("" + rest)
                     .isEmpty();
         }
@@ -71,7 +72,7 @@ class KeyTableTest {
     @Test
     void keys_of_shells_and_multiplexers_stay_free() {
         for (char letter : "abdesz".toCharArray()) {
-            assertThat(KeyTable.action(Place.BAR, Key.control(letter, 0), true, true))
+            assertThat(KeyTable.action(KeyContext.BAR, Key.control(letter, 0), true, true))
                     .isEmpty();
         }
     }
@@ -92,7 +93,7 @@ class KeyTableTest {
     private static String table() {
         var text = new StringBuilder("| in | key | does | |\n|---|---|---|---|\n");
         Map<String, String> keys = new LinkedHashMap<>();
-        for (Binding binding : KeyTable.ALL) {
+        for (KeyBinding binding : KeyTable.ALL) {
             String note = binding.drivenClockOnly() ? "demo clock" : binding.writes() ? "writes" : "";
             keys.merge(
                     "| " + binding.place().words() + " | %s | " + binding.sentence() + " | " + note + " |\n",

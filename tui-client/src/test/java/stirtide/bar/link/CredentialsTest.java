@@ -40,8 +40,8 @@ class CredentialsTest {
 
     @Test
     void a_certificate_nobody_here_knows_is_told_with_what_mends_it() {
-        assertThat(ServiceApi.reason(new SSLHandshakeException("PKIX path building failed")))
+        assertThat(DayClient.reason(new SSLHandshakeException("PKIX path building failed")))
                 .contains("certificate is not known", "--trust FILE");
-        assertThat(ServiceApi.reason(new ConnectException("refused"))).isEqualTo("refused");
+        assertThat(DayClient.reason(new ConnectException("refused"))).isEqualTo("refused");
     }
 }

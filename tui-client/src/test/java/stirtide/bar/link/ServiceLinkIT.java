@@ -24,7 +24,7 @@ class ServiceLinkIT {
     @TempDir
     Path folder;
 
-    private final List<LinkNews> news = new CopyOnWriteArrayList<>();
+    private final List<LinkEvent> news = new CopyOnWriteArrayList<>();
     private FakeService service;
 
     @BeforeEach
@@ -38,11 +38,11 @@ class ServiceLinkIT {
     }
 
     private ServiceLink link() throws IOException {
-        var api = new ServiceApi(service.address(), Samples.DAY);
-        return ServiceLink.start(api, new Home(folder, Samples.DAY), "tamsin", news::add, SECOND_MILLIS);
+        var api = new DayClient(service.address(), Samples.DAY);
+        return ServiceLink.start(api, new StateFolder(folder, Samples.DAY), "tamsin", news::add, SECOND_MILLIS);
     }
 
-    private long count(Class<? extends LinkNews> kind) {
+    private long count(Class<? extends LinkEvent> kind) {
         return news.stream().filter(kind::isInstance).count();
     }
 
@@ -53,10 +53,10 @@ class ServiceLinkIT {
     @Test
     void the_day_comes_live_and_the_clock_is_known() throws Exception {
         try (ServiceLink link = link()) {
-            await().until(() -> count(LinkNews.Seen.class) > 0);
-            assertThat(news).contains(new LinkNews.Seen(Samples.busy()), new LinkNews.Clock(Samples.NOW, 1000, true));
+            await().until(() -> count(LinkEvent.Seen.class) > 0);
+            assertThat(news).contains(new LinkEvent.Seen(Samples.busy()), new LinkEvent.Clock(Samples.NOW, 1000, true));
             link.setClockRate(60_000);
-            await().until(() -> news.contains(new LinkNews.Clock(Samples.NOW, 60_000, true)));
+            await().until(() -> news.contains(new LinkEvent.Clock(Samples.NOW, 60_000, true)));
         }
     }
 
@@ -65,10 +65,10 @@ class ServiceLinkIT {
         try (ServiceLink link = link()) {
             await().until(() -> service.listeners() > 0);
             for (int second = 1; second <= 40; second++) service.show(Samples.at(Samples.NOW.plusSeconds(second)));
-            await().until(() -> news.contains(new LinkNews.Seen(Samples.at(Samples.NOW.plusSeconds(40)))));
+            await().until(() -> news.contains(new LinkEvent.Seen(Samples.at(Samples.NOW.plusSeconds(40)))));
             assertThat(news.stream()
-                            .filter(LinkNews.Seen.class::isInstance)
-                            .map(seen -> ((LinkNews.Seen) seen).view().time())
+                            .filter(LinkEvent.Seen.class::isInstance)
+                            .map(seen -> ((LinkEvent.Seen) seen).view().time())
                             .toList())
                     .isSorted();
         }
@@ -79,15 +79,15 @@ class ServiceLinkIT {
         try (ServiceLink link = link()) {
             await().until(() -> service.listeners() > 0);
             service.breakDown();
-            await().until(() -> count(LinkNews.Cut.class) > 0);
+            await().until(() -> count(LinkEvent.Cut.class) > 0);
             for (int i = 1; i <= 3; i++) link.send("tamsin", new HandOverBowl(i + "a"), "entry " + i);
-            await().until(() -> news.contains(new LinkNews.Waiting(3)));
+            await().until(() -> news.contains(new LinkEvent.Waiting(3)));
             assertThat(taken()).isEmpty();
             service.recover();
-            await().until(() -> count(LinkNews.Taken.class) == 3);
+            await().until(() -> count(LinkEvent.Taken.class) == 3);
             assertThat(taken()).containsExactly(new HandOverBowl("1a"), new HandOverBowl("2a"), new HandOverBowl("3a"));
             assertThat(news)
-                    .contains(new LinkNews.Taken(new HandOverBowl("1a"), "entry 1", true), new LinkNews.Waiting(0));
+                    .contains(new LinkEvent.Taken(new HandOverBowl("1a"), "entry 1", true), new LinkEvent.Waiting(0));
         }
     }
 
@@ -96,7 +96,7 @@ class ServiceLinkIT {
         service.breakDown();
         try (ServiceLink link = link()) {
             link.send("tamsin", new HandOverBowl("1a"), "before");
-            await().until(() -> news.contains(new LinkNews.Waiting(1)));
+            await().until(() -> news.contains(new LinkEvent.Waiting(1)));
         }
         service.recover();
         try (ServiceLink again = link()) {
@@ -113,9 +113,9 @@ class ServiceLinkIT {
             var finish = new DayCommand.FinishBowl("1a");
             link.send("tamsin", finish, "bowl 1a finished");
             link.send("tamsin", new HandOverBowl("2a"), "entry 2");
-            await().until(() -> count(LinkNews.Taken.class) == 1);
+            await().until(() -> count(LinkEvent.Taken.class) == 1);
             assertThat(news)
-                    .contains(new LinkNews.Refused(
+                    .contains(new LinkEvent.Refused(
                             finish, "bowl 1a finished", "Bowl 1a was binned by Bohdan; nothing is left to finish."));
             assertThat(taken()).containsExactly(new HandOverBowl("2a"));
         }
@@ -123,7 +123,7 @@ class ServiceLinkIT {
 
     @Test
     void the_last_picture_is_kept_for_the_next_start() throws IOException {
-        var home = new Home(folder, Samples.DAY);
+        var home = new StateFolder(folder, Samples.DAY);
         assertThat(home.remembered()).isEmpty();
         home.remember(Samples.busy());
         assertThat(home.remembered()).contains(Samples.busy());

@@ -88,7 +88,7 @@ class HidReportTest {
             }
         };
         List<ScaleReading> heard = new ArrayList<>();
-        ScaleSource.reports(device, heard::add);
+        ScaleInput.reports(device, heard::add);
         assertThat(heard).containsExactly(new ScaleReading.Weight(40_200, true), new ScaleReading.Weight(40_200, true));
     }
 

@@ -37,7 +37,7 @@ class SerialDialectTest {
         var device = new ByteArrayInputStream("D 39.9 g\r\nS   40.2 g\r\nhello\r\n+++\r\nS 1.4 oz\r\nS -0.2 g\r\n"
                 .getBytes(StandardCharsets.US_ASCII));
         List<ScaleReading> heard = new ArrayList<>();
-        ScaleSource.lines(device, dialect(), heard::add);
+        ScaleInput.lines(device, dialect(), heard::add);
         assertThat(heard)
                 .containsExactly(
                         new ScaleReading.Weight(39_900, false),

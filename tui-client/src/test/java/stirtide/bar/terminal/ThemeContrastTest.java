@@ -7,7 +7,7 @@ import java.util.EnumSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import stirtide.bar.frame.Style;
+import stirtide.bar.canvas.Style;
 
 /**
  * Contrast as W3C's WCAG 2.2 defines it (relative luminance and contrast ratio), for every ink on its ground. Limits: 4.5

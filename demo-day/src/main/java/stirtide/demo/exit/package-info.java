@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.demo.exit;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,47 @@
+package stirtide.demo.print;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stirtide.events.setup.Directions;
+
+/** Cautions: the usual ones of the trade, then those of the leaflets of the products in use. */
+final class CautionSection {
+    /** The usual cautions. docs/safety.md gives their sources. */
+    static final List<String> USUAL = List.of(
+            "This sheet plans weights and times. The maker's leaflet, local rules and a licensed professional's"
+                    + " judgment come first.",
+            "Lightener and developer burn skin and eyes. Gloves on before the first scoop; if it reaches an eye,"
+                    + " rinse with plenty of water at once and get medical help.",
+            "Lightener dust with persulfates can cause asthma and skin allergy. Weigh and mix where the air is drawn"
+                    + " away, and do not raise dust.",
+            "Patch test and strand test as the leaflets and local rules demand. Never on lashes or brows, never on"
+                    + " broken or sore skin.",
+            "Use bowls and brushes without metal. Never close leftovers in a container: they give off gas.",
+            "A bowl past its time is thrown away, never thinned or freshened up.");
+
+    private CautionSection() {}
+
+    static void write(TextPage page, PrepSheetDay day) {
+        page.heading("CAUTIONS");
+        USUAL.forEach(caution -> page.text("- ", caution));
+        Set<String> used = day.plan().bowls().stream()
+                .map(bowl -> bowl.formula().lightenerId())
+                .collect(Collectors.toSet());
+        for (Directions directions : day.setup().directions())
+            if (used.contains(directions.lightenerId())) leaflet(page, directions);
+    }
+
+    private static void leaflet(TextPage page, Directions directions) {
+        page.text("", directions.name() + ":");
+        directions
+                .strandTestHours()
+                .ifPresent(hours ->
+                        page.text("  - ", "Strand test at least " + Wording.count(hours, "hour") + " before."));
+        directions
+                .patchTestHours()
+                .ifPresent(
+                        hours -> page.text("  - ", "Patch test at least " + Wording.count(hours, "hour") + " before."));
+        directions.cautions().forEach(caution -> page.text("  - ", caution));
+    }
+}

@@ -1,0 +1,70 @@
+package stirtide.demo.print;
+
+import java.util.Map;
+import java.util.Optional;
+import stirtide.events.day.Booking;
+import stirtide.events.plan.PlannedService;
+import stirtide.events.plan.PlannedService.PlannedZone;
+import stirtide.events.view.DayView.MemoryCard;
+
+/** What each client can expect: application, halfway check, rinse, and the time a rinse must never pass. */
+final class ClientSection {
+    private static final int[] WIDTHS = {4, 24, 15, 15, 9, 11};
+
+    private ClientSection() {}
+
+    static void write(TextPage page, PrepSheetDay day) {
+        page.heading("CLIENTS");
+        for (Map.Entry<Integer, Booking> booked : day.bookings().entrySet()) {
+            Optional<PlannedService> planned = day.plan().services().stream()
+                    .filter(service -> service.service() == booked.getKey())
+                    .findFirst();
+            page.gap();
+            page.text(TextPage.cell(booked.getKey().toString(), 4), headline(day, booked.getValue(), planned));
+            planned.ifPresent(service -> zones(page, day, service));
+            day.allowances(booked.getValue()).forEach(why -> page.text("    ", why));
+            day.memory(booked.getKey()).ifPresent(memory -> remembered(page, memory));
+            boolean again =
+                    day.memory(booked.getKey()).filter(MemoryCard::asLastTime).isPresent();
+            if (booked.getValue().asLastTime().orElse(false) && !again)
+                page.text(
+                        "    ! ",
+                        "As last time: nothing is remembered of this client and service; planned by the menu.");
+        }
+    }
+
+    private static void remembered(TextPage page, MemoryCard memory) {
+        page.text(
+                "    ",
+                "Last visit " + memory.lastVisit()
+                        + (memory.asLastTime() ? ", planned again as far as it is allowed:" : ":"));
+        memory.zones().forEach(zone -> page.text("      ", zone));
+        memory.departures().forEach(why -> page.text("    ! ", why));
+    }
+
+    private static String headline(PrepSheetDay day, Booking booking, Optional<PlannedService> planned) {
+        String who = "chair " + booking.chair() + "  " + booking.clientRef() + "  " + day.menuName(booking) + ", "
+                + booking.length() + ", " + booking.density()
+                + booking.stylistId().map(id -> ", with " + day.personName(id)).orElse("");
+        return planned.map(service ->
+                        who + ": " + day.clock(service.start()) + " to " + day.clock(service.end()) + waits(service))
+                .orElse(who + ": booked for " + day.clock(booking.start()) + ", nothing planned; see the notes");
+    }
+
+    private static String waits(PlannedService service) {
+        return service.waitMinutes() == 0 ? "" : ", waits " + Wording.count(service.waitMinutes(), "minute");
+    }
+
+    private static void zones(TextPage page, PrepSheetDay day, PlannedService service) {
+        page.row(WIDTHS, "", "zone", "apply", "halfway check", "rinse", "at latest");
+        for (PlannedZone zone : service.zones())
+            page.row(
+                    WIDTHS,
+                    "",
+                    zone.zone(),
+                    day.clock(zone.applyStart()) + "-" + day.clock(zone.applyEnd()),
+                    day.clock(zone.checkAt()),
+                    day.clock(zone.rinseAt()),
+                    day.clock(zone.rinseBy()));
+    }
+}

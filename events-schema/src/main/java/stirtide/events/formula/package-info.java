@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.events.formula;
+
+import org.jspecify.annotations.NullMarked;

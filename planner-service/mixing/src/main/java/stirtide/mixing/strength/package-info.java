@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.mixing.strength;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.mixing.text;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.mixing.weighing;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.day.allowance;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,119 @@
+package stirtide.planner.day.batch;
+
+import java.time.Instant;
+import java.util.Optional;
+import stirtide.events.command.DayCommand;
+import stirtide.events.day.DayEvent;
+import stirtide.events.day.OverMixCause;
+import stirtide.planner.day.booking.BookingRules;
+import stirtide.planner.day.bowl.BowlRules;
+import stirtide.planner.day.bowl.BowlWeighRules;
+import stirtide.planner.day.bowl.DirectionsCheck;
+import stirtide.planner.day.state.BowlState;
+import stirtide.planner.day.state.CommandContext;
+import stirtide.planner.day.state.Day;
+import stirtide.planner.day.state.Decision;
+import stirtide.planner.day.state.Grams;
+import stirtide.planner.day.state.Refusal;
+
+/**
+ * One mix for two bowls until it is divided: weighed as a whole, corrected as a whole, then divided by weight. Nothing of
+ * it goes to a chair before; afterwards its bowls are two bowls like others.
+ */
+public final class BatchRules {
+    private BatchRules() {}
+
+    public static Decision weigh(Day day, DayCommand.WeighBatch command) {
+        var refusal = absent(day, command.batch());
+        if (refusal.isPresent()) return new Decision.Refused(refusal.get());
+        var bowl = day.bowl(command.batch()).orElseThrow();
+        if (!bowl.undivided())
+            return Decision.refuse(
+                    "BATCH_DIVIDED",
+                    "The mix in bowl " + bowl.bowl()
+                            + " is divided and cannot be weighed in any more. Take the dividing back first, or bin the"
+                            + " bowls one by one.");
+        var whole = day.mixOf(bowl);
+        var parts = command.developerParts();
+        return BowlWeighRules.weightsObjection(day, whole, command.lightenerMilligrams(), parts)
+                .<Decision>map(Decision.Refused::new)
+                .orElseGet(() -> Decision.accept(new DayEvent.BatchWeighed(
+                        bowl.bowl(),
+                        command.lightenerMilligrams(),
+                        parts,
+                        BowlWeighRules.ratioThousandths(command.lightenerMilligrams(), parts),
+                        DirectionsCheck.complaint(day, whole, command.lightenerMilligrams(), parts)
+                                .isEmpty())));
+    }
+
+    /** Dividing again replaces what was said before, as long as both bowls are at the bar. */
+    public static Decision divide(Day day, DayCommand.DivideBatch command, CommandContext facts) {
+        var refusal = absent(day, command.batch()).or(() -> away(day, command.batch()));
+        if (refusal.isPresent()) return new Decision.Refused(refusal.get());
+        var bowl = day.bowl(command.batch()).orElseThrow();
+        var whole = bowl.whole();
+        var protection = BowlRules.protection(day, whole, facts.now());
+        if (protection.isPresent()) return new Decision.Refused(protection.get());
+        var other = day.bowl(bowl.batch().orElseThrow().pouredInto()).orElseThrow();
+        long most = Math.min(BowlWeighRules.mostMilligrams(day, other), whole.mixedMilligrams() - 1L);
+        if (command.pouredMilligrams() < 1 || command.pouredMilligrams() > most)
+            return Decision.refuse(
+                    "SHARE_OUT_OF_RANGE",
+                    Grams.text(command.pouredMilligrams()) + " cannot have been poured into bowl " + other.bowl()
+                            + " of a mix of " + Grams.text(whole.mixedMilligrams()) + ". Accepted: more than 0 g, "
+                            + Grams.text(most) + " at most.");
+        return Decision.accept(new DayEvent.BatchDivided(bowl.bowl(), command.pouredMilligrams()));
+    }
+
+    public static Decision bin(Day day, DayCommand.BinBatch command, CommandContext facts) {
+        var refusal = absent(day, command.batch());
+        if (refusal.isPresent()) return new Decision.Refused(refusal.get());
+        var bowl = day.bowl(command.batch()).orElseThrow();
+        if (!bowl.undivided())
+            return Decision.refuse(
+                    "BATCH_DIVIDED",
+                    "The mix in bowl " + bowl.bowl() + " is divided. Bin its bowls one by one: "
+                            + String.join(", ", bowl.batch().orElseThrow().bowls()) + ".");
+        return causeObjection(day, bowl, command.cause(), facts.now())
+                .<Decision>map(Decision.Refused::new)
+                .orElseGet(() -> Decision.accept(new DayEvent.BatchBinned(bowl.bowl(), command.cause())));
+    }
+
+    /** One mix has one cause; that a client is gone fits as soon as one of the two is. */
+    private static Optional<Refusal> causeObjection(Day day, BowlState bowl, OverMixCause cause, Instant now) {
+        var own = BowlRules.causeObjection(day, bowl.whole(), cause, now);
+        var other = day.bowl(bowl.batch().orElseThrow().pouredInto()).orElseThrow();
+        return own.isPresent()
+                        && BowlRules.causeObjection(day, other, cause, now).isPresent()
+                ? own
+                : Optional.empty();
+    }
+
+    /** No batch of that name is in use. */
+    private static Optional<Refusal> absent(Day day, String id) {
+        var bowl = day.bowl(id);
+        if (bowl.filter(one -> one.batch().isPresent() && one.mixedHere()).isEmpty())
+            return Optional.of(new Refusal(
+                    "BATCH_UNKNOWN",
+                    "No mix for two bowls was made in bowl \"" + id + "\". Accepted: "
+                            + BookingRules.listed(day.liveBowls()
+                                    .filter(one -> one.undivided() && one.mixedHere())
+                                    .map(BowlState::bowl)
+                                    .toList())
+                            + "."));
+        return bowl.get().live() ? Optional.empty() : Optional.of(BowlRules.closedRefusal(day, bowl.get()));
+    }
+
+    /** Why the mix cannot be divided any more: one of its bowls is closed or at its chair. */
+    private static Optional<Refusal> away(Day day, String id) {
+        for (var each : day.bowl(id).orElseThrow().batch().orElseThrow().bowls()) {
+            var bowl = day.bowl(each).orElseThrow();
+            if (!bowl.live()) return Optional.of(BowlRules.closedRefusal(day, bowl));
+            if (bowl.handedOverAt().isPresent())
+                return Optional.of(new Refusal(
+                        "BOWL_AT_CHAIR",
+                        "Bowl " + each + " is at its chair, so the mix cannot be divided anew. Finish it or bin it."));
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.day.batch;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.day.booking;
+
+import org.jspecify.annotations.NullMarked;

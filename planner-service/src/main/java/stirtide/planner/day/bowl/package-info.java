@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.day.bowl;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.day.chair;
+
+import org.jspecify.annotations.NullMarked;

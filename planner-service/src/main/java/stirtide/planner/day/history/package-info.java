@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.day.history;
+
+import org.jspecify.annotations.NullMarked;

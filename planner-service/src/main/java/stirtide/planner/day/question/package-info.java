@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.day.question;
+
+import org.jspecify.annotations.NullMarked;

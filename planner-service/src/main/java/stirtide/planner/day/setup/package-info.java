@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.day.setup;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,137 @@
+package stirtide.planner.day.state;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import stirtide.events.day.Booking;
+
+/**
+ * One service as it stands.
+ *
+ * @param service service number, from 1
+ * @param booking booking in force, moves included
+ * @param startedAt when the client was in the chair
+ * @param cancelledAt when the service was cancelled
+ * @param zonesDone zones applied, in order
+ * @param bowls bowls begun for it, in order of their letters
+ * @param rinsedAt sections whose rinse was recorded, and when
+ * @param dueMarks what was noted about bowls still to be begun, by bowl id
+ */
+public record ServiceState(
+        int service,
+        Booking booking,
+        Optional<Instant> startedAt,
+        Optional<Instant> cancelledAt,
+        List<ZoneDone> zonesDone,
+        List<BowlState> bowls,
+        SortedMap<Integer, Instant> rinsedAt,
+        SortedMap<String, DueMark> dueMarks) {
+
+    /** A zone and when all of it was applied. */
+    public record ZoneDone(String zone, Instant at) {}
+
+    /** Start of mixing for which a bowl was last noted as due, and as late. */
+    public record DueMark(Optional<Instant> dueAt, Optional<Instant> lateAt) {
+        static final DueMark NONE = new DueMark(Optional.empty(), Optional.empty());
+    }
+
+    public static ServiceState booked(int service, Booking booking) {
+        return new ServiceState(
+                service,
+                booking,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Collections.emptySortedMap(),
+                Collections.emptySortedMap());
+    }
+
+    /** Not cancelled. */
+    public boolean standing() {
+        return cancelledAt.isEmpty();
+    }
+
+    /** Id of the bowl that comes next. */
+    public String nextBowl() {
+        return BowlIds.of(service, bowls.size());
+    }
+
+    /** The mark of a bowl still to be begun. */
+    public DueMark dueMark(String bowl) {
+        return dueMarks.getOrDefault(bowl, DueMark.NONE);
+    }
+
+    public ServiceState moved(Booking newBooking) {
+        return new ServiceState(service, newBooking, startedAt, cancelledAt, zonesDone, bowls, rinsedAt, dueMarks);
+    }
+
+    public ServiceState started(Instant at) {
+        return new ServiceState(service, booking, Optional.of(at), cancelledAt, zonesDone, bowls, rinsedAt, dueMarks);
+    }
+
+    public ServiceState cancelled(Instant at) {
+        return new ServiceState(service, booking, startedAt, Optional.of(at), zonesDone, bowls, rinsedAt, dueMarks);
+    }
+
+    public ServiceState zoneDone(String zone, Instant at) {
+        var done = new ArrayList<>(zonesDone);
+        done.add(new ZoneDone(zone, at));
+        return new ServiceState(service, booking, startedAt, cancelledAt, List.copyOf(done), bowls, rinsedAt, dueMarks);
+    }
+
+    public ServiceState rinsed(int section, Instant at) {
+        var rinsed = new TreeMap<>(rinsedAt);
+        rinsed.put(section, at);
+        return new ServiceState(
+                service,
+                booking,
+                startedAt,
+                cancelledAt,
+                zonesDone,
+                bowls,
+                Collections.unmodifiableSortedMap(rinsed),
+                dueMarks);
+    }
+
+    public ServiceState begun(BowlState bowl) {
+        var more = new ArrayList<>(bowls);
+        more.add(bowl);
+        var marks = new TreeMap<>(dueMarks);
+        marks.remove(bowl.bowl());
+        return new ServiceState(
+                service,
+                booking,
+                startedAt,
+                cancelledAt,
+                zonesDone,
+                List.copyOf(more),
+                rinsedAt,
+                Collections.unmodifiableSortedMap(marks));
+    }
+
+    public ServiceState with(BowlState bowl) {
+        var changed = new ArrayList<>(bowls);
+        changed.replaceAll(old -> old.bowl().equals(bowl.bowl()) ? bowl : old);
+        return new ServiceState(
+                service, booking, startedAt, cancelledAt, zonesDone, List.copyOf(changed), rinsedAt, dueMarks);
+    }
+
+    public ServiceState marked(String bowl, DueMark mark) {
+        var marks = new TreeMap<>(dueMarks);
+        marks.put(bowl, mark);
+        return new ServiceState(
+                service,
+                booking,
+                startedAt,
+                cancelledAt,
+                zonesDone,
+                bowls,
+                rinsedAt,
+                Collections.unmodifiableSortedMap(marks));
+    }
+}

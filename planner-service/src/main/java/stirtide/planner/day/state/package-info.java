@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.day.state;
+
+import org.jspecify.annotations.NullMarked;

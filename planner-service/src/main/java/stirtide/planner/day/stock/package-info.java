@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.day.stock;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,297 @@
+package stirtide.planner.eventlog;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import stirtide.events.day.StoredEvent;
+
+/**
+ * The embedded log: one SQLite file held by one connection. After an append that failed the connection can no longer be
+ * trusted (it may have rolled back on its own, or stored the events and reported a failure), so it is closed, opened
+ * anew, and what the file then says decides the answer.
+ */
+public final class SqliteEventLog implements EventLog {
+    private static final Logger LOG = LoggerFactory.getLogger("stirtide.log");
+
+    /** Up to so many events the whole log is verified before it is used; that takes half a second at most. */
+    private static final long VERIFIED_AT_ONCE = 20_000;
+
+    private final LogFolder folder;
+    private final HeadAnchor anchor;
+    private final Opening opening;
+    private @Nullable SqliteStatements statements;
+    private volatile @Nullable String readOnly;
+
+    private SqliteEventLog(LogFolder folder, HeadAnchor anchor, Opening opening) {
+        this.folder = folder;
+        this.anchor = anchor;
+        this.opening = opening;
+    }
+
+    /** How the file is opened; tests put a failing disk here. */
+    interface Opening {
+        Connection open(Path file) throws SQLException;
+    }
+
+    /**
+     * Takes the folder, opens the log in it and verifies the whole of it.
+     *
+     * @throws LogFailure IN_USE, NO_PLACE, UNAVAILABLE, or DAMAGED with every damage in the message
+     */
+    public static SqliteEventLog open(Path dataFolder) {
+        return open(dataFolder, SqliteFile::open);
+    }
+
+    static SqliteEventLog open(Path dataFolder, Opening opening) {
+        return take(dataFolder, opening, log -> {
+            List<Damage> damages = log.inspect(Long.MAX_VALUE);
+            if (!damages.isEmpty()) throw new LogFailure(LogFailure.Kind.DAMAGED, log.damaged(damages));
+        });
+    }
+
+    /**
+     * The same for a service, which goes on as well as it can: a damaged log is open for reading only, see
+     * {@link #readOnly}. Of a large log the heads, the commands and the note beside the file are verified here; its
+     * events are held against their digests when they are read.
+     *
+     * @throws LogFailure IN_USE, NO_PLACE, UNAVAILABLE, or DAMAGED when nothing of it can be read
+     */
+    public static SqliteEventLog openToServe(Path dataFolder) {
+        return take(dataFolder, SqliteFile::open, log -> {
+            try {
+                List<Damage> damages = log.inspect(VERIFIED_AT_ONCE);
+                if (!damages.isEmpty()) log.standStill(log.damaged(damages));
+            } catch (LogFailure failed) {
+                if (failed.kind() != LogFailure.Kind.DAMAGED) throw failed;
+                log.standStill(String.valueOf(failed.getMessage()));
+            }
+        });
+    }
+
+    private static SqliteEventLog take(Path dataFolder, Opening opening, Consumer<SqliteEventLog> judge) {
+        LogFolder folder = LogFolder.take(dataFolder);
+        SqliteEventLog log = null;
+        try {
+            folder.prepareDriver();
+            log = new SqliteEventLog(folder, new HeadAnchor(folder.anchor()), opening);
+            judge.accept(log);
+            log.ask(SqliteStatements::days);
+            return log;
+        } catch (IOException unreadable) {
+            folder.close();
+            throw new LogFailure(
+                    LogFailure.Kind.NO_PLACE, "cannot read or write in " + dataFolder + ": " + unreadable, unreadable);
+        } catch (RuntimeException failed) {
+            if (log == null) folder.close();
+            else log.close();
+            throw failed;
+        }
+    }
+
+    /** Looks at the file without changing it: the whole of it, or of a large one all but its events. */
+    private List<Damage> inspect(long wholeUpTo) {
+        if (!Files.exists(folder.file())) return List.of();
+        try (Connection connection = SqliteFile.openToRead(folder.file())) {
+            if (SqliteFile.isFresh(connection)) return List.of();
+            SqliteVerifier verifier = new SqliteVerifier(connection);
+            return verifier.newestRow() <= wholeUpTo
+                    ? verifier.verify(HeadAnchor.read(folder.anchor()))
+                    : verifier.verifyAllButEvents(HeadAnchor.read(folder.anchor()));
+        } catch (SQLException failed) {
+            throw SqliteFile.translate(failed, folder.file());
+        } catch (IOException unreadable) {
+            throw new LogFailure(LogFailure.Kind.UNAVAILABLE, "cannot read " + folder.anchor(), unreadable);
+        } finally {
+            folder.removeSharedMemory();
+        }
+    }
+
+    private String damaged(List<Damage> damages) {
+        return "the log " + folder.file() + " is damaged and is left untouched; restore a backup. Found: "
+                + String.join("; ", damages.stream().map(Damage::toString).toList());
+    }
+
+    /** From here on nothing is stored. The file is opened anew so that not even closing it changes it. */
+    private void standStill(String why) {
+        if (readOnly != null) return;
+        readOnly = why;
+        LOG.error("nothing is stored any more: {}", why);
+        closeConnection();
+    }
+
+    @Override
+    public Optional<String> readOnly() {
+        return Optional.ofNullable(readOnly);
+    }
+
+    @Override
+    public Append append(
+            String day, long expectedRevision, String commandId, byte[] requestDigest, List<StoredEvent> events) {
+        EventEncoder.requireContinues(day, expectedRevision, events);
+        refuseWhenReadOnly();
+        try {
+            Append answer = connected().append(day, expectedRevision, commandId, requestDigest, events);
+            if (answer instanceof Append.Appended && !events.isEmpty()) noteHead(day);
+            return answer;
+        } catch (SQLException failed) {
+            return afterFailure(failed, day, expectedRevision, commandId, events);
+        }
+    }
+
+    private void refuseWhenReadOnly() {
+        String why = readOnly;
+        if (why != null) throw new LogFailure(LogFailure.Kind.READ_ONLY, why);
+    }
+
+    /** Opens the file anew and looks whether the events are in it. */
+    private Append afterFailure(
+            SQLException failed, String day, long expectedRevision, String commandId, List<StoredEvent> events) {
+        closeConnection();
+        if (SqliteFile.isLostSync(failed)) {
+            // What is read now may come from memory, not from the disk: nothing it says can be answered upon.
+            standStill("the disk failed to keep what was written to " + folder.file()
+                    + "; whether the last command is stored shows after a restart, send it again then");
+            refuseWhenReadOnly();
+        }
+        if (isStored(day, expectedRevision, commandId, events)) {
+            return new Append.Appended(expectedRevision + 1, expectedRevision + events.size());
+        }
+        throw SqliteFile.translate(failed, folder.file());
+    }
+
+    private boolean isStored(String day, long expectedRevision, String commandId, List<StoredEvent> events) {
+        if (!commandId.equals(NO_COMMAND)) return command(day, commandId).isPresent();
+        List<StoredEvent> there = read(day, expectedRevision, READ_LIMIT);
+        return there.size() >= events.size() && there.subList(0, events.size()).equals(events);
+    }
+
+    private void noteHead(String day) throws SQLException {
+        try {
+            anchor.write(connected().note(day));
+        } catch (IOException noPlace) {
+            // The event is durable; an older note only finds less.
+            LOG.warn("anchor not written: {}", noPlace.toString());
+        }
+    }
+
+    @Override
+    public Optional<KnownCommand> command(String day, String commandId) {
+        return ask(statements -> statements.command(day, commandId));
+    }
+
+    @Override
+    public List<StoredEvent> read(String day, long after, int limit) {
+        return page(day, after, limit).stream().map(EventEncoder::read).toList();
+    }
+
+    private List<byte[]> page(String day, long after, int limit) {
+        SqliteStatements.Page page = ask(statements -> statements.page(day, after, Math.min(limit, READ_LIMIT)));
+        page.damage().ifPresent(damage -> standStill(damaged(List.of(damage))));
+        return page.bodies();
+    }
+
+    @Override
+    public List<String> days() {
+        return ask(SqliteStatements::days);
+    }
+
+    @Override
+    public long head(String day) {
+        return ask(statements -> statements.head(day).revision());
+    }
+
+    @Override
+    public String seal(String day) {
+        return ask(statements -> statements.head(day)).seal();
+    }
+
+    @Override
+    public SortedMap<String, String> seals() {
+        return ask(SqliteStatements::seals);
+    }
+
+    @Override
+    public void check(String day) {
+        long revision = 0;
+        List<byte[]> page = page(day, revision, READ_LIMIT);
+        while (!page.isEmpty() && readOnly == null) {
+            revision += page.size();
+            page = page(day, revision, READ_LIMIT);
+        }
+    }
+
+    @Override
+    public List<Damage> verify() {
+        try {
+            Optional<HeadAnchor.Note> note = HeadAnchor.read(folder.anchor());
+            return ask(statements -> new SqliteVerifier(statements.connection()).verify(note));
+        } catch (IOException unreadable) {
+            throw new LogFailure(LogFailure.Kind.UNAVAILABLE, "cannot read " + folder.anchor(), unreadable);
+        }
+    }
+
+    private interface Question<T> {
+        T of(SqliteStatements statements) throws SQLException;
+    }
+
+    private <T> T ask(Question<T> question) {
+        try {
+            return question.of(connected());
+        } catch (SQLException failed) {
+            closeConnection();
+            throw SqliteFile.translate(failed, folder.file());
+        }
+    }
+
+    private SqliteStatements connected() throws SQLException {
+        if (statements == null) {
+            Connection connection =
+                    readOnly == null ? opening.open(folder.file()) : SqliteFile.openToRead(folder.file());
+            statements = new SqliteStatements(connection);
+        }
+        return statements;
+    }
+
+    private void closeConnection() {
+        if (statements == null) return;
+        Connection connection = statements.connection();
+        statements = null;
+        try {
+            connection.close();
+        } catch (SQLException alreadyBroken) {
+            LOG.debug("closing: {}", alreadyBroken.toString());
+        }
+    }
+
+    @Override
+    public void close() {
+        closeConnection();
+        try {
+            anchor.close();
+        } catch (IOException alreadyClosed) {
+            LOG.debug("closing: {}", alreadyClosed.toString());
+        }
+        if (readOnly != null) folder.removeSharedMemory();
+        folder.close();
+    }
+
+    /** Begins a copy of the log into a new file; {@link #copyOn} goes on with it. Refused when read only. */
+    public LogBackup beginCopy(Path file) {
+        refuseWhenReadOnly();
+        return ask(statements -> new LogBackup(file, statements.connection()));
+    }
+
+    /** Copies some more between two appends; false when nothing is left to copy. */
+    public boolean copyOn(LogBackup copy) {
+        return ask(statements -> copy.copyOn(statements.connection()));
+    }
+}

@@ -1,0 +1,21 @@
+package stirtide.planner.http;
+
+import java.util.IdentityHashMap;
+import java.util.Map;
+import stirtide.events.day.StoredEvent;
+
+/** The wire form of the newest events, made once for all listeners that get the same ones. Confined to one context. */
+final class EventTextCache {
+    private static final int MOST = 64;
+
+    private final Map<StoredEvent, String> texts = new IdentityHashMap<>();
+
+    String of(StoredEvent event) {
+        String known = texts.get(event);
+        if (known != null) return known;
+        if (texts.size() >= MOST) texts.clear();
+        String text = EventJson.of(event);
+        texts.put(event, text);
+        return text;
+    }
+}

@@ -1,0 +1,33 @@
+package stirtide.planner.http;
+
+/**
+ * How much of it all. Whoever is over a limit gets an answer that says so.
+ *
+ * @param connections open connections, all together
+ * @param connectionsPerPeer open connections of one address
+ * @param listeners open lines, all together
+ * @param listenersPerPeer open lines of one address
+ * @param commandsPerMinute commands of one token or sign-on in any minute
+ * @param quietSeconds seconds after which a connection on which no whole request comes is closed: nothing is asked, the
+ *     headers dribble in, or the last answer is not read
+ * @param bodyMillis milliseconds within which a body must be complete
+ * @param answerMillis milliseconds after which whoever waits for an answer is told that there is none yet; shorter than what
+ *     an idle connection is granted
+ * @param beatMillis milliseconds between two comments on an open line; a listener whose line is full for three is let go
+ */
+public record HttpLimits(
+        int connections,
+        int connectionsPerPeer,
+        int listeners,
+        int listenersPerPeer,
+        int commandsPerMinute,
+        int quietSeconds,
+        int bodyMillis,
+        int answerMillis,
+        int beatMillis) {
+    /** For a service that only its own machine reaches: one address is everybody. */
+    public static final HttpLimits LOOPBACK = new HttpLimits(2000, 2000, 1000, 1000, 600, 12, 10_000, 25_000, 5_000);
+
+    /** For a service on a network. */
+    public static final HttpLimits NETWORK = new HttpLimits(2000, 64, 1000, 20, 600, 12, 10_000, 25_000, 5_000);
+}

@@ -1,0 +1,29 @@
+package stirtide.planner.http;
+
+import io.netty.handler.codec.http.TooLongHttpHeaderException;
+import io.netty.handler.codec.http.TooLongHttpLineException;
+import io.vertx.core.http.HttpServerRequest;
+import stirtide.events.json.ContractJson;
+
+/** Answers what is not HTTP, or too much of it, before any route sees it. */
+final class InvalidRequestHandler {
+    private InvalidRequestHandler() {}
+
+    static void answer(HttpServerRequest request) {
+        ProblemDetail problem = problem(request.decoderResult().cause());
+        request.response()
+                .setStatusCode(problem.status())
+                .putHeader("content-type", "application/problem+json")
+                .putHeader("connection", "close")
+                .end(ContractJson.write(problem));
+        request.connection().close();
+    }
+
+    private static ProblemDetail problem(Throwable cause) {
+        if (cause instanceof TooLongHttpHeaderException)
+            return ProblemDetail.of(431, "HEADERS_TOO_LARGE", "the headers are too large: 8 KiB at most");
+        if (cause instanceof TooLongHttpLineException)
+            return ProblemDetail.of(414, "LINE_TOO_LONG", "the request line is too long: 4 KiB at most");
+        return ProblemDetail.of(400, "NOT_HTTP", "the request cannot be read as HTTP/1.1");
+    }
+}

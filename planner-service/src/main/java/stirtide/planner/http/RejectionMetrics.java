@@ -1,0 +1,33 @@
+package stirtide.planner.http;
+
+import io.micrometer.core.instrument.Counter;
+import io.micrometer.core.instrument.MeterRegistry;
+import io.vertx.ext.web.RoutingContext;
+
+/** Counts what is refused, by the code of the refusal: a fixed set of words, never a day, a client or an id. */
+final class RejectionMetrics {
+    private static final String KEY = "stirtide.refusals";
+
+    private final MeterRegistry registry;
+
+    RejectionMetrics(MeterRegistry registry) {
+        this.registry = registry;
+    }
+
+    /** Handler before all routes. */
+    void watch(RoutingContext ctx) {
+        ctx.put(KEY, this);
+        ctx.next();
+    }
+
+    /** Counts a refusal on a watched request. */
+    static void count(RoutingContext ctx, String code) {
+        RejectionMetrics refusals = ctx.get(KEY);
+        if (refusals == null) return;
+        Counter.builder("stirtide.refused")
+                .description("Requests refused, by code")
+                .tag("code", code)
+                .register(refusals.registry)
+                .increment();
+    }
+}

@@ -1,0 +1,46 @@
+package stirtide.planner.http;
+
+import io.vertx.core.http.HttpServerResponse;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import stirtide.planner.http.DayOperations.ShownDay;
+
+/** Whole views of a day, newest only: a slow listener skips views, they never queue up for it. */
+final class ViewStream implements SseStream {
+    private final DayOperations desk;
+    private final String day;
+    private final SseWriter line;
+    private final UnaryOperator<String> shown;
+    private boolean stale;
+
+    ViewStream(DayOperations desk, String day, HttpServerResponse response, UnaryOperator<String> shown) {
+        this.shown = shown;
+        this.desk = desk;
+        this.day = day;
+        this.line = new SseWriter(response);
+        line.whenRoom(this::flush);
+    }
+
+    @Override
+    public void changed() {
+        stale = true;
+        flush();
+    }
+
+    private void flush() {
+        if (!stale || !line.hasRoom()) return;
+        Optional<ShownDay> newest = desk.show(day);
+        stale = false;
+        newest.ifPresent(view -> line.send(view.revision(), "day", shown.apply(view.json())));
+    }
+
+    @Override
+    public boolean beat() {
+        return line.beat();
+    }
+
+    @Override
+    public void end() {
+        line.end();
+    }
+}

@@ -1,5 +1,0 @@
-/** What was mixed for a client before: whether it can be mixed again, and two visits side by side. Pure. */
-@NullMarked
-package stirtide.planner.memory;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,87 @@
+package stirtide.planner.planning.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import stirtide.events.plan.Plan.PlanNote;
+import stirtide.planner.planning.search.ZoneSchedule.Stay;
+
+/** What could not be planned as wished for one service, each with its reason. */
+final class PlanningNotes {
+    private final PlanQuestion question;
+    private final ServicePlan course;
+    private final ZoneSchedule timeline;
+    private final PlanText words;
+    private final List<PlanNote> notes = new ArrayList<>();
+
+    PlanningNotes(PlanQuestion question, ServicePlan course, ZoneSchedule timeline) {
+        this.question = question;
+        this.course = course;
+        this.timeline = timeline;
+        this.words = new PlanText(question);
+    }
+
+    List<PlanNote> all() {
+        for (String split : course.track().splits()) note("RUN_SPLIT", split);
+        for (FeedSegment feed : course.track().feeds()) feed.refusal().ifPresent(refusal -> noFormula(feed, refusal));
+        for (int place = 0; place < course.portions().size(); place++)
+            if (course.portions().get(place).person() == MixAssignment.STYLIST) stylist(place);
+        for (Stay stay : timeline.stays()) {
+            if (stay.rinse() < stay.common()) rinsedEarly(stay);
+            if (stay.rinseBy() < Math.max(stay.end(), question.nowMinute())) over(stay);
+        }
+        return notes;
+    }
+
+    private void note(String kind, String sentence) {
+        notes.add(new PlanNote(kind, course.track().task().service(), sentence));
+    }
+
+    private void noFormula(FeedSegment feed, FeedSegment.Refusal refusal) {
+        String zones = course.track().zones().stream()
+                .filter(slot -> slot.from() >= feed.from() && slot.to() <= feed.to())
+                .map(slot -> slot.zone().zone())
+                .collect(Collectors.joining(", "));
+        note(
+                "NO_FORMULA",
+                "Nothing can be mixed for " + zones + ": " + refusal.reason() + " What helps: " + refusal.whatHelps());
+    }
+
+    private void stylist(int place) {
+        MixAssignment portion = course.portions().get(place);
+        int ready = portion.use() - course.waitFor(portion);
+        int mixMinutes = portion.feed().recipe().mixMinutes();
+        String why;
+        if (question.assistants().isEmpty()) why = "no assistant works today";
+        else if (question.assistants().stream()
+                .flatMap(each -> each.onDuty().stream())
+                .noneMatch(duty -> Math.max(duty.from(), question.nowMinute()) + mixMinutes <= duty.to()
+                        && duty.to() > ready - portion.feed().recipe().lifeMinutes()))
+            why = "no assistant is on duty any more";
+        else
+            why = "no assistant can have the bowl at the chair within "
+                    + PlanText.minutes(BowlPathSearch.MOST_WAIT_MINUTES) + " of " + words.time(ready);
+        note(
+                "STYLIST_MIXES",
+                "The stylist mixes " + ShownPlan.idOf(course.track().task(), place) + " at " + words.time(portion.mix())
+                        + ": " + why + ".");
+    }
+
+    private void rinsedEarly(Stay stay) {
+        note(
+                "RINSE_EARLY",
+                stay.zone() + " is rinsed at " + words.time(stay.rinse()) + ", "
+                        + PlanText.minutes(stay.common() - stay.rinse())
+                        + " before the rest of its section: its longest processing time ends then.");
+    }
+
+    private void over(Stay stay) {
+        note(
+                "PROCESSING_OVER",
+                "The longest processing time of " + stay.zone() + " ends at "
+                        + words.time(stay.rinseBy()) + ", before "
+                        + (stay.end() > stay.rinseBy()
+                                ? "all of it is applied: rinse what is applied, and ask the colorist before going on."
+                                : "now: rinse at once."));
+    }
+}

@@ -1,0 +1,207 @@
+package stirtide.planner.planning.search;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import stirtide.events.setup.BowlSize;
+import stirtide.planner.planning.search.PlanQuestion.Assistant;
+import stirtide.planner.planning.search.PlanQuestion.BowlOut;
+import stirtide.planner.planning.search.PlanQuestion.Minutes;
+
+/** Who and what is free at the bar, minute by minute. People, scales and sizes go by their place in the question. */
+final class ResourceCalendar {
+    private static final int OFF_DUTY = 1_000_000;
+    private static final int NO_ROOM = -1;
+
+    private final PlanQuestion question;
+    private final MinuteUsage[] people;
+    private final MinuteUsage[] scales;
+    private final MinuteUsage[] bowls;
+    private final int[] sizesByResidue;
+    private final int[] residues;
+    private final int[] rooms;
+
+    ResourceCalendar(PlanQuestion question) {
+        this.question = question;
+        int minutes = question.assistants().stream()
+                .flatMap(each -> each.onDuty().stream())
+                .mapToInt(Minutes::to)
+                .max()
+                .orElse(16);
+        people =
+                question.assistants().stream().map(each -> hours(each, minutes)).toArray(MinuteUsage[]::new);
+        scales = question.scales().stream()
+                .map(scale -> new MinuteUsage(minutes, 0))
+                .toArray(MinuteUsage[]::new);
+        bowls = question.bowlSizes().stream()
+                .map(size -> new MinuteUsage(minutes, 0))
+                .toArray(MinuteUsage[]::new);
+        for (Assistant assistant : question.assistants())
+            assistant.busyScaleId().ifPresent(id -> {
+                for (int scale = 0; scale < scales.length; scale++)
+                    if (question.scales().get(scale).scaleId().equals(id))
+                        scales[scale].add(0, assistant.busyUntilMinute(), 1);
+            });
+        for (BowlOut out : question.bowlsOut())
+            for (int size = 0; size < bowls.length; size++)
+                if (question.bowlSizes().get(size).bowlSizeId().equals(out.bowlSizeId()))
+                    bowls[size].add(0, out.freeFromMinute(), 1);
+        residues = question.bowlSizes().stream()
+                .mapToInt(BowlSize::residueMilligrams)
+                .toArray();
+        rooms = question.bowlSizes().stream()
+                .mapToInt(size -> size.count() < 1 ? NO_ROOM : size.usableMilligrams() - size.residueMilligrams())
+                .toArray();
+        sizesByResidue = IntStream.range(0, bowls.length)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingInt(
+                                size -> question.bowlSizes().get(size).residueMilligrams())
+                        .thenComparing(size -> question.bowlSizes().get(size).usableMilligrams()))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    private static MinuteUsage hours(Assistant assistant, int minutes) {
+        MinuteUsage hours = new MinuteUsage(minutes, OFF_DUTY);
+        for (Minutes duty : assistant.onDuty()) hours.add(duty.from(), duty.to(), -OFF_DUTY);
+        hours.add(0, assistant.busyUntilMinute(), 1);
+        return hours;
+    }
+
+    PlanQuestion question() {
+        return question;
+    }
+
+    int scaleCount() {
+        return scales.length;
+    }
+
+    /** Bowl sizes from the one that wastes least; do not change. */
+    int[] sizesByResidue() {
+        return sizesByResidue;
+    }
+
+    /** Milligrams that stay in a bowl of a size. */
+    int residue(int size) {
+        return residues[size];
+    }
+
+    /** Milligrams a bowl of a size can give, negative where the salon has none. */
+    int room(int size) {
+        return rooms[size];
+    }
+
+    boolean personFree(int person, int from, int to) {
+        return people[person].below(1, from, to);
+    }
+
+    boolean scaleFree(int scale, int from, int to) {
+        return scales[scale].below(1, from, to);
+    }
+
+    /** Minute up to which one more bowl of a size may be in use from {@code from} on, when {@code own} more are out. */
+    int bowlUntil(int size, int own, int from, int until) {
+        int level = question.bowlSizes().get(size).count() - own;
+        return bowls[size].firstAt(level, from, until);
+    }
+
+    /** How many bowls of a size are free at least at all times. */
+    int leastFree(int size) {
+        return question.bowlSizes().get(size).count() - bowls[size].most();
+    }
+
+    /** How many bowls of every size that the salon has are free at least at all times. */
+    int leastFree() {
+        int least = Integer.MAX_VALUE;
+        for (int size = 0; size < bowls.length; size++)
+            if (rooms[size] != NO_ROOM) least = Math.min(least, leastFree(size));
+        return least;
+    }
+
+    /** How many bowls of a size out of those of one service are not empty and washed again at a minute. */
+    int stillOut(List<MixAssignment> own, int size, int minute) {
+        int out = 0;
+        for (MixAssignment each : own) if (each.size() == size && each.end() + question.washMinutes() > minute) out++;
+        return out;
+    }
+
+    void take(MixAssignment portion) {
+        mark(portion, 1);
+    }
+
+    void giveBack(MixAssignment portion) {
+        mark(portion, -1);
+    }
+
+    private void mark(MixAssignment portion, int amount) {
+        if (portion.person() != MixAssignment.STYLIST)
+            people[portion.person()].add(portion.mix(), portion.mixEnd(), amount);
+        scales[portion.scale()].add(portion.mix(), portion.mixEnd(), amount);
+        bowls[portion.size()].add(portion.mix(), portion.end() + question.washMinutes(), amount);
+    }
+
+    /**
+     * For each minute of a window whether somebody is free for a mix that starts then.
+     *
+     * @return by minute minus {@code from}
+     */
+    boolean[] anybodyFree(int mixMinutes, int from, int to) {
+        boolean[] free = new boolean[Math.max(0, to - from)];
+        for (MinuteUsage person : people) {
+            int run = 0;
+            for (int minute = to + mixMinutes - 1; minute >= from; minute--) {
+                run = person.at(minute) == 0 ? run + 1 : 0;
+                if (minute < to && run >= mixMinutes) free[minute - from] = true;
+            }
+        }
+        return free;
+    }
+
+    /**
+     * For each minute of a window the latest start of a mix, up to that minute, for which somebody and the scale are free.
+     *
+     * @param anybodyFree for each minute of the window whether somebody is free for a mix that starts then
+     * @return starts by minute minus {@code from}, -1 where there is none in the window
+     */
+    int[] latestStarts(int scale, int mixMinutes, int from, boolean[] anybodyFree) {
+        int[] latest = new int[anybodyFree.length];
+        int last = -1;
+        int scaleRun = 0;
+        for (int i = Math.min(0, 1 - mixMinutes); i < latest.length; i++) {
+            scaleRun = scales[scale].at(from + i + mixMinutes - 1) == 0 ? scaleRun + 1 : 0;
+            if (i < 0) continue;
+            if (scaleRun >= mixMinutes && anybodyFree[i]) last = from + i;
+            latest[i] = last;
+        }
+        return latest;
+    }
+
+    /** Somebody free for a mix, the wanted person if possible, else the one whose free time it fits most tightly. */
+    int personFor(int from, int to, List<Integer> wanted) {
+        for (int person : wanted) if (personFree(person, from, to)) return person;
+        int best = -1;
+        int tightest = Integer.MAX_VALUE;
+        for (int person = 0; person < people.length; person++) {
+            if (!personFree(person, from, to)) continue;
+            int free = freeAround(people[person], from, to);
+            if (free < tightest) {
+                tightest = free;
+                best = person;
+            }
+        }
+        return best;
+    }
+
+    private int freeAround(MinuteUsage hours, int from, int to) {
+        int before = from;
+        while (before > Math.max(question.nowMinute(), from - 30) && hours.at(before - 1) == 0) before--;
+        return hours.firstAt(1, to, to + 30) - before;
+    }
+
+    /** Whether anybody is on duty for a mix of this length that starts at {@code from} or later. */
+    boolean anybodyAfter(int from, int mixMinutes) {
+        return question.assistants().stream()
+                .flatMap(each -> each.onDuty().stream())
+                .anyMatch(duty -> Math.max(from, duty.from()) + mixMinutes <= duty.to());
+    }
+}

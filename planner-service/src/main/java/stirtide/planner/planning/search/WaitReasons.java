@@ -1,0 +1,188 @@
+package stirtide.planner.planning.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import stirtide.events.plan.Plan.WaitReason;
+import stirtide.planner.planning.search.OverloadFinder.Job;
+import stirtide.planner.planning.search.OverloadFinder.Window;
+
+/** Says why clients wait. Claims an overload only where the sum of minutes proves it. */
+final class WaitReasons {
+    private final PlanQuestion question;
+    private final ResourceCalendar bar;
+    private final List<ServicePlan> courses;
+    private final OverloadFinder overload;
+    private final PlanText words;
+    private final List<WaitReason> reasons = new ArrayList<>();
+    private final List<Window> windows = new ArrayList<>();
+    private final List<TreeSet<Integer>> waiting = new ArrayList<>();
+
+    WaitReasons(PlanQuestion question, ResourceCalendar bar, List<ServicePlan> courses) {
+        this.question = question;
+        this.bar = bar;
+        this.courses = courses;
+        this.overload = new OverloadFinder(question, courses);
+        this.words = new PlanText(question);
+    }
+
+    List<WaitReason> reasons() {
+        for (ServicePlan course : courses) {
+            int live = course.score().waitMinutes();
+            for (MixAssignment portion : course.portions()) {
+                int wait = course.waitFor(portion);
+                live -= wait;
+                if (wait > 0 && course.holdBefore(portion.from()) == 0) explain(course, portion, wait);
+            }
+            for (ServiceTimeline.ZoneSlot slot : course.track().zones()) {
+                int hold = course.holdBefore(slot.from());
+                if (hold == 0) continue;
+                held(course, slot, hold);
+                if (fedByLive(course, slot)) live -= hold;
+            }
+            if (live > 0) onItsWay(course, live);
+        }
+        for (int i = 0; i < windows.size(); i++) reasons.add(i, overloaded(windows.get(i), waiting.get(i)));
+        return reasons;
+    }
+
+    private static boolean fedByLive(ServicePlan course, ServiceTimeline.ZoneSlot slot) {
+        return course.portions().stream().noneMatch(portion -> portion.from() == slot.from());
+    }
+
+    private void held(ServicePlan course, ServiceTimeline.ZoneSlot slot, int hold) {
+        int start = course.applyStart(slot);
+        int service = course.track().task().service();
+        add(
+                start - hold,
+                start,
+                0,
+                0,
+                service,
+                "Service " + service + " waits " + PlanText.minutes(hold) + " before "
+                        + slot.zone().zone()
+                        + ": begun earlier it would not be applied within its longest processing time, for want of bowls.");
+    }
+
+    private void explain(ServicePlan course, MixAssignment portion, int wait) {
+        Job job = overload.job(course, portion);
+        int mixMinutes = job.minutes();
+        int due = portion.use() - wait - question.handOverMinutes();
+        int service = job.service();
+        if (portion.person() == MixAssignment.STYLIST)
+            add(
+                    portion.mix(),
+                    portion.use(),
+                    mixMinutes,
+                    0,
+                    service,
+                    "The stylist of service " + service + " mixes, and the client waits " + PlanText.minutes(wait)
+                            + " for it.");
+        else if (question.nowMinute() + mixMinutes > due)
+            add(
+                    question.nowMinute(),
+                    Math.max(due, question.nowMinute() + 1),
+                    mixMinutes,
+                    Math.max(0, due - question.nowMinute()),
+                    service,
+                    tooLate(course, portion, due));
+        else if (!known(job)) search(course, portion, job, due);
+    }
+
+    private void add(int from, int to, int needed, int available, int service, String sentence) {
+        reasons.add(new WaitReason(words.at(from), words.at(to), needed, available, List.of(service), sentence));
+    }
+
+    private String tooLate(ServicePlan course, MixAssignment portion, int due) {
+        int ready = due + question.handOverMinutes();
+        return "Service " + course.track().task().service() + " needs a bowl at " + words.time(ready)
+                + ", but nothing can start before " + words.time(question.nowMinute())
+                + ", and mixing and carrying take "
+                + PlanText.minutes(portion.feed().recipe().mixMinutes() + question.handOverMinutes())
+                + ": it comes at " + words.time(portion.use()) + ".";
+    }
+
+    private boolean known(Job job) {
+        for (int i = 0; i < windows.size(); i++) {
+            if (job.mustLieIn(windows.get(i).from(), windows.get(i).to()) == 0) continue;
+            waiting.get(i).add(job.service());
+            return true;
+        }
+        return false;
+    }
+
+    private void search(ServicePlan course, MixAssignment portion, Job job, int due) {
+        Optional<Window> window = overload.around(job);
+        if (window.isPresent()) {
+            windows.add(window.get());
+            waiting.add(new TreeSet<>(List.of(job.service())));
+            return;
+        }
+        int available = overload.available(job.release(), due);
+        String stretch = words.time(job.release()) + " to " + words.time(due);
+        String sentence = bowlsShort(job, due)
+                ? "Service " + job.service() + " waits for a bowl: from " + stretch
+                        + " all bowls that would do are in use or being washed."
+                : "Service " + job.service() + " waits " + PlanText.minutes(course.waitFor(portion))
+                        + ": its bowl would have to be mixed from " + stretch
+                        + ", when the plan needs people and scales for others. No single stretch proves that this"
+                        + " cannot be avoided.";
+        add(job.release(), due, job.minutes(), available, job.service(), sentence);
+    }
+
+    /** Whether people and a scale would be free in time, and only bowls are not. */
+    private boolean bowlsShort(Job job, int due) {
+        for (int mix = job.release(); mix + job.minutes() <= due; mix++) {
+            if (bar.personFor(mix, mix + job.minutes(), List.of()) < 0) continue;
+            for (int scale = 0; scale < bar.scaleCount(); scale++)
+                if (bar.scaleFree(scale, mix, mix + job.minutes())) return true;
+        }
+        return false;
+    }
+
+    private void onItsWay(ServicePlan course, int wait) {
+        int first = 0;
+        while (course.delays()[first] == 0) first++;
+        int from = course.track().starts()[first];
+        int to = from + course.delays()[first];
+        int service = course.track().task().service();
+        add(
+                from,
+                to,
+                0,
+                0,
+                service,
+                "Service " + service + " waits " + PlanText.minutes(wait)
+                        + " for a bowl that is begun already and is not at the chair yet.");
+    }
+
+    private WaitReason overloaded(Window window, TreeSet<Integer> services) {
+        List<String> people = question.assistants().stream()
+                .filter(each -> available(each, window))
+                .map(PlanQuestion.Assistant::name)
+                .toList();
+        String scales = question.scales().size() < people.size()
+                ? " on "
+                        + (question.scales().size() == 1
+                                ? "one scale"
+                                : question.scales().size() + " scales")
+                : "";
+        String sentence = words.time(window.from()) + " to " + words.time(window.to()) + " needs "
+                + PlanText.minutes(window.needed()) + " of mixing, " + PlanText.list(people) + " can give "
+                + window.available() + scales + ".";
+        return new WaitReason(
+                words.at(window.from()),
+                words.at(window.to()),
+                window.needed(),
+                window.available(),
+                List.copyOf(services),
+                sentence);
+    }
+
+    private static boolean available(PlanQuestion.Assistant assistant, Window window) {
+        return assistant.onDuty().stream()
+                .anyMatch(duty ->
+                        Math.max(duty.from(), assistant.busyUntilMinute()) < window.to() && window.from() < duty.to());
+    }
+}

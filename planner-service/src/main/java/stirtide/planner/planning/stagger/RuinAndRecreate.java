@@ -1,0 +1,268 @@
+package stirtide.planner.planning.stagger;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.random.RandomGenerator;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Insertion, ruin and recreate (Schrimpf and others 2000), and negotiated congestion (McMurchie and Ebeling 1995): takes a
+ * few runs that meet in time off the board, or pushes one run where it would like to be and takes off whoever stands
+ * there, and puts them back one by one. Costs of age are counted in parts so that tiny random amounts break ties anew each
+ * time.
+ */
+final class RuinAndRecreate {
+    /** Parts of one minute of age; ties are broken within them. */
+    static final long AGE = 64;
+
+    /** On larger days the board is held against the best plan after each round only. */
+    private static final int OFFERED_AT_ONCE = 200;
+
+    /** One in so many moves may take detours instead of breaking ties only. */
+    private static final int DETOURS = 64;
+
+    private final MinuteGrid grid;
+    private final RandomGenerator random;
+    private final Incumbent incumbent;
+    private final Occupancy board;
+    private LevelWeights weights;
+    private final Neighbors neighbors;
+    private final RunPath[] old;
+    private final boolean[] isOut;
+    private final int[] out;
+    private int count;
+    private long before;
+    private long heat;
+    private long extra;
+    private int @Nullable [] guide;
+
+    RuinAndRecreate(MinuteGrid grid, LevelWeights weights, Incumbent incumbent, RandomGenerator random) {
+        this.grid = grid;
+        this.weights = weights;
+        this.incumbent = incumbent;
+        this.random = random;
+        this.board = new Occupancy(grid, weights);
+        this.neighbors = new Neighbors(grid);
+        this.old = new RunPath[grid.runs.length];
+        this.isOut = new boolean[grid.runs.length];
+        this.out = new int[grid.runs.length];
+    }
+
+    /** Weights that keep the levels apart on this day. */
+    static LevelWeights strict() {
+        return new LevelWeights(1L << 52, 1L << 38, 1L << 22, AGE);
+    }
+
+    long steps() {
+        return board.steps();
+    }
+
+    void weights(LevelWeights to) {
+        weights = to;
+        board.weights(to);
+    }
+
+    void heat(long to) {
+        heat = to;
+    }
+
+    /** Minute prices in parts of {@link #AGE} that some insertions follow. */
+    void guide(int @Nullable [] prices) {
+        guide = prices;
+    }
+
+    /** Puts all runs on an empty board in the given order. */
+    boolean build(Comparator<RunGrid> order) {
+        board.clear();
+        board.guide(null, 0, 1);
+        RunGrid[] runs = grid.runs.clone();
+        Arrays.sort(runs, order);
+        for (RunGrid run : runs) {
+            if (!board.insert(run.index, 0)) {
+                return false;
+            }
+        }
+        incumbent.offer(paths());
+        return true;
+    }
+
+    /**
+     * Gives all bowls to the stylists, then takes back run by run those for which people are found. For days on which hands are
+     * enough but nobody could be found for the plans that they make; false if not even stylists can feed some run.
+     */
+    boolean buildFromStylists() {
+        board.clear();
+        board.guide(null, 0, 1);
+        for (RunGrid run : grid.runs) {
+            if (!board.insertLastResort(run.index)) {
+                return false;
+            }
+        }
+        incumbent.offer(paths());
+        for (RunGrid run : grid.runs) {
+            RunPath byStylist = board.remove(run.index);
+            board.insert(run.index, 0);
+            if (!incumbent.offer(paths())) {
+                board.remove(run.index);
+                board.put(run.index, byStylist);
+            }
+        }
+        return true;
+    }
+
+    void load(RunPath[] paths) {
+        board.load(paths);
+    }
+
+    /** The paths on the board. */
+    RunPath[] paths() {
+        return Arrays.copyOf(board.paths, board.paths.length);
+    }
+
+    /** Tries the given number of moves. */
+    void round(int moves) {
+        board.noise(noise(random));
+        for (int i = 0; i < moves; i++) {
+            move();
+        }
+        incumbent.offer(paths());
+    }
+
+    /** Small amounts that break ties between starts. */
+    static int[] noise(RandomGenerator random) {
+        int[] noise = new int[Occupancy.NOISE];
+        for (int i = 0; i < noise.length; i++) {
+            noise[i] = random.nextInt((int) AGE / 4);
+        }
+        return noise;
+    }
+
+    private void move() {
+        before = 0;
+        count = 0;
+        board.shiftNoise(random.nextInt(Occupancy.NOISE), random.nextInt(DETOURS) == 0 ? random.nextInt(2, 64) : 1);
+        extra = heat == 0 ? 0 : heat * random.nextInt(256) * random.nextInt(256) / 65536;
+        int seed = seed();
+        takeOut(seed);
+        long after = random.nextInt(3) > 0 ? pushed(seed) : ruined(seed);
+        boolean same = count == 1 && after == before;
+        if (after > before + extra) {
+            undo();
+        } else if (!same && after != before && grid.runs.length <= OFFERED_AT_ONCE) {
+            incumbent.offer(paths());
+        }
+        for (int k = 0; k < count; k++) {
+            isOut[out[k]] = false;
+        }
+    }
+
+    private long pushed(int seed) {
+        board.guide(null, 0, 1);
+        if (!board.insert(seed, crowding())) {
+            return RunPathSearch.NEVER;
+        }
+        evict(seed);
+        if (random.nextInt(3) == 0) {
+            takeNeighbors(seed, 2);
+        }
+        return recreate(1, costOf(seed));
+    }
+
+    private long ruined(int seed) {
+        takeNeighbors(seed, 5);
+        return recreate(0, 0);
+    }
+
+    private long recreate(int from, long cost) {
+        boolean guided = guide != null && random.nextBoolean();
+        board.guide(guided ? guide : null, random.nextInt(1, 13), 8);
+        for (int i = count - 1; i > from; i--) {
+            int j = random.nextInt(from, i + 1);
+            int swap = out[i];
+            out[i] = out[j];
+            out[j] = swap;
+        }
+        long after = cost;
+        for (int k = from; k < count && after <= before + extra; k++) {
+            if (!board.insert(out[k], 0)) {
+                return RunPathSearch.NEVER;
+            }
+            after += costOf(out[k]);
+        }
+        return after;
+    }
+
+    private long costOf(int r) {
+        return weights.of(java.util.Objects.requireNonNull(board.paths[r]).score);
+    }
+
+    private long crowding() {
+        int kind = random.nextInt(8);
+        long unit = kind == 0 ? weights.delay() : kind < 3 ? weights.mix() : weights.age();
+        return 1 + unit * random.nextInt(1, 12) / 3;
+    }
+
+    private int seed() {
+        int r = random.nextInt(grid.runs.length);
+        for (int tries = 0; tries < 12 && costOf(r) <= neighbors.aloneCost(r, weights); tries++) {
+            r = random.nextInt(grid.runs.length);
+        }
+        return r;
+    }
+
+    private void takeOut(int r) {
+        out[count++] = r;
+        isOut[r] = true;
+        old[r] = board.remove(r);
+        before += weights.of(old[r].score);
+    }
+
+    private void takeNeighbors(int seed, int most) {
+        int[] row = neighbors.of(seed);
+        int want = Math.min(row.length, count + random.nextInt(most + 1));
+        for (int tries = 0; count < want && tries < 4 * most; tries++) {
+            int r = row[random.nextInt(row.length)];
+            if (!isOut[r]) {
+                takeOut(r);
+            }
+        }
+    }
+
+    /** Takes off the board whoever shares an overfilled minute with the run. */
+    private void evict(int seed) {
+        RunGrid run = grid.runs[seed];
+        RunPath path = java.util.Objects.requireNonNull(board.paths[seed]);
+        int[] row = neighbors.wide(seed);
+        for (int s : path.start) {
+            for (int t = s; s != RunPath.STYLIST && t < s + run.mix; t++) {
+                int shift = row.length == 0 ? 0 : random.nextInt(row.length);
+                for (int i = 0; i < row.length && board.use[t] > grid.capacity[t]; i++) {
+                    int r = row[(i + shift) % row.length];
+                    if (!isOut[r] && holds(r, t)) {
+                        takeOut(r);
+                    }
+                }
+            }
+        }
+    }
+
+    private boolean holds(int r, int t) {
+        for (int s : java.util.Objects.requireNonNull(board.paths[r]).start) {
+            if (s <= t && t < s + grid.runs[r].mix) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void undo() {
+        for (int k = 0; k < count; k++) {
+            if (board.paths[out[k]] != null) {
+                board.remove(out[k]);
+            }
+        }
+        for (int k = 0; k < count; k++) {
+            board.put(out[k], old[out[k]]);
+        }
+    }
+}

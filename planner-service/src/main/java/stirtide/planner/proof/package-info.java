@@ -1,5 +1,0 @@
-/** Says how good a plan is at least, and nothing that the separate checker does not confirm. */
-@NullMarked
-package stirtide.planner.proof;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,45 @@
+package stirtide.planner.salonfiles.calendar;
+
+import biweekly.component.VEvent;
+import stirtide.planner.salonfiles.source.BookingLocation;
+import stirtide.planner.salonfiles.source.SourceFile;
+
+/**
+ * An event of a calendar with its lines.
+ *
+ * @param source file
+ * @param event what the library read
+ * @param lines where it stands
+ */
+record LocatedEvent(SourceFile source, VEvent event, ContentLines.Event lines) implements BookingLocation {
+    @Override
+    public void refuse(Part part, String value, String accepted) {
+        refuse(part.property, value, accepted);
+    }
+
+    /** Refuses a property of the event. */
+    public void refuse(String property, String value, String accepted) {
+        refuse(lines.lineOf(property), property, value, accepted);
+    }
+
+    /** Refuses a property on a line of the event. */
+    public void refuse(int line, String property, String value, String accepted) {
+        source.refuse(line, 0, "line " + line + " " + property, value, accepted);
+    }
+
+    @Override
+    public String where() {
+        return source.name() + " line " + lines.line();
+    }
+
+    /** UID of the event, empty text when it has none. */
+    String uid() {
+        return event.getUid() == null || event.getUid().getValue() == null
+                ? ""
+                : event.getUid().getValue();
+    }
+
+    boolean cancelled() {
+        return event.getStatus() != null && event.getStatus().isCancelled();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.salonfiles.calendar;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.salonfiles.export;
+
+import org.jspecify.annotations.NullMarked;

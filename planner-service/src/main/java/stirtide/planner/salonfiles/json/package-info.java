@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.salonfiles.json;
+
+import org.jspecify.annotations.NullMarked;

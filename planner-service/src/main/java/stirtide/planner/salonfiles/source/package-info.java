@@ -1,0 +1,4 @@
+@NullMarked
+package stirtide.planner.salonfiles.source;
+
+import org.jspecify.annotations.NullMarked;

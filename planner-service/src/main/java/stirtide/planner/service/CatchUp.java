@@ -1,0 +1,54 @@
+package stirtide.planner.service;
+
+import io.vertx.core.Future;
+import java.time.Instant;
+import java.util.Optional;
+import stirtide.planner.service.DayRegistry.KeptDay;
+
+/** Goes through everything that falls due on all days, one instant after the other. */
+final class CatchUp {
+    private final SalonClock clock;
+    private final DayRegistry days;
+
+    CatchUp(SalonClock clock, DayRegistry days) {
+        this.clock = clock;
+        this.days = days;
+    }
+
+    /**
+     * Completes when all days are planned. On a driven clock better plans are waited for, so that the same steps give the
+     * same events; in a salon nobody waits for them.
+     */
+    Future<Void> settled() {
+        return Future.join(days.all().stream()
+                        .map(KeptDay::plans)
+                        .map(plans -> clock instanceof DrivenClock ? plans.settled() : plans.planned())
+                        .toList())
+                .mapEmpty();
+    }
+
+    /**
+     * Steps through every instant at which something falls due, with all plans drawn at each.
+     *
+     * @param coarseUntil what fell due up to here is noted at once, without the plans that could have been drawn between
+     */
+    Future<Void> walk(Instant to, Instant coarseUntil) {
+        return settled().compose(settled -> {
+            Optional<Instant> next = days.all().stream()
+                    .flatMap(kept -> kept.nextAt().stream())
+                    .min(Instant::compareTo)
+                    .filter(at -> !at.isAfter(to));
+            if (next.isEmpty()) return Future.succeededFuture();
+            if (clock instanceof DrivenClock driven) driven.moveTo(next.get());
+            Instant at = next.get().isBefore(coarseUntil) ? coarseUntil : next.get();
+            return noteDue(at).compose(noted -> walk(to, coarseUntil));
+        });
+    }
+
+    private Future<Void> noteDue(Instant at) {
+        return Future.join(days.all().stream()
+                        .map(kept -> kept.keeper().step(() -> kept.keeper().noteDue(at)))
+                        .toList())
+                .mapEmpty();
+    }
+}

@@ -1,0 +1,123 @@
+package stirtide.planner.service;
+
+import io.vertx.core.Future;
+import io.vertx.core.Vertx;
+import java.io.IOException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.day.DayEvent;
+import stirtide.events.json.ContractJson;
+import stirtide.planner.day.history.ClientRecords;
+import stirtide.planner.eventlog.LogFailure;
+import stirtide.planner.privacy.ClientKeys;
+
+/** Seals who clients are before a day hears of them, tells what is kept of one, and forgets. */
+final class ClientDataService {
+    private final Vertx vertx;
+    private final ClientKeys keys;
+    private final DayRegistry days;
+    private Future<Void> written = Future.succeededFuture();
+
+    ClientDataService(Vertx vertx, ClientKeys keys, DayRegistry days) {
+        this.vertx = vertx;
+        this.keys = keys;
+        this.days = days;
+    }
+
+    /** The request with references sealed, once every key it needs is on the disk. */
+    Future<CommandRequest> sealed(CommandRequest request) {
+        ClientKeys.Sealed sealed = keys.seal(request);
+        if (sealed.request() == request) return Future.succeededFuture(request);
+        if (sealed.toWrite() || written.failed()) write();
+        return written.map(sealed.request());
+    }
+
+    /** One write after the other, each with the newest state; a failed one is tried again by the next. */
+    private Future<Void> write() {
+        written = written.transform(before -> {
+            ClientKeys.Snapshot snapshot = keys.snapshot();
+            return vertx.<Void>executeBlocking(() -> {
+                        keys.write(snapshot);
+                        return null;
+                    })
+                    .recover(ClientDataService::notWritten);
+        });
+        return written;
+    }
+
+    private static Future<Void> notWritten(Throwable failed) {
+        return Future.failedFuture(
+                failed instanceof IOException
+                        ? new LogFailure(
+                                LogFailure.Kind.FULL,
+                                "the keys of clients cannot be written; make room on the disk and try again")
+                        : failed);
+    }
+
+    String shown(String text) {
+        return keys.shown(text);
+    }
+
+    /** What is kept of a client on all days. Days that are over are read one after the other. */
+    Future<Optional<String>> record(String reference, Optional<String> salon) {
+        Optional<String> id = keys.find(reference);
+        if (id.isEmpty()) return Future.succeededFuture(Optional.empty());
+        List<ClientRecords.DayRecord> kept = new ArrayList<>();
+        List<String> names = days.knowing(id.get()).stream()
+                .filter(name -> salon.isEmpty() || name.startsWith(salon.get() + "/"))
+                .toList();
+        return eachDay(names, keeper -> {
+                    ClientRecords.record(keeper.name(), keeper.day(), id.get()).ifPresent(kept::add);
+                    return Future.succeededFuture();
+                })
+                // Whoever sees one salon does not even learn that another one knows the client.
+                .map(read -> kept.isEmpty() && salon.isPresent()
+                        ? Optional.empty()
+                        : Optional.of(keys.shown(ContractJson.write(new Kept(reference, kept)))));
+    }
+
+    private Future<Void> eachDay(List<String> names, Function<DayActor, Future<Void>> work) {
+        Future<Void> done = Future.succeededFuture();
+        for (String name : names)
+            done = done.compose(before -> days.atHand(name))
+                    .compose(read -> days.opened(name)
+                            .map(kept -> work.apply(kept.keeper()))
+                            .orElse(Future.succeededFuture()));
+        return done;
+    }
+
+    /** What a person may ask to see. */
+    record Kept(String clientRef, List<ClientRecords.DayRecord> days) {}
+
+    /** Key first, events after: a service that dies between the two notes the events at its next start. */
+    Future<Boolean> erase(String reference, Instant now) {
+        Optional<String> id = keys.find(reference);
+        if (id.isEmpty()) return Future.succeededFuture(false);
+        keys.forget(id.get());
+        return write().compose(gone -> note(id.get(), now)).map(true).recover(LogFailureMapping::declined);
+    }
+
+    private Future<Void> note(String clientId, Instant now) {
+        return eachDay(
+                days.knowing(clientId),
+                keeper -> keeper.step(() -> ClientRecords.known(keeper.day(), clientId)
+                        ? keeper.append(List.of(new DayEvent.ClientErased(clientId)), now)
+                                .mapEmpty()
+                        : Future.succeededFuture()));
+    }
+
+    /** At start: keys that an old copy brought back are destroyed again, and missing events are noted. */
+    Future<Void> eraseAgain() {
+        List<String> erased = keys.erased();
+        Future<Void> done = Future.succeededFuture();
+        for (String id : days.erased()) if (!erased.contains(id)) keys.forget(id);
+        if (!keys.erased().equals(erased)) done = write();
+        Instant newest = days.newestTime().orElse(Instant.EPOCH);
+        for (String id : keys.erased()) done = done.compose(before -> note(id, newest));
+        return done;
+    }
+}

@@ -1,5 +1,0 @@
-/** Command that plans day files in the plain model and prints one JSON line each. */
-@NullMarked
-package stirtide.planner.stagger.cli;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,8 +1,0 @@
-/**
- * Staggers the mixing of a day: how many bowls feed each run, when each is mixed and by whom, with a proof of how good that
- * is. Pure: minutes are integers, random numbers and the count of rounds are passed in.
- */
-@NullMarked
-package stirtide.planner.stagger;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,8 @@
+package stirtide.planner.eventlog;
+
+class MemoryEventLogTest extends EventLogContract {
+    @Override
+    EventLog open() {
+        return new MemoryEventLog();
+    }
+}

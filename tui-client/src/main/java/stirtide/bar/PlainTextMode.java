@@ -1,0 +1,42 @@
+package stirtide.bar;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import stirtide.bar.link.DayClient;
+import stirtide.bar.link.LinkEvent;
+import stirtide.bar.link.ServiceLink;
+import stirtide.bar.link.StateFolder;
+import stirtide.bar.report.PlainTextReport;
+
+/** Follows the day in lines one after the other, until it is stopped or nobody reads any more. */
+final class PlainTextMode {
+    private PlainTextMode() {}
+
+    @SuppressWarnings("try") // the link is held open for its news, never called
+    static int run(BarOptions options, PrintStream out, PrintStream errors) throws InterruptedException {
+        BlockingQueue<LinkEvent> news = new LinkedBlockingQueue<>();
+        var api = new DayClient(options.server(), options.day(), options.credentials());
+        var home = new StateFolder(options.state(), options.day());
+        try (var link = ServiceLink.start(api, home, options.personId(), news::add)) {
+            var lines = new PlainTextReport();
+            boolean cut = false;
+            while (!out.checkError()) {
+                LinkEvent next = news.take();
+                if (next instanceof LinkEvent.Cut lost && !cut) {
+                    cut = true;
+                    out.println("no link: " + lost.why());
+                } else if (next instanceof LinkEvent.Seen seen) {
+                    if (cut) out.println("the link is back");
+                    cut = false;
+                    lines.told(seen.view()).forEach(out::println);
+                }
+            }
+            return BarExitCode.TERMINAL_GONE;
+        } catch (IOException noPlace) {
+            errors.println("bar: " + options.state() + " cannot be written: " + noPlace.getMessage());
+            return BarExitCode.INTERNAL;
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package stirtide.bar;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Optional;
+import stirtide.bar.link.DayClient;
+import stirtide.bar.model.BowlSelection;
+import stirtide.bar.model.FollowedClock;
+import stirtide.bar.model.LinkStatus;
+import stirtide.bar.model.Operator;
+import stirtide.bar.model.UiState;
+import stirtide.bar.model.ViewState;
+import stirtide.bar.views.ScreenView;
+import stirtide.events.json.ContractJson;
+import stirtide.events.view.DayView;
+
+/** One picture, printed. Not one control character but line ends. */
+final class SnapshotPrinter {
+    private SnapshotPrinter() {}
+
+    static int print(BarOptions options, PrintStream out, PrintStream errors) throws InterruptedException {
+        try {
+            DayView view = new DayClient(options.server(), options.day(), options.credentials()).day();
+            out.print(options.json() ? ContractJson.write(view) + "\n" : picture(view, options));
+            out.flush();
+            return out.checkError() ? BarExitCode.TERMINAL_GONE : BarExitCode.OK;
+        } catch (IOException noService) {
+            errors.println("bar: no picture of " + options.day() + " from " + options.server() + ": "
+                    + DayClient.reason(noService));
+            return BarExitCode.NO_SERVICE;
+        }
+    }
+
+    static String picture(DayView view, BarOptions options) {
+        var scene = new UiState(
+                Optional.of(view),
+                view.time(),
+                0,
+                view.clockRatePermille() == 0 ? 0 : FollowedClock.REAL,
+                false,
+                new LinkStatus(LinkStatus.State.LIVE, 0, 0),
+                new Operator(options.personId(), false),
+                BowlSelection.FIRST,
+                Optional.empty(),
+                List.of());
+        return ScreenView.text(ScreenView.draw(
+                scene.with(ViewState.BAR.to(options.view())), options.width(), options.height(), options.glyphs()));
+    }
+}

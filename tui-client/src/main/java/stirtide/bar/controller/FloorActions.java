@@ -1,0 +1,78 @@
+package stirtide.bar.controller;
+
+import java.util.Optional;
+import stirtide.bar.keys.KeyAction;
+import stirtide.bar.model.FloorSelection;
+import stirtide.bar.model.Inquiry;
+import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.UiState;
+import stirtide.bar.model.ViewState;
+import stirtide.bar.panels.MoveServicePanel;
+import stirtide.bar.text.TimeText;
+import stirtide.events.command.DayCommand;
+import stirtide.events.view.DayView;
+
+/** What the keys of the floor do. */
+final class FloorActions {
+    private static final int STEP_MINUTES = 5;
+    private static final int LOOK_MINUTES = 30;
+
+    private FloorActions() {}
+
+    /** Pick after a key that only looks or lifts, empty when the key is none of these. */
+    static Optional<ViewState> look(KeyAction action, UiState scene) {
+        ViewState pages = scene.pages();
+        FloorSelection pick = pages.floor();
+        return switch (action) {
+            case UP -> scene.view().map(day -> pages.with(pick.lifted() ? pick : pick.moved(-1, day)));
+            case DOWN -> scene.view().map(day -> pages.with(pick.lifted() ? pick : pick.moved(1, day)));
+            case EARLIER -> Optional.of(pages.with(step(pick, -1)));
+            case LATER -> Optional.of(pages.with(step(pick, 1)));
+            case MINUTE_EARLIER -> Optional.of(pages.with(pick.lifted() ? pick.shifted(-1) : pick));
+            case MINUTE_LATER -> Optional.of(pages.with(pick.lifted() ? pick.shifted(1) : pick));
+            case SCALE -> Optional.of(pages.with(pick.rescaled()));
+            case NOW -> Optional.of(pages.with(pick.atNow()));
+            default -> Optional.empty();
+        };
+    }
+
+    private static FloorSelection step(FloorSelection pick, int direction) {
+        return pick.lifted() ? pick.shifted(direction * STEP_MINUTES) : pick.scrolled(direction * LOOK_MINUTES);
+    }
+
+    /** Lifts the picked service, or asks whether the lifted one is to stay where it is now. */
+    static UiEffect lift(UiState scene) {
+        Optional<DayView.ServiceCard> picked =
+                scene.view().flatMap(scene.pages().floor()::in);
+        if (picked.isEmpty()) return new UiEffect.Say("no service here to lift");
+        DayView.ServiceCard card = picked.get();
+        FloorSelection pick = scene.pages().floor();
+        if (!pick.lifted()) {
+            if (!FloorSelection.mayMove(card))
+                return new UiEffect.Say("only a service that has not started can be moved");
+            return scene.mayWrite()
+                    ? new UiEffect.Turn(scene.pages().with(pick.lift(card)))
+                    : new UiEffect.Say("this terminal only reads");
+        }
+        if (pick.shiftMinutes() == 0) return new UiEffect.Turn(scene.pages().with(pick.putBack()));
+        return ask(card, pick, scene);
+    }
+
+    private static UiEffect ask(DayView.ServiceCard card, FloorSelection pick, UiState scene) {
+        if (pick.start(card).isBefore(scene.now())) {
+            return new UiEffect.Say(
+                    "that start is over: move it to " + TimeText.minute(scene.now(), scene.zone()) + " or later");
+        }
+        String at = TimeText.minute(pick.start(card), scene.zone());
+        String words = "service " + card.service() + " moved to " + at;
+        var command =
+                new DayCommand.MoveService(card.service(), pick.start(card), Optional.empty(), "moved on the floor");
+        String client = card.clientRef().isEmpty() ? "" : " " + card.clientRef();
+        String sentence = "Move service " + card.service() + " (chair " + card.chair() + client + ", "
+                + card.menuName() + ") from " + TimeText.minute(card.plannedStart(), scene.zone()) + " to " + at
+                + "? Ask the client first.";
+        var yes = new UiEffect.Send(command, words, Optional.empty());
+        var tried = new Inquiry.Ask.Move(card.service(), pick.start(card));
+        return new UiEffect.AskPlanner(tried, new MoveServicePanel(tried, sentence, yes, scene.nanos()));
+    }
+}

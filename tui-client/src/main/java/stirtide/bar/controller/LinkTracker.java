@@ -1,0 +1,47 @@
+package stirtide.bar.controller;
+
+import stirtide.bar.model.LinkStatus;
+
+/** When the service was heard last, and how many entries wait for it. */
+final class LinkTracker {
+    private static final int NANOS_TO_SECONDS = 1_000_000_000;
+
+    private boolean everHeard;
+    private boolean cut;
+    private String why = "";
+    private long heardNanos;
+    private int waitingEntries;
+
+    LinkTracker(long startNanos) {
+        heardNanos = startNanos;
+    }
+
+    void heard(long nanos) {
+        everHeard = true;
+        cut = false;
+        why = "";
+        heardNanos = nanos;
+    }
+
+    void cut(String reason) {
+        cut = true;
+        why = reason;
+    }
+
+    void waiting(int entries) {
+        waitingEntries = entries;
+    }
+
+    boolean everHeard() {
+        return everHeard;
+    }
+
+    int waitingEntries() {
+        return waitingEntries;
+    }
+
+    LinkStatus line(long nanos) {
+        long age = Math.max(0, nanos - heardNanos) / NANOS_TO_SECONDS;
+        return new LinkStatus(LinkStatus.state(everHeard, cut, age), age, waitingEntries, why);
+    }
+}

@@ -1,5 +1,0 @@
-/** Panels over the bar view: weigh-in, bin, services, walk-in, questions. Each is a small state machine that answers keys. */
-@NullMarked
-package stirtide.bar.entry;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,30 @@
+package stirtide.bar.model;
+
+import java.time.LocalDate;
+import java.util.List;
+import stirtide.events.view.DayView;
+
+/**
+ * What was left of one bowl of a day, over-mixed.
+ *
+ * @param date the day
+ * @param menuName booked service, empty text when the day does not tell it
+ * @param bowl the bowl, with more than nothing left and a cause
+ */
+public record BowlOverMix(LocalDate date, String menuName, DayView.DoneBowl bowl) {
+    /** All of a day, in the order the day tells its done bowls. */
+    public static List<BowlOverMix> of(DayView view) {
+        return view.done().stream()
+                .filter(bowl -> bowl.leftMilligrams() > 0 && !bowl.cause().isEmpty())
+                .map(bowl -> new BowlOverMix(view.date(), menuName(view, bowl.service()), bowl))
+                .toList();
+    }
+
+    private static String menuName(DayView view, int service) {
+        return view.services().stream()
+                .filter(card -> card.service() == service)
+                .map(DayView.ServiceCard::menuName)
+                .findFirst()
+                .orElse("");
+    }
+}

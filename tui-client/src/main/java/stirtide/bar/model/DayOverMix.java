@@ -1,0 +1,39 @@
+package stirtide.bar.model;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import stirtide.events.view.DayView;
+
+/**
+ * A day in figures.
+ *
+ * @param date the day
+ * @param mixedMilligrams mixed in bowls that are done
+ * @param overMixedMilligrams of those, not applied and not stuck to bowls
+ * @param left what was over-mixed, bowl by bowl
+ */
+public record DayOverMix(LocalDate date, int mixedMilligrams, int overMixedMilligrams, List<BowlOverMix> left) {
+    public DayOverMix {
+        left = List.copyOf(left);
+    }
+
+    /** A day of which only the sums are known. */
+    public DayOverMix(LocalDate date, int mixedMilligrams, int overMixedMilligrams) {
+        this(date, mixedMilligrams, overMixedMilligrams, List.of());
+    }
+
+    /** The figures of a day as it is. */
+    public static DayOverMix of(DayView view) {
+        return new DayOverMix(
+                view.date(),
+                view.totals().mixedMilligrams(),
+                view.totals().overMixedMilligrams(),
+                BowlOverMix.of(view));
+    }
+
+    /** What the over-mixed grams cost, in the salon's currency. */
+    public BigDecimal cost() {
+        return left.stream().map(one -> one.bowl().leftCost()).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+}

@@ -1,0 +1,104 @@
+package stirtide.bar.model;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeMap;
+import stirtide.events.view.DayView;
+
+/** Over-mixed grams of a day, sorted for the manager. */
+public final class OverMixBars {
+    private static final int PERMILLE = 1000;
+
+    private OverMixBars() {}
+
+    /** One bar: what it stands for, its milligrams, their cost in the salon's currency, and the bowls behind it. */
+    public record Bar(String label, int milligrams, BigDecimal cost, List<BowlOverMix> bowls) {
+        public Bar {
+            bowls = List.copyOf(bowls);
+        }
+    }
+
+    /** The bars of what is picked, largest first, equal ones by name. */
+    public static List<Bar> bars(DayView view, List<DayOverMix> past, OverMixSelection pick) {
+        return bars(pick.period().of(view, past), pick.sort());
+    }
+
+    /** The bars of one day, largest first, equal ones by name. */
+    public static List<Bar> bars(DayView view, OverMixSelection.Sort sort) {
+        return bars(List.of(DayOverMix.of(view)), sort);
+    }
+
+    /** The bars of some days together, largest first, equal ones by name. */
+    public static List<Bar> bars(List<DayOverMix> days, OverMixSelection.Sort sort) {
+        var groups = new TreeMap<String, List<BowlOverMix>>();
+        days.stream()
+                .flatMap(day -> day.left().stream())
+                .forEach(left -> groups.computeIfAbsent(label(left, sort, days.size() == 1), made -> new ArrayList<>())
+                        .add(left));
+        return groups.entrySet().stream()
+                .map(group -> new Bar(
+                        group.getKey(),
+                        group.getValue().stream()
+                                .mapToInt(left -> left.bowl().leftMilligrams())
+                                .sum(),
+                        cost(group.getValue().stream().map(BowlOverMix::bowl).toList()),
+                        group.getValue()))
+                .sorted(Comparator.comparingInt(Bar::milligrams).reversed().thenComparing(Bar::label))
+                .toList();
+    }
+
+    /** What the over-mixed grams of all done bowls cost. */
+    public static BigDecimal cost(DayView view) {
+        return cost(view.done().stream().filter(bowl -> !bowl.cause().isEmpty()).toList());
+    }
+
+    private static BigDecimal cost(List<DayView.DoneBowl> bowls) {
+        return bowls.stream().map(DayView.DoneBowl::leftCost).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static String label(BowlOverMix left, OverMixSelection.Sort sort, boolean oneDay) {
+        DayView.DoneBowl bowl = left.bowl();
+        return switch (sort) {
+            case CAUSE -> cause(bowl.cause());
+            case SERVICE -> left.menuName().isEmpty() ? "service " + bowl.service() : left.menuName();
+            case STYLIST -> bowl.stylistName().isEmpty() ? "nobody named" : bowl.stylistName();
+            case LIGHTENER -> bowl.lightenerName();
+            case CHAIR -> "chair " + bowl.chair();
+            case BOWL -> (oneDay ? "" : left.date() + " ") + "bowl " + bowl.bowl();
+        };
+    }
+
+    /** {@code LEFT_OVER} as {@code left over}. */
+    public static String cause(String code) {
+        return code.toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** A share in per cent with one decimal, 0.0 of nothing. */
+    public static String percent(int part, int whole) {
+        if (whole <= 0) return "0.0";
+        return BigDecimal.valueOf(part)
+                .multiply(BigDecimal.valueOf(100))
+                .divide(BigDecimal.valueOf(whole), 1, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+
+    /** The limits of earlier days, empty when there are too few of them. */
+    public static Optional<ControlLimits> limits(List<DayOverMix> past) {
+        if (past.size() < ControlLimits.FEWEST) return Optional.empty();
+        return Optional.of(ControlLimits.of(past.stream()
+                .map(day -> BigDecimal.valueOf(day.overMixedMilligrams()))
+                .toList()));
+    }
+
+    /** Milligrams as whole grams, half up, for the scale of a chart. */
+    public static int wholeGrams(BigDecimal milligrams) {
+        return milligrams
+                .divide(BigDecimal.valueOf(PERMILLE), 0, RoundingMode.HALF_UP)
+                .intValueExact();
+    }
+}

@@ -1,9 +1,0 @@
-package stirtide.bar.scene;
-
-/**
- * A line for the person at the terminal.
- *
- * @param words what happened
- * @param lasting whether it stays until Escape, else until the next key
- */
-public record Notice(String words, boolean lasting) {}

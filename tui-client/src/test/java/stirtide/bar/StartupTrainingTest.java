@@ -1,0 +1,23 @@
+package stirtide.bar;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import stirtide.events.json.ContractJson;
+import stirtide.events.view.DayView;
+
+class StartupTrainingTest {
+    private static final Path SAMPLE = Path.of("src/main/resources/stirtide/bar/rehearsal.json");
+
+    /** With {@code -Dframes.update=true} the day of the rehearsal is written anew. */
+    @Test
+    void the_rehearsed_day_is_one_the_contract_knows() throws IOException {
+        String day = ContractJson.write(Samples.busy());
+        if (Boolean.getBoolean("frames.update")) Files.writeString(SAMPLE, day);
+        assertThat(ContractJson.write(ContractJson.read(Files.readString(SAMPLE), DayView.class)))
+                .isEqualTo(day);
+    }
+}
