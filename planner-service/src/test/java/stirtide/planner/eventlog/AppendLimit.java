@@ -8,23 +8,31 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine;
 import stirtide.events.day.StoredEvent;
 
 /**
  * Appends to the log and to a plain file that is forced to the disk after every write, turn and turn about in one run:
  * the plain file is what the disk allows, the ratio what the log makes of it.
  */
-public final class AppendLimit {
+@Command(
+        name = "planner-service/trials/run append-limit",
+        synopsisHeading = "usage: ",
+        mixinStandardHelpOptions = true,
+        exitCodeOnInvalidInput = 64,
+        description = "Appends to the log and, alternating, to a plain file that is forced to the disk: events a second and the ratio.")
+public final class AppendLimit implements Callable<Integer> {
     private static final List<Integer> BATCHES = List.of(1, 10, 100);
     private static final long ROUND_NANOS = 300_000_000;
     private static final int ROUNDS = 15;
     private static final int WARM_ROUNDS = 4;
 
-    private final Path folder;
-
-    private AppendLimit(Path folder) {
-        this.folder = folder;
-    }
+    @Parameters(arity = "0..1", paramLabel = "FOLDER", description = "an empty folder on the disk to be measured")
+    private Optional<Path> place = Optional.empty();
 
     private interface Way {
         void append(List<StoredEvent> events) throws IOException;
@@ -58,19 +66,25 @@ public final class AppendLimit {
         }
     }
 
-    /** Argument: an empty folder on the disk to be measured. */
-    public static void main(String[] arguments) throws IOException {
-        new AppendLimit(Path.of(arguments[0])).run();
+    /** Prints the figures. */
+    public static void main(String[] arguments) {
+        System.exit(new CommandLine(new AppendLimit()).execute(arguments));
     }
 
-    private void run() throws IOException {
-        Files.createDirectories(folder);
+    @Override
+    public Integer call() throws IOException {
+        Path folder = place.isPresent()
+                ? Files.createDirectories(place.get())
+                : Files.createTempDirectory("append-limit");
         try (SqliteEventLog log = SqliteEventLog.open(folder.resolve("log"));
                 FileChannel plain = FileChannel.open(
                         folder.resolve("plain"), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
             Side ours = new Side(events -> {
                 StoredEvent first = events.get(0);
-                log.append(first.day(), first.revision() - 1, first.commandId(), EventLogContract.BODY, events);
+                EventLog.Append answer =
+                        log.append(first.day(), first.revision() - 1, first.commandId(), EventLogContract.BODY, events);
+                if (!(answer instanceof EventLog.Append.Appended))
+                    throw new IOException("nothing was appended, is the folder empty? " + answer);
             });
             Side limit = new Side(events -> {
                 for (StoredEvent event : events) plain.write(ByteBuffer.wrap(EventEncoder.of(event)));
@@ -78,6 +92,7 @@ public final class AppendLimit {
             });
             for (int batch : BATCHES) compare(batch, ours, limit);
         }
+        return 0;
     }
 
     private static void compare(int batch, Side ours, Side limit) throws IOException {

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,10 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine;
 import stirtide.events.day.StoredEvent;
 import stirtide.planner.eventlog.EventLog.KnownCommand;
 
@@ -47,12 +52,41 @@ public final class FlipTrial {
         private final List<Double> exported = new ArrayList<>();
     }
 
-    /** Arguments: an empty folder, number of damages, seed. Ends with 1 when anything was silently wrong. */
-    public static void main(String[] arguments) throws Exception {
-        FlipTrial trial = new FlipTrial(Path.of(arguments[0]), Long.parseLong(arguments[2]));
-        trial.write();
-        for (int number = 0; number < Integer.parseInt(arguments[1]); number++) trial.damage(number);
-        System.exit(trial.report() ? 0 : 1);
+    /** The command line. */
+    @Command(
+                name = "planner-service/trials/run flip",
+            synopsisHeading = "usage: ",
+            mixinStandardHelpOptions = true,
+            exitCodeOnInvalidInput = 64,
+            description = "Damages a log at random places of its two files: each damage must be found or harmless. Ends with 1 when anything was silently wrong.")
+    static final class Damages implements Callable<Integer> {
+        @Parameters(index = "0", arity = "0..1", defaultValue = "1000", description = "number of damages (${DEFAULT-VALUE})")
+        private int damages;
+
+        @Parameters(index = "1", arity = "0..1", defaultValue = "1", description = "seed (${DEFAULT-VALUE})")
+        private long seed;
+
+        @Override
+        public Integer call() throws IOException {
+            if (damages < 1) throw new IllegalArgumentException("the number of damages is 1 or more");
+            Path folder = Files.createTempDirectory("flip");
+            try {
+                FlipTrial trial = new FlipTrial(folder, seed);
+                trial.write();
+                trial.requireSoundBefore();
+                for (int number = 0; number < damages; number++) trial.damage(number);
+                return trial.report() ? 0 : 1;
+            } finally {
+                try (var left = Files.walk(folder)) {
+                    for (Path each : left.sorted(Comparator.reverseOrder()).toList()) Files.delete(each);
+                }
+            }
+        }
+    }
+
+    /** Ends with 1 when anything was silently wrong. */
+    public static void main(String[] arguments) {
+        System.exit(new CommandLine(new Damages()).execute(arguments));
     }
 
     /** The newest appends stay in the write-ahead file, as after a kill. */
@@ -83,9 +117,20 @@ public final class FlipTrial {
             }
     }
 
-    private void damage(int number) throws IOException {
+    /** Without damage the copy must be served and exported completely: otherwise every damage would count as found. */
+    private void requireSoundBefore() throws IOException {
+        restore();
+        if (exported("no damage") < 1 || served("no damage") || !wrong.isEmpty())
+            throw new IllegalStateException("the undamaged log is not sound " + wrong);
+    }
+
+    private void restore() throws IOException {
         for (String name : List.of("log.db", "log.db-wal", "anchor"))
             Files.write(damaged.resolve(name), Files.readAllBytes(damaged.resolve(name + ".whole")));
+    }
+
+    private void damage(int number) throws IOException {
+        restore();
         String file = number % 2 == 0 ? "log.db" : "log.db-wal";
         byte[] whole = Files.readAllBytes(damaged.resolve(file));
         byte[] bytes = whole.clone();

@@ -8,27 +8,45 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine;
 
 /**
- * Throws requests of every kind at a real service and holds every answer against the contract, the rights and the
- * canaries. Usage: see {@code planner-service/hostile-input}.
+ * Sends requests of every kind to a real service and checks every answer against the contract, the rights and the
+ * canaries.
  */
-public final class HostileInput {
+@Command(
+        name = "planner-service/trials/run hostile-input",
+        synopsisHeading = "usage: ",
+        mixinStandardHelpOptions = true,
+        exitCodeOnInvalidInput = 64,
+        description = "Sends random requests and raw bytes to a real service and checks every answer against the contract,"
+                + " the rights and the canaries. Ends with 1 when a fault is found.")
+public final class HostileInput implements Callable<Integer> {
     private static final int SENDERS = 4;
 
-    private HostileInput() {}
+    @Option(names = "--requests", defaultValue = "100000", description = "number of requests (${DEFAULT-VALUE})")
+    private int requests;
+
+    @Option(names = "--seed", defaultValue = "1", description = "seed of the requests (${DEFAULT-VALUE})")
+    private long seed;
 
     /** What came of it. */
     record Report(Map<String, Integer> answers, Map<String, Integer> operations, List<String> faults) {}
 
-    /** Ends with 0 when nothing was found, with 1 otherwise. */
-    public static void main(String[] arguments) throws Exception {
-        int requests = Integer.parseInt(arguments[0]);
-        long seed = Long.parseLong(arguments[1]);
+    /** Ends with 0 when no fault was found, with 1 otherwise. */
+    public static void main(String[] arguments) {
+        System.exit(new CommandLine(new HostileInput()).execute(arguments));
+    }
+
+    @Override
+    public Integer call() throws Exception {
         Path folder = Files.createTempDirectory("hostile");
         long began = System.nanoTime();
         Report report = run(folder, requests, seed);
@@ -40,7 +58,7 @@ public final class HostileInput {
         report.faults().forEach(fault -> System.out.println("FAULT " + fault));
         System.out.println("faults " + report.faults().size());
         remove(folder);
-        System.exit(report.faults().isEmpty() ? 0 : 1);
+        return report.faults().isEmpty() ? 0 : 1;
     }
 
     static Report run(Path folder, int requests, long seed)
@@ -56,6 +74,10 @@ public final class HostileInput {
                 runs.add(new HostileRun(contract, salons, service.port(), requests / SENDERS, number, seed));
             for (Future<HostileRun> done : threads.invokeAll(runs)) add(report, done.get());
             if (!service.isAlive()) report.faults().add("the service ended");
+            if (report.answers().values().stream().mapToInt(Integer::intValue).sum() < requests / 2)
+                report.faults().add("fewer than half of the requests were sent: " + report.answers());
+            if (report.operations().keySet().stream().noneMatch(line -> line.endsWith(" 200")))
+                report.faults().add("no request was answered with 200: " + report.operations());
             service.wrongLines().forEach(line -> report.faults().add("in its own output: " + line));
         } finally {
             threads.shutdownNow();

@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A small helping of what {@code planner-service/hostile-input} throws at the service, always the same. */
+/** A small helping of what {@code planner-service/trials/run hostile-input} throws at the service, always the same. */
 class HostileInputIT {
     private static final int REQUESTS = 1_200;
     private static final long SEED = 7;

@@ -8,37 +8,57 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine;
 import stirtide.events.json.ContractJson;
 import stirtide.planner.service.SmallSalon;
 
 /**
- * Steady work beside hundreds of clients that read nothing or send drop by drop. Tells what the steady ones noticed, what
- * became of the slow ones, and what it cost in memory. Usage: see {@code planner-service/slow-clients}.
+ * Steady work beside hundreds of clients that do not read or send byte by byte: latency of the steady clients, when the
+ * slow ones are closed, and memory.
  */
-public final class SlowClients {
+@Command(
+        name = "planner-service/trials/run slow-clients",
+        synopsisHeading = "usage: ",
+        mixinStandardHelpOptions = true,
+        exitCodeOnInvalidInput = 64,
+        description = "Steady work beside clients that do not read or send byte by byte. Ends with 1 when the others wait,"
+                + " or a slow client is not closed.")
+public final class SlowClients implements Callable<Integer> {
     private static final int SLOWEST_MILLIS = 250;
     private static final int MOST_MEBIBYTES = 32;
     private static final Pattern HEAP =
             Pattern.compile("(?m)^jvm_memory_used_bytes\\{area=\"heap\"[^}]*} ([0-9.E+]+)$");
 
-    private SlowClients() {}
+    @Option(names = "--clients", defaultValue = "50", description = "clients of each of five kinds (${DEFAULT-VALUE})")
+    private int each;
+
+    @Option(names = "--seconds", defaultValue = "60", description = "time beside them (${DEFAULT-VALUE})")
+    private int seconds;
 
     /** Ends with 0 when all held, with 1 otherwise. */
-    public static void main(String[] arguments) throws Exception {
-        int each = Integer.parseInt(arguments[0]);
-        int seconds = Integer.parseInt(arguments[1]);
+    public static void main(String[] arguments) {
+        System.exit(new CommandLine(new SlowClients()).execute(arguments));
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        if (each < 1 || seconds < 1) throw new IllegalArgumentException("clients and seconds are 1 or more");
         Path folder = Files.createTempDirectory("slow");
         try (HostileService service = HostileService.start(folder.resolve("data"), folder.resolve("output"))) {
-            System.exit(measure(service, each, seconds) ? 0 : 1);
+            return measure(service, each, seconds) ? 0 : 1;
         }
     }
 
     private static boolean measure(HostileService service, int each, int seconds) throws Exception {
         try (Wire wire = new Wire(service.port())) {
             byte[] opening = ContractJson.write(SmallSalon.opening()).getBytes(StandardCharsets.UTF_8);
-            wire.ask(RequestText.of("POST", "/days", "", opening), false).orElseThrow();
+            Answer opened = wire.ask(RequestText.of("POST", "/days", "", opening), false).orElseThrow();
+            if (opened.status() != 201) throw new IOException("the day cannot be opened: " + opened.body());
         }
         try (SteadyWork work = new SteadyWork(service.port());
                 Wire metrics = new Wire(service.managementPort())) {
@@ -63,6 +83,7 @@ public final class SlowClients {
             service.wrongLines().forEach(line -> System.out.println("  in its own output: " + line));
             return fast
                     && gone
+                    && service.isAlive()
                     && grown < MOST_MEBIBYTES
                     && service.wrongLines().isEmpty();
         }
@@ -77,6 +98,7 @@ public final class SlowClients {
             double sum = 0;
             Matcher found = HEAP.matcher(answer.body());
             while (found.find()) sum += Double.parseDouble(found.group(1));
+            if (sum == 0) throw new IOException("the metrics do not tell the heap in use: " + answer.status());
             least = Math.min(least, (long) sum);
         }
         return least;

@@ -31,7 +31,7 @@ import stirtide.planner.eventlog.SqliteEventLog;
 
 /** The service is killed at seeded moments of a played day: in the middle of commands, ticks and plans. */
 class KilledServiceIT {
-    /** More with {@code -Dstirtide.kills=50}; hundreds under load are the matter of {@code planner-service/kill-nine}. */
+    /** More with {@code -Dstirtide.kills=50}; hundreds under load are the matter of {@code planner-service/trials/run kill-nine}. */
     private static final int KILLS = Integer.getInteger("stirtide.kills", 9);
 
     private static final long SEED = 20_270_309;

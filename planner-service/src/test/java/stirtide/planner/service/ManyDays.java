@@ -7,21 +7,40 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.CloudEvent;
 import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.SqliteEventLog;
 
 /** A log of many days: one day is played for real, the others are the same day on other dates. */
-final class ManyDays {
+@Command(
+        name = "planner-service/trials/run make-days",
+        synopsisHeading = "usage: ",
+        mixinStandardHelpOptions = true,
+        exitCodeOnInvalidInput = 64,
+        description = "Writes a log of many days and prints the number of events.")
+final class ManyDays implements Callable<Integer> {
     private static final LocalDate PLAYED = LocalDate.parse("2027-03-09");
 
-    private ManyDays() {}
+    @Parameters(index = "0", paramLabel = "FOLDER", description = "folder of the new log")
+    private Path folder = Path.of("");
 
-    /** Arguments: folder to make the log in, number of days. Prints the number of events. */
-    public static void main(String[] arguments) throws Exception {
-        List<String> played = play(Files.createTempDirectory("played"));
-        System.out.println(write(Path.of(arguments[0]), played, Integer.parseInt(arguments[1])));
+    @Parameters(index = "1", paramLabel = "DAYS", description = "number of days, some 3.5 MiB each")
+    private int days;
+
+    /** Prints the number of events. */
+    public static void main(String[] arguments) {
+        System.exit(new CommandLine(new ManyDays()).execute(arguments));
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        System.out.println(write(folder, play(Files.createTempDirectory("played")), days));
+        return 0;
     }
 
     /** Plays the small salon's day in a service of its own and gives its events as the wire has them. */

@@ -4,20 +4,37 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine;
 import stirtide.events.day.StoredEvent;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.SqliteEventLog;
 
-/** Times opening, verifying and replaying a log of many days. Arguments: a folder to keep it in, and events wanted. */
-final class ReplayTiming {
-    private ReplayTiming() {}
+/** Times opening, verifying and replaying a log of many days. */
+@Command(
+        name = "planner-service/trials/run time-replay",
+        synopsisHeading = "usage: ",
+        mixinStandardHelpOptions = true,
+        exitCodeOnInvalidInput = 64,
+        description = "Times opening, verifying and replaying a log of many days, three rounds.")
+final class ReplayTiming implements Callable<Integer> {
+    @Parameters(index = "0", paramLabel = "FOLDER", description = "folder of the log, which is made the first time")
+    private Path folder = Path.of("");
 
-    /** Makes the log if the folder has none; then three rounds, the first of which is cold. */
-    public static void main(String[] arguments) throws Exception {
-        Path folder = Path.of(arguments[0]);
-        int wanted = Integer.parseInt(arguments[1]);
+    @Parameters(index = "1", arity = "0..1", defaultValue = "100000", description = "events wanted (${DEFAULT-VALUE})")
+    private int wanted;
+
+    /** Writes the log if the folder has none; then three rounds, the first of which is cold. */
+    public static void main(String[] arguments) {
+        System.exit(new CommandLine(new ReplayTiming()).execute(arguments));
+    }
+
+    @Override
+    public Integer call() throws Exception {
         if (!Files.exists(folder.resolve("log.db"))) {
             List<String> played = ManyDays.play(Files.createTempDirectory("played"));
             int days = (wanted + played.size() - 1) / played.size();
@@ -31,10 +48,12 @@ final class ReplayTiming {
                 long events = 0;
                 for (String day : log.days()) events += replay(log, day).revision();
                 long replayed = System.nanoTime();
+                if (events == 0) throw new IllegalStateException("the log in " + folder + " has no events");
                 System.out.println("round " + round + ": opened and verified " + millis(began, opened)
                         + " ms, replayed " + events + " events in " + millis(opened, replayed) + " ms");
             }
         }
+        return 0;
     }
 
     private static Day replay(EventLog log, String day) {

@@ -9,7 +9,7 @@ import stirtide.events.setup.Scale.Weighing;
 
 /**
  * Times {@link FormulaSearch#find} on 3,000 seeded questions for bowls up to 500 g at 0.1 g division, after warming up. Not
- * part of the build: the figures depend on the machine. Run with {@code planner-service/time-formula}.
+ * part of the build: the figures depend on the machine. Run with {@code planner-service/trials/run time-formula}.
  */
 public final class FormulaTiming {
     private static final int QUESTIONS = 3_000;
@@ -25,6 +25,8 @@ public final class FormulaTiming {
             long[] nanos = new long[QUESTIONS];
             for (int i = 0; i < QUESTIONS; i++) nanos[i] = best(questions.get(i));
             Arrays.sort(nanos);
+            if (sum == QUESTIONS && !kind.startsWith("nothing"))
+                throw new IllegalStateException("no question of the kind \"" + kind + "\" has an answer");
             System.out.printf(
                     "%-18s middle %7.1f us, 99 of 100 %7.1f us, worst %7.1f us (check sum %d)%n",
                     kind,

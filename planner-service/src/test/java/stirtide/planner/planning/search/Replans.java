@@ -2,12 +2,15 @@ package stirtide.planner.planning.search;
 
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine;
 import stirtide.events.day.DayEvent.PlanDrawn;
 import stirtide.events.plan.Plan;
 import stirtide.planner.check.PlanChecker;
@@ -18,14 +21,20 @@ import stirtide.planner.planning.bounds.TwoStepPlanner;
  * the day is planned in two steps as by the service, both plans are checked, and after every fifth their waits are set against
  * those of a plan that is searched with the same rounds without regard to what is on show.
  */
-public final class Replans {
+@Command(
+        name = "planner-service/trials/run replans",
+        synopsisHeading = "usage: ",
+        mixinStandardHelpOptions = true,
+        exitCodeOnInvalidInput = 64,
+        description = "Plans in two steps after invented events, checks each plan and compares it with a full search. Ends with 1 when a plan is invalid.")
+public final class Replans implements Callable<Integer> {
     private static final int SERVICES = 40;
     private static final int EVENTS = 50;
     private static final int MINUTES_BETWEEN = 10;
     private static final int ROUNDS = 100;
     private static final int WARM_UP_EVENTS = 12;
     private static final int FULL_EVERY = 5;
-    private static final int[] LOADS = {0, 40, 70, 90};
+    private static final List<Integer> LOADS = List.of(0, 40, 70, 90);
 
     private final Map<EventfulDay.Happening, Integer> kinds = new EnumMap<>(EventfulDay.Happening.class);
     private final Compared firstToSecond = new Compared();
@@ -62,21 +71,30 @@ public final class Replans {
         }
     }
 
-    /** Takes the number of days for each load, 26 if none is given, and the loads, all four if none is given. */
+    @Parameters(index = "0", arity = "0..1", paramLabel = "DAYS", defaultValue = "26", description = "days of 50 events for each load (${DEFAULT-VALUE})")
+    private int days;
+
+    @Parameters(index = "1..*", paramLabel = "LOAD", description = "loads in percent: 40, 70, 90, or 0 for the natural one; all if none is given")
+    private List<Integer> loads = List.of();
+
+    /** Prints the figures. */
     public static void main(String[] arguments) {
-        int days = arguments.length == 0 ? 26 : Integer.parseInt(arguments[0]);
-        int[] loads = arguments.length < 2
-                ? LOADS
-                : Arrays.stream(arguments).skip(1).mapToInt(Integer::parseInt).toArray();
+        System.exit(new CommandLine(new Replans()).execute(arguments));
+    }
+
+    @Override
+    public Integer call() {
+        if (days < 1 || !LOADS.containsAll(loads))
+            throw new IllegalArgumentException("accepted: 1 or more days, and the loads " + LOADS);
         for (int load : LOADS) new Replans().days(1, load, 1000, WARM_UP_EVENTS);
         int faults = 0;
-        for (int load : loads) {
+        for (int load : loads.isEmpty() ? LOADS : loads) {
             Replans replans = new Replans();
             replans.days(days, load, 0, EVENTS);
             replans.print(load == 0 ? "natural" : load + " %");
             faults += replans.invalid + replans.without;
         }
-        if (faults > 0) System.exit(1);
+        return faults > 0 ? 1 : 0;
     }
 
     private void days(int days, int load, int firstSeed, int events) {

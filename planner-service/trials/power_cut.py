@@ -1,4 +1,4 @@
-"""What a power cut leaves of a folder: everything that was forced to the disk, and by chance some of the rest."""
+"""State of a folder after a power cut: everything that was forced to the disk and, at random, part of the rest."""
 import os, struct, subprocess
 
 HERE = os.path.dirname(os.path.abspath(__file__))
@@ -12,10 +12,10 @@ class Disk:
     def __init__(self, place, folder, lies=False):
         self.folder, self.notes, self.lies = folder, folder + "-not-forced", lies
         self.fails = os.path.join(place, "forcing-fails")
-        self.library = os.path.join(place, "power.so")
+        self.library = os.path.join(place, "power_cut.so")
         self.cuts = self.lost = self.bytes_lost = 0
         os.makedirs(self.notes, exist_ok=True)
-        subprocess.run(["cc", "-shared", "-fPIC", "-O1", "-o", self.library, os.path.join(HERE, "power.c"), "-ldl"], check=True)
+        subprocess.run(["cc", "-shared", "-fPIC", "-O1", "-o", self.library, os.path.join(HERE, "power_cut.c"), "-ldl"], check=True)
 
     def command(self):
         """Goes before the words that start the process."""

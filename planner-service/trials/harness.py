@@ -1,20 +1,38 @@
-"""What the trials of the service share: its process, connections with tokens, figures, and what fails."""
-import http.client, json, os, re, signal, socket, subprocess, sys, tempfile, time, urllib.error, urllib.request
+"""Shared by the trials: arguments, the service as a process, connections, figures, and the result of each check."""
+import argparse, atexit, http.client, json, os, re, signal, socket, subprocess, sys, tempfile, time, urllib.error, urllib.request
 
-HERE = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
-ROOT = os.path.dirname(HERE)
-# The service closes a connection on which nothing was asked for twelve.
-QUIET_SECONDS = 8
+MODULE = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
+ROOT = os.path.dirname(MODULE)
+# The service closes a connection after twelve seconds without a request.
+IDLE_SECONDS = 8
 failed = []
 
 
-def tell(name, ok, figure):
+def arguments(text):
+    """A parser whose --help shows the text of the trial. It rejects wrong usage with exit code 64."""
+    class Parser(argparse.ArgumentParser):
+        def error(self, message):
+            self.exit(64, f"{message}\n{self.format_usage()}")
+    name = os.path.splitext(os.path.basename(sys.argv[0]))[0].replace("_", "-")
+    return Parser(prog="planner-service/trials/run " + name, description=text,
+                  formatter_class=argparse.RawDescriptionHelpFormatter)
+
+
+def positive(text):
+    """Type of an argument: a whole number of 1 or more."""
+    if not re.fullmatch("[1-9][0-9]{0,8}", text):
+        raise argparse.ArgumentTypeError(f"'{text}' is not a whole number of 1 or more")
+    return int(text)
+
+
+def check(name, ok, figure):
+    """Prints the result of a check; the trial ends with 1 when one of them failed."""
     print(f"{'ok  ' if ok else 'FAIL'} {name}: {figure}", flush=True)
     if not ok:
         failed.append(name)
 
 
-def done():
+def finish():
     sys.exit(1 if failed else 0)
 
 
@@ -35,17 +53,17 @@ def free_port():
 
 
 def classes():
-    """What the service runs on. STIRTIDE_CLASSES names another place, such as a copy that later builds leave alone."""
+    """Class path of the service. STIRTIDE_CLASSES names another one, such as a copy that later builds do not touch."""
     if os.environ.get("STIRTIDE_CLASSES"):
         return os.environ["STIRTIDE_CLASSES"]
-    subprocess.run([f"{HERE}/serve", "--help"], check=True, stdout=subprocess.DEVNULL)
-    with open(f"{HERE}/target/serve.classpath") as path:
-        return f"{HERE}/target/planner-service-0.1.0.jar:{path.read().strip()}"
+    subprocess.run([f"{MODULE}/serve", "--help"], check=True, stdout=subprocess.DEVNULL)
+    with open(f"{MODULE}/target/serve.classpath") as path:
+        return f"{MODULE}/target/planner-service-0.1.0.jar:{path.read().strip()}"
 
 
 def archive():
-    """Options for the archive of parsed classes, with which planner-service/serve starts."""
-    file = os.environ.get("STIRTIDE_ARCHIVE", f"{HERE}/target/serve.jsa")
+    """Options for the class data archive that planner-service/serve starts with."""
+    file = os.environ.get("STIRTIDE_ARCHIVE", f"{MODULE}/target/serve.jsa")
     return ["-Xshare:auto", f"-XX:SharedArchiveFile={file}", "-Xlog:disable", "-Xlog:all=error:stderr"]
 
 
@@ -60,7 +78,7 @@ def latencies(milliseconds):
 
 
 def slope(points):
-    """Least squares of (x, y): what y gains for each x."""
+    """Slope of the least-squares line through points (x, y)."""
     count = len(points)
     if count < 2:
         return 0.0
@@ -70,7 +88,7 @@ def slope(points):
 
 
 class Service:
-    """The service in a process of its own on a folder that stays over restarts."""
+    """The service as a process on a data folder that is kept over restarts."""
 
     def __init__(self, data, *words, heap="512m", jvm=(), command=()):
         self.data, self.words, self.command = data, list(words), list(command)
@@ -81,18 +99,26 @@ class Service:
         self.out = open(os.path.join(os.path.dirname(data) or ".", "service.out"), "ab")
 
     def start(self, *more):
-        """Starts it and gives the seconds until it said it was ready, None when it ended instead."""
+        """Starts it and returns the seconds until it was ready. Ends the trial when it does not start."""
+        seconds = self.try_start(*more)
+        if seconds is None:
+            sys.exit(f"FAIL the service does not start; see {self.out.name}")
+        return seconds
+
+    def try_start(self, *more):
+        """The same, but returns None when the process ended before it was ready."""
         began = time.monotonic()
         self.process = subprocess.Popen(
             self.command + ["java", *self.jvm, "-cp", self.path,
                             "stirtide.planner.service.ServiceMain", "--data", self.data, "--port", str(self.port),
                             "--management-port", str(self.management), *self.words, *more],
             stdout=subprocess.PIPE, stderr=self.out)
+        atexit.register(self.process.kill)
         line = self.process.stdout.readline()
         return time.monotonic() - began if b"ready on" in line else None
 
     def end(self, sig=signal.SIGTERM, patience=30):
-        """Sends a signal, waits, gives the exit code."""
+        """Sends a signal, waits and returns the exit code."""
         if self.process.poll() is None:
             self.process.send_signal(sig)
         code = self.process.wait(patience)
@@ -108,7 +134,7 @@ class Service:
                    if re.match(re.escape(plain) + r"[{ ]", line) and label.rstrip("}") in line)
 
     def readiness(self):
-        """What the service says of itself: ready, not ready, read only."""
+        """State the service reports: ready, not ready, read only."""
         try:
             with urllib.request.urlopen(f"http://127.0.0.1:{self.management}/ready", timeout=60) as answer:
                 return json.load(answer)["state"]
@@ -120,7 +146,7 @@ class Service:
             return int(re.search(r"VmRSS:\s+(\d+)", status.read()).group(1))
 
     def live_heap_megabytes(self):
-        """What is still reached after a full collection: the least of three, for a search in hand holds some too."""
+        """Heap in use after a full collection; the least of three, because a running search holds memory too."""
         heaps = []
         for _ in range(3):
             subprocess.run(["jcmd", str(self.process.pid), "GC.run"], check=True, stdout=subprocess.DEVNULL)
@@ -138,20 +164,20 @@ class Service:
 
 
 def care(path, *words):
-    """Runs one task of planner-service/care; gives code, output, complaints."""
+    """Runs a task of planner-service/care; returns exit code, standard output and standard error."""
     ran = subprocess.run(["java", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx256m", "-cp", path,
                           "stirtide.planner.admin.CareMain", *words], capture_output=True, text=True)
     return ran.returncode, ran.stdout, ran.stderr
 
 
-class Line:
-    """One kept connection. Answers are (status, headers, body); a lost connection is opened again by the next request."""
+class Connection:
+    """A connection that is kept open. Answers are (status, headers, body); the next request opens a lost connection again."""
 
     def __init__(self, port, token=None, patience=60):
         self.port, self.token, self.patience = port, token, patience
-        self.connection = None
+        self.http = None
         self.used = 0
-        self.sent_anew = 0
+        self.resent = 0
 
     def ask(self, method, path, body=None, **headers):
         head = {name.replace("_", "-"): value for name, value in headers.items()}
@@ -162,13 +188,13 @@ class Line:
         if body is not None:
             head["content-type"] = "application/json"
             body = body if isinstance(body, (str, bytes)) else json.dumps(body)
-        if time.monotonic() - self.used > QUIET_SECONDS:
+        if time.monotonic() - self.used > IDLE_SECONDS:
             self.close()
-        if self.connection is None:
-            self.connection = http.client.HTTPConnection("127.0.0.1", self.port, timeout=self.patience)
+        if self.http is None:
+            self.http = http.client.HTTPConnection("127.0.0.1", self.port, timeout=self.patience)
         try:
-            self.connection.request(method, path, body, head)
-            answer = self.connection.getresponse()
+            self.http.request(method, path, body, head)
+            answer = self.http.getresponse()
             content = answer.read()
             self.used = time.monotonic()
             return answer.status, answer.headers, content
@@ -176,15 +202,22 @@ class Line:
             self.close()
             raise
 
-    def patient(self, method, path, body=None, **headers):
-        """The same; sent once more when the other side had closed a connection that was quiet for long."""
+    def ask_again(self, method, path, body=None, **headers):
+        """The same; sends the request a second time when the service had closed the idle connection."""
         try:
             return self.ask(method, path, body, **headers)
         except (http.client.RemoteDisconnected, ConnectionError, BrokenPipeError):
-            self.sent_anew += 1
+            self.resent += 1
             return self.ask(method, path, body, **headers)
 
     def close(self):
-        if self.connection:
-            self.connection.close()
-            self.connection = None
+        if self.http:
+            self.http.close()
+            self.http = None
+
+
+def open_day(connection, body):
+    """Opens a day. Ends the trial when the service rejects it."""
+    status, _, answer = connection.ask("POST", "/days", body)
+    if status not in (200, 201):
+        sys.exit(f"FAIL the day cannot be opened: {status} {answer[:300]}")

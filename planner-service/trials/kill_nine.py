@@ -1,40 +1,40 @@
-#!/usr/bin/env python3
 """Kills the service with SIGKILL at random moments of mixed work, hundreds of times.
 
-    planner-service/kill-nine [--kills N] [--clients N] [--seed N] [--power [--lies]]        500 kills, 8 clients, seed 1
+    planner-service/trials/run kill-nine [--kills N] [--clients N] [--seed N] [--power [--lies]]        500 kills, 8 clients, seed 1
 
-Clients send commands to four days while plans are drawn and bowls fall due; each sends what was not answered again after
-the restart. Every start verifies the whole chain; then every command that was answered must be in the log, once, where
-the answer said, and every client still have a key. Every twenty-five kills a fresh log is begun, so that it stays small
-enough to be verified whole at the start, and what stands in the old one is verified once more. SIGTERM ends it with the
-figures so far. Needs python3. Ends with 1 when something does not hold.
+Clients send commands to four days while plans are drawn and bowls fall due; after the restart each sends its unanswered
+command again. Every start verifies the whole chain; then every answered command must be in the log once, at the revisions
+of the answer, and every client must still have a key. Every twenty-five kills a new log is begun, so that the whole log
+is verified at the start, and the old one is verified once more. SIGTERM ends the trial with the figures so far. Ends with
+1 when a check fails.
 
-With --power every kill is a power cut: of what was written and not forced to the disk, sectors by chance are taken back.
-With --lies the disk says "forced" and keeps nothing of the log, which nobody can bear: every cut has a log of its own, and
-the trial holds that it finds each loss. Both need a C compiler, and count names of files as on the disk at once.
+With --power every kill is a power cut: random sectors of what was written and not forced to the disk are taken back. With
+--lies the disk reports "forced" and keeps nothing of the log, a loss that no program can prevent: every cut has a log of
+its own, and the trial checks that it finds each loss. Both need a C compiler, and take names of files as on the disk at
+once.
 """
-import argparse, collections, json, os, random, shutil, signal, sys, threading, time
-sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "trials"))
-import house, power, rig
+import collections, json, os, random, shutil, signal, sys, threading, time
+import harness, power_cut, sample_salon
 
 DAY = "2027-03-09"
 SALONS = ["kill-0", "kill-1", "kill-2", "kill-3"]
 PEOPLE = [("mary", "MANAGER"), ("ann", "ASSISTANT")]
 KILLS_OF_A_LOG = 25
+MOST_SECONDS_TO_FIRST_ANSWER = 60
 ended = []
 LARGEST_PAGE = 500
 SERVICES = 12
 
 
 class Client(threading.Thread):
-    """Sends one command after the other, each until it is answered."""
+    """Sends commands one after the other, each until it is answered."""
 
     def __init__(self, trial, number, seed):
         super().__init__(daemon=True)
         self.trial, self.number = trial, number
         self.chance = random.Random(f"{seed}-{number}")
         self.salon = SALONS[number % len(SALONS)]
-        self.line = rig.Line(trial.service.port, patience=30)
+        self.line = harness.Connection(trial.service.port, patience=30)
         self.sent = self.again = 0
 
     def run(self):
@@ -45,18 +45,18 @@ class Client(threading.Thread):
 
     def command(self, command_id):
         kind = self.chance.random()
-        service, zone = self.chance.randrange(1, SERVICES + 1), self.chance.choice(house.ZONES)
+        service, zone = self.chance.randrange(1, SERVICES + 1), self.chance.choice(sample_salon.ZONES)
         if kind < 0.55:
-            return house.command(command_id, "ann", "RecordLevels", service=service, zone=zone,
+            return sample_salon.command(command_id, "ann", "RecordLevels", service=service, zone=zone,
                                  levelBeforeTenths=self.chance.randrange(10, 101))
         if kind < 0.7:
-            return house.command(command_id, "ann", "CountStock", productId="six",
+            return sample_salon.command(command_id, "ann", "CountStock", productId="six",
                                  milligrams=self.chance.randrange(9_000_000))
         if kind < 0.85:
-            duty = [{"from": house.minutes(DAY, 5, self.chance.randrange(50)), "to": house.minutes(DAY, 22)}]
-            return house.command(command_id, "mary", "ChangeShift", personId="ann", onDuty=duty)
-        return house.command(command_id, "ann", "RecordTest", service=service, kind="PATCH",
-                             doneAt=house.minutes("2027-01-01", self.chance.randrange(24)))
+            duty = [{"from": sample_salon.minutes(DAY, 5, self.chance.randrange(50)), "to": sample_salon.minutes(DAY, 22)}]
+            return sample_salon.command(command_id, "mary", "ChangeShift", personId="ann", onDuty=duty)
+        return sample_salon.command(command_id, "ann", "RecordTest", service=service, kind="PATCH",
+                             doneAt=sample_salon.minutes("2027-01-01", self.chance.randrange(24)))
 
     def until_answered(self, body):
         tries = 0
@@ -64,14 +64,14 @@ class Client(threading.Thread):
             try:
                 tries += 1
                 status, _, answer = self.line.ask("POST", f"/days/{self.salon}/{DAY}/commands", body)
-            except (OSError, rig.http.client.HTTPException):
+            except (OSError, harness.http.client.HTTPException):
                 self.trial.up.wait(30)
                 continue
             told = json.loads(answer)
             if status == 503 and told["code"] == "NOT_NOW":
                 continue
             if status == 404:
-                # The opening of the day was cut short; nobody was told that it is open.
+                # The opening of the day was cut short and never confirmed.
                 continue
             if status != 200 or told["commandId"] != body["commandId"] or tries == 1 and told["repeated"]:
                 self.trial.wrong.append(f"{body['commandId']}: {status} {answer[:200]} at try {tries}")
@@ -90,8 +90,8 @@ class Trial:
         self.name, self.lock, self.up, self.over = name, threading.Lock(), threading.Event(), False
         self.chance = random.Random(f"{seed}-{name}")
         self.data = os.path.join(place, name)
-        self.disk = disk and power.Disk(place, self.data, disk == "lies")
-        self.service = rig.Service(self.data, "--clock", "driven", "--clock-start", house.minutes(DAY, 8),
+        self.disk = disk and power_cut.Disk(place, self.data, disk == "lies")
+        self.service = harness.Service(self.data, "--clock", "driven", "--clock-start", sample_salon.minutes(DAY, 8),
                                    "--rate-permille", "60000", "--plan-rounds", "3", heap="256m",
                                    jvm=["-XX:TieredStopAtLevel=1"], command=self.disk.command() if self.disk else ())
         self.answered = {salon: {} for salon in SALONS}
@@ -99,27 +99,17 @@ class Trial:
         self.wrong, self.seconds, self.repeated, self.events = [], [], 0, 0
         self.clients = [Client(self, number, f"{seed}-{name}") for number in range(clients)]
 
-    def start(self):
-        took = self.service.start()
-        if took is None and self.disk and self.disk.lies:
-            self.wrong.append("it does not start")
-        elif took is None:
-            sys.exit(f"the service does not start; see {os.path.dirname(self.data)}/service.out")
-        else:
-            self.seconds.append(took)
-
     def begin(self):
-        self.start()
-        line = rig.Line(self.service.port)
+        self.service.start()
+        line = harness.Connection(self.service.port)
         for salon in SALONS:
-            line.ask("POST", "/days", house.opening(salon, DAY, PEOPLE, "mary", "open-" + salon, SERVICES))
-        self.seconds.clear()
+            harness.open_day(line, sample_salon.opening(salon, DAY, PEOPLE, "mary", "open-" + salon, SERVICES))
         self.up.set()
         for client in self.clients:
             client.start()
 
     def kill(self):
-        """At a moment by chance; gives what was answered before."""
+        """Kills it at a random moment; returns what was answered before."""
         time.sleep(0.1 + 1.4 * self.chance.random())
         self.up.clear()
         with self.lock:
@@ -130,15 +120,20 @@ class Trial:
         return known
 
     def loss_found(self):
-        """Whether a cut that loses everything is found out."""
+        """Whether a cut that loses everything is found, of a log to which commands had been written."""
         self.begin()
+        until = time.monotonic() + MOST_SECONDS_TO_FIRST_ANSWER
+        while not any(self.answered.values()) and time.monotonic() < until:
+            time.sleep(0.01)
         known = self.kill()
         self.over = True
-        self.start()
-        if not self.wrong:
+        written = any(known.values())
+        if self.service.try_start() is None:
+            self.wrong.append("it does not start")
+        else:
             self.look(known)
         self.service.end(9)
-        return bool(self.wrong)
+        return written and bool(self.wrong)
 
     def run(self, kills):
         self.begin()
@@ -146,8 +141,8 @@ class Trial:
             if ended:
                 break
             known = self.kill()
-            self.start()
-            # The start has verified the whole chain; with a damage it would be read only.
+            self.seconds.append(self.service.start())
+            # The start has verified the whole chain; a damaged log would be read only.
             state = self.service.readiness()
             if state != "ready":
                 self.wrong.append(f"{state} after a start")
@@ -160,13 +155,13 @@ class Trial:
             known = {salon: dict(commands) for salon, commands in self.answered.items()}
         self.look(known, whole=True)
         self.service.end()
-        code, _, problem = rig.care(self.service.path, "verify", self.data)
+        code, _, problem = harness.care(self.service.path, "verify", self.data)
         if code:
             self.wrong.append(f"verify: {problem.strip()}")
 
     def look(self, known, whole=False):
-        """What was answered must be in the log, once, where the answer said; what was read before must still be there."""
-        line = rig.Line(self.service.port)
+        """Answered commands must be in the log once, at the revisions of the answer; events read before must still be there."""
+        line = harness.Connection(self.service.port)
         for salon in SALONS:
             status, _, body = line.ask("GET", f"/days/{salon}/{DAY}")
             named = status == 200 and sum(str(one["clientRef"]).startswith("K") for one in json.loads(body)["services"])
@@ -182,7 +177,7 @@ class Trial:
                 page = json.loads(body)["events"]
                 events.extend((event.get("commandid"), event["sequence"], event["id"]) for event in page)
                 if len(page) < LARGEST_PAGE:
-                    # The clients are at work again; what they were answered before the kill is here.
+                    # The clients are working again; what was answered before the kill has been read.
                     break
             if whole and events[:len(before)] != before:
                 self.wrong.append(f"{salon}: events are not those read before")
@@ -204,23 +199,23 @@ class Trial:
 
 def lying(given, place):
     found = sum(Trial(f"log-{number}", place, given.clients, given.seed, "lies").loss_found() for number in range(given.kills))
-    rig.tell("losses found", found == given.kills, f"{found} of {given.kills}, each on a disk that lies")
+    harness.check("losses found", found == given.kills, f"{found} of {given.kills}, each on a disk that does not keep what it reports as forced")
     shutil.rmtree(place)
-    rig.done()
+    harness.finish()
 
 
 def main():
-    words = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    words.add_argument("--kills", type=int, default=500)
-    words.add_argument("--clients", type=int, default=8)
+    words = harness.arguments(__doc__)
+    words.add_argument("--kills", type=harness.positive, default=500)
+    words.add_argument("--clients", type=harness.positive, default=8)
     words.add_argument("--seed", type=int, default=1)
     words.add_argument("--power", action="store_true")
     words.add_argument("--lies", action="store_true")
     given = words.parse_args()
-    place = rig.folder()
+    place = harness.folder()
     if given.lies:
         lying(given, place)
-    print(f"     {given.kills} kills, seed {given.seed}, {rig.load()}, {place}", flush=True)
+    print(f"     {given.kills} kills, seed {given.seed}, {harness.load()}, {place}", flush=True)
     signal.signal(signal.SIGTERM, lambda *_: ended.append(True))
     trials, left = [], given.kills
     try:
@@ -230,7 +225,7 @@ def main():
             left -= KILLS_OF_A_LOG
             if not trials[-1].wrong:
                 shutil.rmtree(trials[-1].data)
-            print(f"     {given.kills - max(left, 0)} kills, {len(trials[-1].wrong)} wrong, {rig.load()}", flush=True)
+            print(f"     {given.kills - max(left, 0)} kills, {len(trials[-1].wrong)} wrong, {harness.load()}", flush=True)
     finally:
         if trials and trials[-1].service.process.poll() is None:
             trials[-1].service.end(9)
@@ -240,19 +235,19 @@ def main():
     answered = sum(len(commands) for trial in trials for commands in trial.answered.values())
     again = sum(client.again for trial in trials for client in trial.clients)
     seconds = [one for trial in trials for one in trial.seconds]
-    rig.tell("commands lost, applied twice, or chains broken", not wrong,
+    harness.check("commands lost, applied twice, or chains broken", not wrong and answered > 0,
              f"{len(wrong)}; {answered} answered, {again} of them sent again after a kill, {sum(t.repeated for t in trials)} "
              f"of these were stored before the kill, {sum(t.events for t in trials)} events")
     if given.power:
         cuts, lost = sum(trial.disk.cuts for trial in trials), sum(trial.disk.lost for trial in trials)
-        rig.tell("power cuts that took something", lost > 0,
+        harness.check("power cuts that took something", lost > 0,
                  f"{lost} of {cuts}, {sum(trial.disk.bytes_lost for trial in trials) / 2**20:.1f} MiB in all")
-    rig.tell("start to ready", len(seconds) == given.kills or bool(ended),
-             f"{len(seconds)} starts, p50 {rig.percentile(seconds, 0.5):.2f} s, p95 {rig.percentile(seconds, 0.95):.2f} s, "
-             f"longest {max(seconds):.2f} s, {rig.load()}")
+    harness.check("start to ready", len(seconds) == given.kills or bool(ended),
+             f"{len(seconds)} starts, p50 {harness.percentile(seconds, 0.5):.2f} s, p95 {harness.percentile(seconds, 0.95):.2f} s, "
+             f"longest {max(seconds):.2f} s, {harness.load()}")
     if not wrong:
         shutil.rmtree(place)
-    rig.done()
+    harness.finish()
 
 
 main()

@@ -1,7 +1,7 @@
 """The soak: fifty clients in ten salons, day after day, every answer held against what was expected."""
 import collections, datetime, json, os, signal, threading, time
-import house, rig
-from worker import ROLES, Ask, Worker
+import harness, sample_salon
+from soak_commands import ROLES, ClientModel, Request
 
 PEOPLE = [("mary", "MANAGER"), ("cole", "STYLIST"), ("ann", "ASSISTANT"), ("abe", "ASSISTANT")]
 FIRST_DAY = "2027-03-09"
@@ -13,7 +13,7 @@ MOST_TRIES = 20
 
 
 class Clock:
-    """The salons' clock: minutes asked for and minutes confirmed, counted from the first day."""
+    """The clock of the salons: minutes requested and minutes confirmed, counted from the first day."""
 
     def __init__(self):
         self.asked = self.done = 60 * OPENS
@@ -24,13 +24,13 @@ class Clock:
         return (other - one).total_seconds() / 60
 
     def move(self, line, minutes):
-        """Moves it. Draws all plans on the way, which under load may take longer than a line is kept open."""
+        """Moves it. All plans on the way are drawn, which under load may take longer than a connection is kept open."""
         self.asked = minutes
-        to = house.minutes(FIRST_DAY, 0, minutes)
+        to = sample_salon.minutes(FIRST_DAY, 0, minutes)
         for _ in range(MOST_TRIES):
             try:
                 status, _, body = line.ask("POST", "/clock/advance", {"to": to})
-            except (OSError, rig.http.client.HTTPException):
+            except (OSError, harness.http.client.HTTPException):
                 continue
             if status == 503 and b"NOT_NOW" in body:
                 continue
@@ -44,29 +44,29 @@ class Client(threading.Thread):
     def __init__(self, soak, salon, name, token, offset):
         super().__init__(daemon=True)
         self.soak, self.salon, self.name_, self.offset = soak, salon, name, offset
-        self.line = rig.Line(soak.service.port, token)
+        self.line = harness.Connection(soak.service.port, token)
         self.milliseconds, self.counts, self.codes = [], collections.Counter(), collections.Counter()
 
     def run(self):
         try:
             for number in range(self.soak.days):
-                self.day(number, house.day_after(FIRST_DAY, number))
+                self.day(number, sample_salon.day_after(FIRST_DAY, number))
                 if self.soak.stopping:
                     break
-        except Exception as broken:  # whatever ends a client is a wrong answer of the trial
-            self.soak.wrong(self.salon, self.name_, "the client ended", repr(broken))
+        except Exception as broken:  # a client that ends early makes the trial fail
+            self.soak.error(self.salon, self.name_, "the client ended", repr(broken))
             self.soak.abort()
 
     def day(self, number, day):
         soak = self.soak
         seed = f"{soak.seed}-{self.salon}-{self.name_}-{number}"
-        worker = Worker(self.salon, self.name_, day, soak.clock, seed, soak.rival(self.salon))
+        model = ClientModel(self.salon, self.name_, day, soak.clock, seed, soak.rival(self.salon))
         soak.meet("dawned")
         if self.name_ == "mary":
-            body = house.opening(self.salon, day, PEOPLE, "mary", f"open-{self.salon}-{day}")
-            status, _, answer = self.line.patient("POST", "/days", body)
+            body = sample_salon.opening(self.salon, day, PEOPLE, "mary", f"open-{self.salon}-{day}")
+            status, _, answer = self.line.ask_again("POST", "/days", body)
             if status != 201:
-                soak.wrong(self.salon, self.name_, "OpenDay", f"{status} {answer[:300]}")
+                soak.error(self.salon, self.name_, "OpenDay", f"{status} {answer[:300]}")
             soak.expected[self.salon] = {body["commandId"]: None}
         soak.meet("opened")
         scene, answer = None, None
@@ -74,67 +74,67 @@ class Client(threading.Thread):
             if scene is None:
                 if soak.over(number):
                     break
-                scene = worker.scene()
+                scene = model.scene()
                 answer = None
             try:
                 ask = scene.send(answer)
             except StopIteration:
                 scene = None
                 continue
-            answer = self.send(worker, ask)
+            answer = self.send(model, ask)
         soak.meet("worked")
         with soak.lock:
-            soak.expected[self.salon].update(worker.acknowledged)
+            soak.expected[self.salon].update(model.acknowledged)
         soak.meet("told")
         if self.name_ == "mary":
-            self.close(worker)
+            self.close(model)
         soak.meet("closed")
         if self.name_ == "prog":
             self.read(day)
         soak.meet("read")
 
-    def close(self, worker):
-        ask = Ask(worker.command("CloseDay"), (200, None))
-        if self.send(worker, ask) is not None:
-            self.soak.expected[self.salon].update(worker.acknowledged)
+    def close(self, model):
+        ask = Request(model.command("CloseDay"), (200, None))
+        if self.send(model, ask) is not None:
+            self.soak.expected[self.salon].update(model.acknowledged)
 
-    def send(self, worker, ask):
-        """One request at its time; gives the answer when it was accepted, None when not."""
+    def send(self, model, ask):
+        """Sends one request at its time; returns the answer when it was accepted, else None."""
         if ask.method == "POST":
             self.pace()
-        path = ask.path if ask.path.startswith("/") else f"/days/{self.salon}/{worker.day}/{ask.path}".rstrip("/")
-        began, lost = time.monotonic(), self.line.sent_anew
-        status, _, body = self.line.patient(ask.method, path, ask.body, **ask.headers)
+        path = ask.path if ask.path.startswith("/") else f"/days/{self.salon}/{model.day}/{ask.path}".rstrip("/")
+        began, lost = time.monotonic(), self.line.resent
+        status, _, body = self.line.ask_again(ask.method, path, ask.body, **ask.headers)
         took = 1000 * (time.monotonic() - began)
         what = "GET" if ask.method == "GET" else ask.body["command"]["type"] if isinstance(ask.body, dict) and "command" in ask.body else "other"
-        wrong = worker.judge(ask, status, body, self.line.sent_anew > lost)
+        wrong = model.judge(ask, status, body, self.line.resent > lost)
         if wrong:
-            self.soak.wrong(self.salon, self.name_, what, wrong)
+            self.soak.error(self.salon, self.name_, what, wrong)
         if ask.method == "POST":
             self.milliseconds.append(took)
             self.counts[status] += 1
         return json.loads(body) if status == 200 else None
 
     def pace(self):
-        """Commands go out at even times; whoever waited at the end of a day catches up."""
+        """Sends commands at even intervals; a client that waited at the end of a day catches up."""
         self.offset += self.soak.clients / self.soak.rate
         wait = self.soak.began + self.offset - time.monotonic()
         if wait > 0:
             time.sleep(wait)
 
     def read(self, day):
-        """Reads the events of the day that was closed: every accepted command is in it once, as accepted, and no other."""
+        """Reads the events of the closed day: it has every accepted command once, as accepted, and no other."""
         expected, seen, newest = dict(self.soak.expected[self.salon]), collections.defaultdict(list), 0
         while True:
             path = f"/days/{self.salon}/{day}/events?after={newest}&limit={LARGEST_PAGE}"
-            _, _, body = self.line.patient("GET", path)
+            _, _, body = self.line.ask_again("GET", path)
             events = json.loads(body)["events"]
             if not events:
                 break
             for event in events:
                 newest += 1
                 if int(event["sequence"]) != newest:
-                    self.soak.wrong(self.salon, day, "events", f"{event['sequence']} where {newest} was to come")
+                    self.soak.error(self.salon, day, "events", f"{event['sequence']} where {newest} was to come")
                     return
                 if "commandid" in event:
                     seen[event["commandid"]].append((newest, event["data"]))
@@ -145,9 +145,9 @@ class Client(threading.Thread):
             first, last, data = told
             right = [revision for revision, _ in found] == list(range(first, last + 1))
             if not right or data and not data.items() <= found[0][1].items():
-                self.soak.wrong(self.salon, day, "events", f"{command}: {told} against {found}"[:300])
+                self.soak.error(self.salon, day, "events", f"{command}: {told} against {found}"[:300])
         for command in seen:
-            self.soak.wrong(self.salon, day, "events", f"{command} was never accepted")
+            self.soak.error(self.salon, day, "events", f"{command} was never accepted")
         with self.soak.lock:
             self.soak.events += newest
 
@@ -157,23 +157,23 @@ class Soak:
         self.service, self.rate, self.seed, self.day_seconds = service, rate, seed, day_seconds
         self.days = max(1, round(60 * minutes / day_seconds))
         self.clock, self.lock = Clock(), threading.Lock()
-        self.expected, self.wrongs, self.events, self.looks, self.lives = {}, [], 0, [], []
+        self.expected, self.errors, self.events, self.looks, self.lives = {}, [], 0, [], []
         self.clients = len(tokens)
         self.salons = sorted({salon for salon, _ in tokens})
         self.threads = [Client(self, salon, name, token, n / rate) for n, ((salon, name), token) in enumerate(tokens.items())]
         self.barrier = threading.Barrier(self.clients + 1)
         self.stopping = False
-        self.operator = rig.Line(service.port, operator)
+        self.operator = harness.Connection(service.port, operator)
         self.began = time.monotonic()
         self.days_done = 0
 
     def rival(self, salon):
         return self.salons[(self.salons.index(salon) + 1) % len(self.salons)]
 
-    def wrong(self, *what):
+    def error(self, *what):
         with self.lock:
-            self.wrongs.append(what)
-            if len(self.wrongs) <= 20:
+            self.errors.append(what)
+            if len(self.errors) <= 20:
                 print("WRONG", *what, flush=True)
 
     def abort(self):
@@ -204,15 +204,15 @@ class Soak:
         return time.monotonic() - self.began
 
     def stop(self):
-        """Ends with the day at hand, so that what was sent is still held against the log."""
+        """Stops after the current day, so that everything sent is still compared with the log."""
         self.stopping = True
 
     def play(self, number):
-        """The clock of one day: five minutes at a time while the clients work."""
+        """Moves the clock through one day, five minutes at a time, while the clients work."""
         start = 24 * 60 * number + 60 * OPENS
         wrong = self.clock.move(self.operator, start)
         if wrong:
-            self.wrong(wrong)
+            self.error(wrong)
         self.meet("dawned")
         self.meet("opened")
         steps = (CLOSES - OPENS) * 60 // STEP_MINUTES
@@ -221,7 +221,7 @@ class Soak:
                 break
             wrong = self.clock.move(self.operator, start + step * STEP_MINUTES)
             if wrong:
-                self.wrong(wrong)
+                self.error(wrong)
             wait = self.began + number * self.day_seconds + (step + 1) * self.day_seconds / steps - time.monotonic()
             if wait > 0:
                 time.sleep(wait)
@@ -230,7 +230,7 @@ class Soak:
         self.meet("closed")
         self.meet("read")
         self.days_done += 1
-        # All days are closed and nobody works: what is left now is what closed days leave.
+        # All days are closed and no client works: the heap now holds what closed days need.
         self.lives.append(((time.monotonic() - self.began) / 3600, self.service.live_heap_megabytes()))
 
     looked = False
@@ -245,8 +245,8 @@ class Soak:
                 pass
             if at - last > 300:
                 last = at
-                print(f"     {at / 60:.0f} minutes, {self.sent()} commands, {len(self.wrongs)} wrong, {self.days_done} days, "
-                      f"rss {self.looks[-1][1]:.0f} MB, {rig.load()}", flush=True)
+                print(f"     {at / 60:.0f} minutes, {self.sent()} commands, {len(self.errors)} wrong, {self.days_done} days, "
+                      f"rss {self.looks[-1][1]:.0f} MB, {harness.load()}", flush=True)
             time.sleep(LOOK_SECONDS)
 
     def sent(self):
@@ -258,24 +258,28 @@ def report(soak, seconds, data_bytes):
     statuses = collections.Counter()
     for thread in soak.threads:
         statuses.update(thread.counts)
+    harness.check("commands sent, events read back, memory looked at", milliseconds and soak.events > 0 and soak.looks,
+                  f"{len(milliseconds)}, {soak.events}, {len(soak.looks)} times")
+    if harness.failed:
+        return
     rate = len(milliseconds) / seconds
     print(f"     {seconds / 60:.1f} minutes, {len(milliseconds)} commands, {rate:.1f} a second, {soak.clients} clients, "
           f"{soak.days_done * len(soak.salons)} days of {len(soak.salons)} salons, {soak.events} events read back, "
-          f"{data_bytes / 2**20:.0f} MiB of log, {rig.load()}")
+          f"{data_bytes / 2**20:.0f} MiB of log, {harness.load()}")
     print(f"     processor: service {1000 * soak.cpu / len(milliseconds):.1f} ms a command, trial {1000 * sum(os.times()[:2]) / len(milliseconds):.1f} ms")
-    print(f"     answers {dict(sorted(statuses.items()))}, lines opened anew {sum(t.line.sent_anew for t in soak.threads)}")
-    rig.tell("wrong answers", not soak.wrongs, f"{len(soak.wrongs)}")
-    rig.tell("pace", rate > 0.97 * soak.rate, f"{rate:.1f} of {soak.rate} commands a second")
-    rig.tell("time to the answer", True, rig.latencies(milliseconds))
-    settled = [look for look in soak.looks if look[0] > min(1200, seconds / 4)]
-    rss = rig.slope([(look[0] / 3600, look[1]) for look in settled])
+    print(f"     answers {dict(sorted(statuses.items()))}, connections opened again {sum(t.line.resent for t in soak.threads)}")
+    harness.check("wrong answers", not soak.errors, f"{len(soak.errors)}")
+    harness.check("pace", rate > 0.97 * soak.rate, f"{rate:.1f} of {soak.rate} commands a second")
+    harness.check("time to the answer", True, harness.latencies(milliseconds))
+    settled = [look for look in soak.looks if look[0] > min(1200, seconds / 4)] or soak.looks
+    rss = harness.slope([(look[0] / 3600, look[1]) for look in settled])
     heap = [point for point in soak.lives if point[0] * 3600 >= min(1200, seconds / 4)]
-    growth = rig.slope(heap)
+    growth = harness.slope(heap)
     days_an_hour = soak.days_done * len(soak.salons) / seconds * 3600
-    rig.tell("memory", growth < 24 and max((look[1] for look in settled), default=0) < 800,
-             f"rss at most {max((look[1] for look in settled), default=0):.0f} MB, slope {rss:+.1f} MB an hour; heap after a "
+    harness.check("memory", growth < 24 and max(look[1] for look in settled) < 800,
+             f"rss at most {max(look[1] for look in settled):.0f} MB, slope {rss:+.1f} MB an hour; heap after a "
              f"collection when all days are closed {min((one for _, one in heap), default=0):.0f} to {max((one for _, one in heap), default=0):.0f} MB, "
              f"slope {growth:+.1f} MB an hour at {days_an_hour:.0f} closed days an hour")
     files = [look[2] for look in settled]
-    rig.tell("open files", not files or max(files) - min(files) <= soak.clients, f"{min(files, default=0)} to {max(files, default=0)}, "
-             f"slope {rig.slope([(look[0] / 3600, look[2]) for look in settled]):+.1f} an hour")
+    harness.check("open files", max(files) - min(files) <= soak.clients, f"{min(files)} to {max(files)}, "
+             f"slope {harness.slope([(look[0] / 3600, look[2]) for look in settled]):+.1f} an hour")

@@ -1,16 +1,14 @@
-#!/usr/bin/env python3
-"""A thousand listeners lose their link at once, again and again, while people go on working.
+"""A thousand listeners lose their connections at once, several times, while commands are sent.
 
-    planner-service/lost-links [--listeners N] [--rounds N] [--rate N]        1000 listeners, 5 rounds, 10 commands a second
+    planner-service/trials/run lost-links [--listeners N] [--rounds N] [--rate N]        1000 listeners, 5 rounds, 10 commands a second
 
-Every listener follows the events of one day. All links are cut at one moment; each listener comes back with the id of its
-last event and must miss nothing and get nothing twice. Meanwhile commands are sent and timed. Needs python3 and as many file
-descriptors as listeners. Ends with 1 when not all are back and complete within ten seconds, when commands are not answered,
-or when more is reached in memory after the last round than before the first.
+Every listener follows the events of one day. All connections are cut at once; each listener reconnects with the id of its
+last event and must miss no event and get none twice. Meanwhile commands are sent and timed. Needs as many file descriptors
+as listeners. Ends with 1 when not all listeners are complete again within ten seconds, when commands are not answered, or
+when the heap in use grew from the first round to the last.
 """
-import argparse, json, os, re, resource, selectors, shutil, socket, struct, sys, threading, time
-sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "trials"))
-import house, rig
+import json, os, re, resource, selectors, shutil, socket, struct, sys, threading, time
+import harness, sample_salon
 
 DAY = "2027-03-09"
 SALON = "far-away"
@@ -22,7 +20,7 @@ MOST_SECONDS = 10
 
 
 class Listener:
-    """One follower of the events; counts what is left out or comes twice."""
+    """Follows the events; counts those that are missing or come twice."""
 
     def __init__(self, port):
         self.port, self.last, self.wrong, self.refused = port, 0, 0, 0
@@ -36,12 +34,12 @@ class Listener:
         self.socket.setblocking(False)
 
     def cut(self):
-        """Without a farewell, as a pulled cable: the other side gets a reset."""
+        """Resets the connection, as a pulled cable does."""
         self.socket.setsockopt(socket.SOL_SOCKET, socket.SO_LINGER, struct.pack("ii", 1, 0))
         self.socket.close()
 
     def read(self):
-        """Takes what has come; false when the line has ended."""
+        """Reads what has arrived; false when the connection has ended."""
         try:
             piece = self.socket.recv(262144)
         except BlockingIOError:
@@ -103,16 +101,16 @@ class Crowd(threading.Thread):
 class Worker(threading.Thread):
     def __init__(self, port, rate):
         super().__init__(daemon=True)
-        self.line, self.rate, self.over, self.milliseconds, self.newest, self.odd = rig.Line(port), rate, False, [], 0, 0
+        self.line, self.rate, self.over, self.milliseconds, self.newest, self.odd = harness.Connection(port), rate, False, [], 0, 0
 
     def run(self):
         number = 0
         while not self.over:
             number += 1
             began = time.monotonic()
-            body = house.command(f"work-{number:08}", "ann", "RecordLevels", service=1 + number % 12, zone=house.ZONES[0],
+            body = sample_salon.command(f"work-{number:08}", "ann", "RecordLevels", service=1 + number % 12, zone=sample_salon.ZONES[0],
                                  levelBeforeTenths=10 + number % 90)
-            status, _, answer = self.line.patient("POST", f"/days/{SALON}/{DAY}/commands", body)
+            status, _, answer = self.line.ask_again("POST", f"/days/{SALON}/{DAY}/commands", body)
             self.milliseconds.append(1000 * (time.monotonic() - began))
             if status == 200:
                 self.newest = json.loads(answer)["lastRevision"]
@@ -121,7 +119,7 @@ class Worker(threading.Thread):
 
 
 def wait_for(crowd, worker, seconds):
-    """Until every listener has an event that was not there yet now; the seconds, None when it takes too long."""
+    """Waits until every listener has an event newer than now; returns the seconds, None when that takes too long."""
     before, began = worker.newest, time.monotonic()
     while worker.newest == before or crowd.behind(before + 1):
         if time.monotonic() - began > seconds:
@@ -131,18 +129,18 @@ def wait_for(crowd, worker, seconds):
 
 
 def main():
-    words = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    words.add_argument("--listeners", type=int, default=1000)
-    words.add_argument("--rounds", type=int, default=5)
+    words = harness.arguments(__doc__)
+    words.add_argument("--listeners", type=harness.positive, default=1000)
+    words.add_argument("--rounds", type=harness.positive, default=5)
     words.add_argument("--rate", type=float, default=10)
     given = words.parse_args()
     most = resource.getrlimit(resource.RLIMIT_NOFILE)[1]
     resource.setrlimit(resource.RLIMIT_NOFILE, (min(most, 3 * given.listeners), most))
-    place = rig.folder()
-    service = rig.Service(os.path.join(place, "log"), "--clock", "driven", "--clock-start", house.minutes(DAY, 8),
+    place = harness.folder()
+    service = harness.Service(os.path.join(place, "log"), "--clock", "driven", "--clock-start", sample_salon.minutes(DAY, 8),
                           "--rate-permille", "0", "--plan-rounds", "3")
     service.start()
-    rig.Line(service.port).ask("POST", "/days", house.opening(SALON, DAY, PEOPLE, "mary", "open-the-day"))
+    harness.open_day(harness.Connection(service.port), sample_salon.opening(SALON, DAY, PEOPLE, "mary", "open-the-day"))
     crowd, worker = Crowd(service.port, given.listeners), Worker(service.port, given.rate)
     memory, seconds, during = [service.memory_kilobytes() / 1024], [], []
     try:
@@ -150,8 +148,10 @@ def main():
         crowd.start()
         time.sleep(1)
         first = wait_for(crowd, worker, 120)
-        print(f"     {given.listeners} listeners there {'after %.1f s' % first if first is not None else 'not after 120 s'}, "
-              f"{rig.load()}", flush=True)
+        print(f"     {given.listeners} listeners there {'after %.1f s' % first if first is not None else 'missing after 120 s'}, "
+              f"{harness.load()}", flush=True)
+        if first is None:
+            sys.exit("FAIL the listeners did not all receive events")
         worker.milliseconds.clear()
         time.sleep(3)
         quiet = list(worker.milliseconds)
@@ -173,17 +173,17 @@ def main():
         service.end(9)
     wrong = sum(listener.wrong for listener in crowd.listeners)
     refused = sum(listener.refused for listener in crowd.listeners)
-    rig.tell("all back and complete", all(one is not None and one < MOST_SECONDS for one in seconds),
+    harness.check("all back and complete", seconds and all(one is not None and one < MOST_SECONDS for one in seconds),
              f"{' '.join('%.1f' % one if one is not None else 'never' for one in seconds)} s, {refused} refused on the way")
-    rig.tell("nothing left out, nothing twice", wrong == 0, f"{wrong} of {worker.newest} events to {given.listeners} listeners")
-    rig.tell("commands meanwhile", worker.odd == 0, f"{rig.latencies(during)}; while nothing was lost {rig.latencies(quiet)}")
-    rig.tell("memory reached", held[1] - held[0] < MOST_GAINED_MEGABYTES,
+    harness.check("nothing left out, nothing twice", wrong == 0, f"{wrong} of {worker.newest} events to {given.listeners} listeners")
+    harness.check("commands meanwhile", worker.odd == 0 and quiet and during, f"{harness.latencies(during)}; while nothing was lost {harness.latencies(quiet)}")
+    harness.check("memory reached", held[1] - held[0] < MOST_GAINED_MEGABYTES,
              f"{held[0]:.1f} MB before, {held[1]:.1f} MB after all rounds, with {given.listeners} listeners each time")
-    rig.tell("memory taken", max(memory) < MOST_RESIDENT_MEGABYTES,
+    harness.check("memory taken", max(memory) < MOST_RESIDENT_MEGABYTES,
              f"{memory[0]:.0f} MB before, at most {max(memory):.0f} MB, garbage included")
-    if not rig.failed:
+    if not harness.failed:
         shutil.rmtree(place)
-    rig.done()
+    harness.finish()
 
 
 main()

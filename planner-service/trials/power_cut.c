@@ -1,7 +1,7 @@
 /* Loaded before the C library into a process whose power will be cut. Whatever the process writes below STIRTIDE_POWER_FOLDER
  * is noted in STIRTIDE_POWER_NOTES, old bytes and new ones, one file of notes for each file written, until the file is
  * forced to the disk: then its notes are dropped. What is noted when the process is killed may or may not be on the disk
- * after a power cut; power.py makes it so. With STIRTIDE_POWER_LIES set, forcing keeps the notes of files with that in
+ * after a power cut; power_cut.py does that. With STIRTIDE_POWER_LIES set, forcing keeps the notes of files with that in
  * their names, as a disk that says "done" and is not. While the file STIRTIDE_POWER_FAILS is there, forcing
  * fails with EIO, or with an S in that file never comes back. Names of files count as on the disk at once.
  */

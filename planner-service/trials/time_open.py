@@ -1,30 +1,29 @@
-#!/usr/bin/env python3
-"""Times the start of the service on a salon with years of closed days.
+"""Start time of the service on a log with years of closed days.
 
-    planner-service/time-open FOLDER [DAYS] [--nice N]        1095 days, some 3.5 MiB each; made in FOLDER the first time
+    planner-service/trials/run time-open FOLDER [DAYS] [--nice N]        1095 days, some 3.5 MiB each; made in FOLDER the first time
 
-First without what is kept beside the log of closed days. Then seven times with it, and in turn seven times on an empty
-folder: seconds until the service says that it is ready, and until the newest day, which is read from the log for it, is
-shown. Then opens the next day, which learns from all before, starts seven times with that day open, and closes it. --nice gives the service that priority (below 0 needs root),
-for a machine with other work. Needs python3. Ends with 1 when the middle of the seven is a second or more, or a day is missing.
+First without the summaries of closed days beside the log. Then seven times with them and, alternating, seven times on an
+empty folder: seconds until the service is ready, and until the newest day, which is read from the log, is shown. Then opens
+the next day, which learns from all days before, starts seven times with that day open, and closes it. --nice gives the
+service that priority (below 0 needs root), for a busy machine. Ends with 1 when the median of the seven is a second or
+more, or a day is missing.
 """
-import argparse, datetime, json, os, shutil, subprocess, sys, time
-sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "trials"))
-import house, rig
+import datetime, json, os, shutil, subprocess, sys, time
+import harness, sample_salon
 
 DAY = "2027-03-09"
 
 
 def serving(data, nice):
-    return rig.Service(data, "--clock", "driven", "--clock-start", house.minutes(DAY, 8), "--rate-permille", "0",
+    return harness.Service(data, "--clock", "driven", "--clock-start", sample_salon.minutes(DAY, 8), "--rate-permille", "0",
                        "--plan-rounds", "3", command=["nice", "-n", nice] if nice else [])
 
 
 def timed(service, path):
-    """Starts it, asks, kills it; seconds to ready, seconds to the answer, seconds of processor time."""
+    """Starts it, sends a request, kills it; seconds to ready, to the answer, and of processor time."""
     began = time.monotonic()
     ready = service.start()
-    status = rig.Line(service.port).ask("GET", path)[0]
+    status = harness.Connection(service.port).ask("GET", path)[0]
     shown = time.monotonic() - began
     spent = service.cpu_seconds()
     service.end(9)
@@ -33,8 +32,8 @@ def timed(service, path):
 
 
 def close(service, day):
-    closing = house.command(f"close-{day.replace('/', '-')}", "ann", "CloseDay")
-    status, _, answer = rig.Line(service.port).ask("POST", f"/days/{day}/commands", closing)
+    closing = sample_salon.command(f"close-{day.replace('/', '-')}", "ann", "CloseDay")
+    status, _, answer = harness.Connection(service.port).ask("POST", f"/days/{day}/commands", closing)
     assert status == 200, f"{day} {status} {answer}"
 
 
@@ -48,23 +47,23 @@ def told(figures):
 
 
 def main():
-    words = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    words = harness.arguments(__doc__)
     words.add_argument("folder")
-    words.add_argument("days", type=int, nargs="?", default=1095)
+    words.add_argument("days", type=harness.positive, nargs="?", default=1095)
     words.add_argument("--nice", default="")
     given = words.parse_args()
     data, days = os.path.abspath(given.folder), given.days
     if not os.path.exists(os.path.join(data, "log.db")):
-        maker = f". planner-service/trials/lib.sh; measure stirtide.planner.service.ManyDays {data!r} {days}"
-        events = subprocess.run(["bash", "-ec", maker], cwd=rig.ROOT, check=True, capture_output=True, text=True).stdout
+        maker = [os.path.join(harness.MODULE, "trials", "run"), "make-days", data, str(days)]
+        events = subprocess.run(maker, check=True, capture_output=True, text=True).stdout
         print(f"     {events.strip()} events in {days} days, {os.path.getsize(os.path.join(data, 'log.db')) / 2**20:.0f} MiB")
-    place = rig.folder()
+    place = harness.folder()
     service, empty = serving(data, given.nice), serving(os.path.join(place, "empty"), given.nice)
     kept = os.path.join(data, "closed-days")
     if os.path.exists(kept):
         os.remove(kept)
     first = service.start()
-    line = rig.Line(service.port)
+    line = harness.Connection(service.port)
     names = sorted(day["day"] for day in json.loads(line.ask("GET", "/days")[2])["days"])
     if not json.loads(line.ask("GET", f"/days/{names[-1]}")[2])["closed"]:
         close(service, names[-1])
@@ -76,23 +75,23 @@ def main():
     service.start()
     next_day = str(datetime.date.fromisoformat(names[-1].split("/")[1]) + datetime.timedelta(days=1))
     began = time.monotonic()
-    status, _, answer = rig.Line(service.port).ask(
-        "POST", "/days", house.opening("quay-house", next_day, [("ann", "ASSISTANT")], "ann", "open-next"))
+    status, _, answer = harness.Connection(service.port).ask(
+        "POST", "/days", sample_salon.opening("quay-house", next_day, [("ann", "ASSISTANT")], "ann", "open-next"))
     opened = time.monotonic() - began
     service.end()
     beside = [timed(service, f"/days/quay-house/{next_day}") for _ in range(7)]
     service.start()
     close(service, f"quay-house/{next_day}")
-    rig.tell("all days known", len(names) >= days, f"{len(names)} of {days}")
-    rig.tell("next day opened, learning from all", status == 201, f"{status} in {opened:.2f} s")
+    harness.check("all days known", len(names) >= days, f"{len(names)} of {days}")
+    harness.check("next day opened, learning from all", status == 201, f"{status} in {opened:.2f} s")
     print(f"     start that reads every day: {first:.1f} s; closed-days {os.path.getsize(kept) / 2**20:.1f} MiB")
     print(f"     start on an empty folder: {told(bare)}")
     print(f"     start with the next day open: {told(beside)}")
-    rig.tell("start", middle(full, 0) < 1, f"{told(full)}, {rig.load()}{', nice ' + given.nice if given.nice else ''}, "
+    harness.check("start", middle(full, 0) < 1, f"{told(full)}, {harness.load()}{', nice ' + given.nice if given.nice else ''}, "
              f"memory {service.memory_kilobytes() / 1024:.0f} MB")
     service.end()
     shutil.rmtree(place)
-    rig.done()
+    harness.finish()
 
 
 main()

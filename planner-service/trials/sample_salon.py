@@ -1,4 +1,4 @@
-"""Invented salons for the trials: a setup, bookings, and commands as a terminal would send them."""
+"""Invented salons for the trials: setup, bookings and commands, as a terminal sends them."""
 import datetime
 
 ZONES = ["front foils", "back foils"]
