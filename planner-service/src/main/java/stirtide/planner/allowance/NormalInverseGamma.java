@@ -37,20 +37,11 @@ record NormalInverseGamma(double mean, double weight, double freedom, double var
 
     /** Value that the next one stays below with this probability, 0 < probability < 1. */
     double predictiveQuantile(double probability) {
-        return mean + predictiveScale() * standardQuantile(probability);
+        return mean + predictiveScale() * TDistribution.of(freedom).inverseCumulativeProbability(probability);
     }
 
     /** Probability that the next value is above this one. */
     double probabilityAbove(double value) {
         return TDistribution.of(freedom).survivalProbability((value - mean) / predictiveScale());
-    }
-
-    /** Value below which the mean is with this probability. */
-    double meanQuantile(double probability) {
-        return mean + Math.sqrt(variance / weight) * standardQuantile(probability);
-    }
-
-    private double standardQuantile(double probability) {
-        return TDistribution.of(freedom).inverseCumulativeProbability(probability);
     }
 }
