@@ -2,10 +2,8 @@ package stirtide.bar;
 
 import java.io.IOException;
 import java.io.PrintStream;
-import java.util.List;
 import java.util.Optional;
 import stirtide.bar.link.DayClient;
-import stirtide.bar.model.BowlSelection;
 import stirtide.bar.model.FollowedClock;
 import stirtide.bar.model.LinkStatus;
 import stirtide.bar.model.Operator;
@@ -33,18 +31,16 @@ final class SnapshotPrinter {
     }
 
     static String picture(DayView view, BarOptions options) {
-        var scene = new UiState(
+        int rate = view.clockRatePermille() == 0 ? 0 : FollowedClock.REAL;
+        var state = UiState.of(
                 Optional.of(view),
-                view.time(),
-                0,
-                view.clockRatePermille() == 0 ? 0 : FollowedClock.REAL,
-                false,
+                new UiState.ClockReading(view.time(), 0, rate, false),
                 new LinkStatus(LinkStatus.State.LIVE, 0, 0),
-                new Operator(options.personId(), false),
-                BowlSelection.FIRST,
-                Optional.empty(),
-                List.of());
+                new Operator(options.personId(), false));
         return ScreenView.text(ScreenView.draw(
-                scene.with(ViewState.BAR.to(options.view())), options.width(), options.height(), options.glyphs()));
+                state.withPages(ViewState.BAR.to(options.view())),
+                options.width(),
+                options.height(),
+                options.glyphs()));
     }
 }

@@ -93,13 +93,13 @@ public final class StartupTraining {
         var screen = new TerminalScreen(new DefaultVirtualTerminal(new TerminalSize(120, 36)));
         screen.startScreen();
         var painter = new CanvasPainter(screen.getTerminal(), Theme.DARK, ColorDepth.TABLE);
-        painter.paint(ScreenView.draw(desk.scene(0), 120, 36, Glyphs.FULL), true);
+        painter.paint(ScreenView.draw(desk.state(0), 120, 36, Glyphs.FULL), true);
         desk.hear(new LinkEvent.Remembered(day()), 0);
         desk.hear(new LinkEvent.Seen(day()), 0);
         for (KeyContext page : List.of(KeyContext.BAR, KeyContext.FLOOR, KeyContext.DAY)) {
             desk.open(page, false);
-            painter.paint(ScreenView.draw(desk.scene(1), 120, 36, Glyphs.FULL), true);
-            painter.paint(ScreenView.draw(desk.scene(2), 80, 24, Glyphs.FULL), true);
+            painter.paint(ScreenView.draw(desk.state(1), 120, 36, Glyphs.FULL), true);
+            painter.paint(ScreenView.draw(desk.state(2), 80, 24, Glyphs.FULL), true);
         }
     }
 

@@ -229,7 +229,7 @@ final class TerminalApp {
 
     // Whole seconds of the salon's clock when it runs at real speed, four times a second when it is driven faster.
     private long nanosToNextTick(long now) {
-        UiState scene = desk.scene(now);
+        UiState scene = desk.state(now);
         long millis = scene.ratePermille() > FollowedClock.REAL
                 ? DRIVEN_TICK_MILLIS
                 : SECOND_MILLIS - Math.floorMod(scene.now().toEpochMilli(), SECOND_MILLIS);
@@ -244,7 +244,7 @@ final class TerminalApp {
         TerminalSize size = screen.getTerminalSize();
         long now = System.nanoTime();
         desk.tooSmall(ScreenView.isTooSmall(size.getColumns(), size.getRows()));
-        Canvas canvas = ScreenView.draw(desk.scene(now), size.getColumns(), size.getRows(), options.glyphs());
+        Canvas canvas = ScreenView.draw(desk.state(now), size.getColumns(), size.getRows(), options.glyphs());
         painter.paint(canvas, whole || resized != null);
         paintedNanos = now;
         unpainted = false;

@@ -370,7 +370,7 @@ public final class Samples {
                 day.scales());
     }
 
-    /** Advice to move one service, another, or both. */
+    /** Inquiry to move one service, another, or both. */
     public static Inquiry moves() {
         var first = new MoveAdvice.ServiceMove(7, at(9), at(19));
         var second = new MoveAdvice.ServiceMove(9, at(35), at(50));
@@ -596,11 +596,15 @@ public final class Samples {
                 "bench");
     }
 
+    public static final UiState.ClockReading CLOCK = new UiState.ClockReading(NOW, 0, 1000, false);
+
     public static UiState scene(DayView view) {
         return scene(view, LIVE, BowlSelection.FIRST, Optional.empty());
     }
 
     public static UiState scene(DayView view, LinkStatus link, BowlSelection picks, Optional<Panel> panel) {
-        return new UiState(Optional.of(view), NOW, 0, 1000, false, link, TAMSIN, picks, panel, List.of());
+        return UiState.of(Optional.of(view), CLOCK, link, TAMSIN)
+                .withPicks(picks)
+                .withPanel(panel);
     }
 }

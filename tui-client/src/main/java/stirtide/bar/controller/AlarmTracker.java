@@ -9,12 +9,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import stirtide.bar.link.ServiceGateway;
 import stirtide.bar.model.AlarmList;
-import stirtide.bar.model.UiEffect;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 
 /**
- * What this terminal does with alarms: which are news, which are shelved, which are raised again, and when so many came
+ * What this terminal does with alarms: which are new, which are shelved, which are raised again, and when so many came
  * that they are shown by kind. Minutes run on the salon's clock. Shelving is this terminal's alone.
  */
 final class AlarmTracker {
@@ -80,14 +79,6 @@ final class AlarmTracker {
         return wanted;
     }
 
-    /** Does what a panel or key wants done with alarms and adds the line that says so; whether it was about alarms. */
-    boolean told(UiEffect answer, String personId, Instant now, ServiceGateway outgoing, NoticeList notes) {
-        if (answer instanceof UiEffect.Seen seen) notes.add(seen(seen.alarms(), personId, now, outgoing), false);
-        else if (answer instanceof UiEffect.Shelve away) notes.add(shelve(away.alarmIds(), away.minutes(), now), false);
-        else return false;
-        return true;
-    }
-
     /** Puts alarms away for some minutes of the salon's clock; high ones stay. The answer says so. */
     String shelve(List<String> ids, int minutes, Instant now) {
         Instant until = now.plus(Duration.ofMinutes(minutes));
@@ -102,7 +93,7 @@ final class AlarmTracker {
         if (before != null) known.put(id, new Known(before.newsNanos(), now, before.acknowledged(), true));
     }
 
-    /** Says that alarms were seen, to the service too where nobody has said so yet; the answer is what to tell. */
+    /** Marks alarms as seen, and acknowledges those that are not yet to the service; returns the notice to show. */
     String seen(List<DayView.AlarmCard> cards, String personId, Instant now, ServiceGateway outgoing) {
         for (DayView.AlarmCard card : cards) {
             seen(card.id(), now);

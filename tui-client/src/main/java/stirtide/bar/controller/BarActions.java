@@ -9,14 +9,14 @@ import stirtide.bar.model.FollowedClock;
 import stirtide.bar.model.LinkStatus;
 import stirtide.bar.model.UiEffect;
 import stirtide.bar.model.UiState;
-import stirtide.bar.panels.BowlPanel;
-import stirtide.bar.panels.ConfirmPanel;
 import stirtide.bar.panels.FindBowlPanel;
 import stirtide.bar.panels.KeysPanel;
-import stirtide.bar.panels.ReasonsPanel;
-import stirtide.bar.panels.ServicesPanel;
-import stirtide.bar.panels.WalkInPanel;
-import stirtide.bar.panels.WeighPanel;
+import stirtide.bar.panels.details.BowlPanel;
+import stirtide.bar.panels.details.ReasonsPanel;
+import stirtide.bar.panels.form.ConfirmPanel;
+import stirtide.bar.panels.services.ServicesPanel;
+import stirtide.bar.panels.services.WalkInPanel;
+import stirtide.bar.panels.weighing.WeighPanel;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 
@@ -29,43 +29,43 @@ final class BarActions {
 
     private int rateBeforePause = FollowedClock.REAL;
 
-    UiEffect act(KeyAction action, UiState scene) {
-        if (action == KeyAction.KEYS) return new UiEffect.Open(new KeysPanel());
-        if (scene.view().isEmpty()) return new UiEffect.Say("nothing heard from the service yet");
-        DayView view = scene.view().get();
+    UiEffect act(KeyAction action, UiState state) {
+        if (action == KeyAction.KEYS) return new UiEffect.Open(KeysPanel.of());
+        if (state.view().isEmpty()) return new UiEffect.Notify("nothing heard from the service yet");
+        DayView view = state.view().get();
         return switch (action) {
-            case MIX -> mix(view, scene);
-            case WEIGH -> live(view, scene, MIXING, "weigh", bowl -> BatchActions.weigh(bowl, view));
-            case HAND_OVER -> live(view, scene, WEIGHED, "hand over", BarActions::handOver);
-            case FINISH -> live(view, scene, "", "finish", bowl -> finish(bowl, scene));
-            case BIN -> live(view, scene, "", "bin", bowl -> BatchActions.bin(bowl, scene));
+            case MIX -> mix(view, state);
+            case WEIGH -> live(view, state, MIXING, "weigh", bowl -> BatchActions.weigh(bowl, view));
+            case HAND_OVER -> live(view, state, WEIGHED, "hand over", BarActions::handOver);
+            case FINISH -> live(view, state, "", "finish", bowl -> finish(bowl, state));
+            case BIN -> live(view, state, "", "bin", bowl -> BatchActions.bin(bowl, state));
             case SERVICES -> new UiEffect.Open(new ServicesPanel(0));
-            case WALK_IN -> WalkInPanel.opened(view, () -> WalkInPanel.of(view, scene));
-            case TAKE_BACK -> takeBack(view, scene);
-            case REASONS -> new UiEffect.Open(new ReasonsPanel());
+            case WALK_IN -> WalkInPanel.opened(view, () -> WalkInPanel.of(view, state));
+            case TAKE_BACK -> takeBack(view, state);
+            case REASONS -> new UiEffect.Open(ReasonsPanel.of());
             case FIND -> new UiEffect.Open(new FindBowlPanel());
-            case OPEN -> open(view, scene);
-            case PAUSE -> pause(scene);
-            case SLOWER -> rate(scene, -1);
-            case FASTER -> rate(scene, 1);
+            case OPEN -> open(view, state);
+            case PAUSE -> pause(state);
+            case SLOWER -> rate(state, -1);
+            case FASTER -> rate(state, 1);
             default -> new UiEffect.Stay();
         };
     }
 
-    private static UiEffect mix(DayView view, UiState scene) {
-        Optional<DayView.QueuedBowl> next = scene.picks().queuedIn(view);
-        if (next.isEmpty()) return new UiEffect.Say("no bowl is waiting to be mixed");
-        if (next.get().batch().isPresent()) return BatchActions.begin(next.get(), scene);
+    private static UiEffect mix(DayView view, UiState state) {
+        Optional<DayView.QueuedBowl> next = state.picks().queuedIn(view);
+        if (next.isEmpty()) return new UiEffect.Notify("no bowl is waiting to be mixed");
+        if (next.get().batch().isPresent()) return BatchActions.begin(next.get(), state);
         String bowl = next.get().bowl().bowl();
-        var command = new DayCommand.BeginBowl(bowl, scene.operator().personId());
+        var command = new DayCommand.BeginBowl(bowl, state.operator().personId());
         return new UiEffect.Send(command, "bowl " + bowl + " begun", Optional.of(WeighPanel.of(next.get(), view)));
     }
 
     // With the focus on the live bowls the picked one is meant; from the queue the only one it can be.
     private static UiEffect live(
-            DayView view, UiState scene, String stage, String verb, Function<DayView.LiveBowl, UiEffect> then) {
-        if (scene.picks().onLive()) {
-            return scene.picks().liveIn(view).map(then).orElse(new UiEffect.Say("no bowl is live"));
+            DayView view, UiState state, String stage, String verb, Function<DayView.LiveBowl, UiEffect> then) {
+        if (state.picks().onLive()) {
+            return state.picks().liveIn(view).map(then).orElse(new UiEffect.Notify("no bowl is live"));
         }
         List<DayView.LiveBowl> fitting = view.live().stream()
                 .filter(bowl -> stage.isEmpty() || bowl.stage().equals(stage))
@@ -73,7 +73,7 @@ final class BarActions {
                 .toList();
         if (fitting.size() == 1) return then.apply(fitting.get(0));
         String many = "pick the live bowl to " + verb + " first: Tab, then the arrows";
-        return new UiEffect.Say(fitting.isEmpty() ? "no live bowl to " + verb : many);
+        return new UiEffect.Notify(fitting.isEmpty() ? "no live bowl to " + verb : many);
     }
 
     private static UiEffect handOver(DayView.LiveBowl bowl) {
@@ -81,49 +81,49 @@ final class BarActions {
         return new UiEffect.Send(new DayCommand.HandOverBowl(bowl.bowl()), words, Optional.empty());
     }
 
-    private static UiEffect finish(DayView.LiveBowl bowl, UiState scene) {
+    private static UiEffect finish(DayView.LiveBowl bowl, UiState state) {
         String words = "bowl " + bowl.bowl() + " finished";
         var send = new UiEffect.Send(new DayCommand.FinishBowl(bowl.bowl()), words, Optional.empty());
-        Duration left = Duration.between(scene.now(), bowl.lifeEnds());
+        Duration left = Duration.between(state.now(), bowl.lifeEnds());
         if (left.compareTo(Duration.ofMinutes(MUCH_LIFE_MINUTES)) <= 0) return send;
         String sentence = "Bowl " + bowl.bowl() + " has " + left.toMinutes()
                 + " min of life left. Is it empty but for what sticks to it?";
-        return new UiEffect.Open(new ConfirmPanel("FINISH?", sentence, send, scene.nanos()));
+        return new UiEffect.Open(new ConfirmPanel("FINISH?", sentence, send, state.nanos()));
     }
 
-    private static UiEffect takeBack(DayView view, UiState scene) {
+    private static UiEffect takeBack(DayView view, UiState state) {
         // What was shown before the link was lost may not be the last action any more.
-        if (scene.link().state() != LinkStatus.State.LIVE) {
-            return new UiEffect.Say("taking back needs the service: wait for the link");
+        if (state.link().state() != LinkStatus.State.LIVE) {
+            return new UiEffect.Notify("taking back needs the service: wait for the link");
         }
-        String me = scene.operator().personId();
+        String me = state.operator().personId();
         Optional<DayView.ActionCard> last = view.actions().stream()
                 .filter(action -> action.actor().equals(me))
                 .findFirst();
-        if (last.isEmpty()) return new UiEffect.Say("no action of yours can be taken back");
+        if (last.isEmpty()) return new UiEffect.Notify("no action of yours can be taken back");
         var send = new UiEffect.Send(
                 new DayCommand.TakeBack(last.get().revision()),
                 "taken back: " + last.get().sentence(),
                 Optional.empty());
-        return new UiEffect.Open(new ConfirmPanel("TAKE BACK?", last.get().sentence(), send, scene.nanos()));
+        return new UiEffect.Open(new ConfirmPanel("TAKE BACK?", last.get().sentence(), send, state.nanos()));
     }
 
-    private static UiEffect open(DayView view, UiState scene) {
-        Optional<String> bowl = scene.picks().onLive()
-                ? scene.picks().liveIn(view).map(DayView.LiveBowl::bowl)
-                : scene.picks().queuedIn(view).map(row -> row.bowl().bowl());
-        return bowl.<UiEffect>map(id -> new UiEffect.Open(new BowlPanel(id)))
-                .orElse(new UiEffect.Say("no bowl here to open"));
+    private static UiEffect open(DayView view, UiState state) {
+        Optional<String> bowl = state.picks().onLive()
+                ? state.picks().liveIn(view).map(DayView.LiveBowl::bowl)
+                : state.picks().queuedIn(view).map(row -> row.bowl().bowl());
+        return bowl.<UiEffect>map(id -> new UiEffect.Open(BowlPanel.of(id)))
+                .orElse(new UiEffect.Notify("no bowl here to open"));
     }
 
-    private UiEffect pause(UiState scene) {
-        if (scene.ratePermille() == 0) return new UiEffect.Rate(rateBeforePause);
-        rateBeforePause = scene.ratePermille();
-        return new UiEffect.Rate(0);
+    private UiEffect pause(UiState state) {
+        if (state.ratePermille() == 0) return new UiEffect.SetClockRate(rateBeforePause);
+        rateBeforePause = state.ratePermille();
+        return new UiEffect.SetClockRate(0);
     }
 
-    private UiEffect rate(UiState scene, int step) {
-        int now = scene.ratePermille() == 0 ? rateBeforePause : scene.ratePermille();
+    private UiEffect rate(UiState state, int step) {
+        int now = state.ratePermille() == 0 ? rateBeforePause : state.ratePermille();
         int next = now;
         for (int rate : RATES) {
             boolean closer = step > 0
@@ -131,11 +131,11 @@ final class BarActions {
                     : rate < now && rate > (next == now ? 0 : next);
             if (closer) next = rate;
         }
-        return new UiEffect.Rate(next);
+        return new UiEffect.SetClockRate(next);
     }
 
     static ConfirmPanel leaveQuestion(long nanos, int waitingEntries) {
         String kept = waitingEntries == 0 ? "" : " " + waitingEntries + " entries stay on disk and are sent next time.";
-        return new ConfirmPanel("LEAVE?", "Leave the bar?" + kept, new UiEffect.Leave(), nanos);
+        return new ConfirmPanel("LEAVE?", "Leave the bar?" + kept, new UiEffect.Quit(), nanos);
     }
 }

@@ -1,15 +1,14 @@
 package stirtide.bar.controller;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import stirtide.bar.model.UiEffect;
 import stirtide.bar.model.UiState;
-import stirtide.bar.panels.BinPanel;
-import stirtide.bar.panels.ChoicePanel;
-import stirtide.bar.panels.ConfirmPanel;
-import stirtide.bar.panels.DividePanel;
-import stirtide.bar.panels.WeighPanel;
+import stirtide.bar.panels.form.ChoicePanel;
+import stirtide.bar.panels.form.ConfirmPanel;
+import stirtide.bar.panels.weighing.BinPanel;
+import stirtide.bar.panels.weighing.DividePanel;
+import stirtide.bar.panels.weighing.WeighPanel;
 import stirtide.bar.text.BatchText;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.OverMixCause;
@@ -30,11 +29,11 @@ final class BatchActions {
     }
 
     /** One mix or this bowl alone: whoever mixes chooses. */
-    static UiEffect begin(QueuedBowl queued, UiState scene) {
+    static UiEffect begin(QueuedBowl queued, UiState state) {
         BatchCard batch = queued.batch().orElseThrow();
         String bowl = queued.bowl().bowl();
-        String person = scene.operator().personId();
-        DayView view = scene.view().orElseThrow();
+        String person = state.operator().personId();
+        DayView view = state.view().orElseThrow();
         var ids = batch.shares().stream().map(DayView.ShareCard::bowl).toList();
         var one = new UiEffect.Send(
                 new DayCommand.BeginBatch(ids, person),
@@ -44,7 +43,7 @@ final class BatchActions {
                 new DayCommand.BeginBowl(bowl, person),
                 "bowl " + bowl + " begun",
                 Optional.of(WeighPanel.of(queued, view)));
-        return new UiEffect.Open(new ChoicePanel(
+        return new UiEffect.Open(ChoicePanel.of(
                 "MIX  bowls " + BatchText.bowls(batch) + "  " + BatchText.chairs(batch),
                 "mix",
                 List.of("one mix, two bowls", "only bowl " + bowl + ", alone"),
@@ -63,15 +62,14 @@ final class BatchActions {
     }
 
     /** A mix that is not divided goes whole. */
-    static UiEffect bin(LiveBowl bowl, UiState scene) {
+    static UiEffect bin(LiveBowl bowl, UiState state) {
         Optional<BatchCard> batch = bowl.batch().filter(mix -> !mix.divided());
-        boolean past = scene.isPast(bowl);
+        boolean past = state.isPast(bowl);
         if (batch.isEmpty()) return new UiEffect.Open(BinPanel.of(bowl, past));
         String id = batch.get().mixedIn().bowl();
-        List<String> causes =
-                Arrays.stream(OverMixCause.values()).map(BinPanel::words).toList();
+        List<String> causes = BinPanel.causes();
         int first = (past ? OverMixCause.PAST_LIFE : OverMixCause.WRONG_RATIO).ordinal();
-        return new UiEffect.Open(new ChoicePanel(
+        return new UiEffect.Open(ChoicePanel.of(
                 "BIN  the whole mix for bowls " + BatchText.bowls(batch.get()),
                 "because",
                 causes,
@@ -87,7 +85,7 @@ final class BatchActions {
                             "Throw away the whole mix for bowls " + BatchText.bowls(batch.get()) + ", "
                                     + causes.get(place) + "?",
                             send,
-                            scene.nanos()));
+                            state.nanos()));
                 }));
     }
 }

@@ -3,9 +3,10 @@ package stirtide.bar.controller;
 import java.time.Instant;
 import stirtide.bar.link.LinkEvent;
 import stirtide.bar.model.FollowedClock;
+import stirtide.bar.model.UiState;
 import stirtide.events.view.DayView;
 
-/** The salon's clock as the service told it last, and whether it can be driven. */
+/** The salon's clock as the service reported it last, and whether it can be driven. */
 final class ClockTracker {
     private FollowedClock clock;
     private boolean canBeDriven;
@@ -18,7 +19,7 @@ final class ClockTracker {
         clock = new FollowedClock(view.time(), nanos, view.clockRatePermille());
     }
 
-    // A picture from disk stands still: nobody knows how fast the clock has run since.
+    // A picture from disk stands still: how fast the clock has run since is unknown.
     void remembered(DayView view, long nanos) {
         clock = new FollowedClock(view.time(), nanos, 0);
     }
@@ -36,8 +37,8 @@ final class ClockTracker {
         return clock.at(nanos);
     }
 
-    int ratePermille() {
-        return clock.ratePermille();
+    UiState.ClockReading reading(long nanos) {
+        return new UiState.ClockReading(clock.at(nanos), nanos, clock.ratePermille(), canBeDriven);
     }
 
     boolean canBeDriven() {

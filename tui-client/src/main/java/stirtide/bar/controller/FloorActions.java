@@ -7,7 +7,7 @@ import stirtide.bar.model.Inquiry;
 import stirtide.bar.model.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.model.ViewState;
-import stirtide.bar.panels.MoveServicePanel;
+import stirtide.bar.panels.planner.MoveServicePanel;
 import stirtide.bar.text.TimeText;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
@@ -20,18 +20,18 @@ final class FloorActions {
     private FloorActions() {}
 
     /** Pick after a key that only looks or lifts, empty when the key is none of these. */
-    static Optional<ViewState> look(KeyAction action, UiState scene) {
-        ViewState pages = scene.pages();
+    static Optional<ViewState> look(KeyAction action, UiState state) {
+        ViewState pages = state.pages();
         FloorSelection pick = pages.floor();
         return switch (action) {
-            case UP -> scene.view().map(day -> pages.with(pick.lifted() ? pick : pick.moved(-1, day)));
-            case DOWN -> scene.view().map(day -> pages.with(pick.lifted() ? pick : pick.moved(1, day)));
-            case EARLIER -> Optional.of(pages.with(step(pick, -1)));
-            case LATER -> Optional.of(pages.with(step(pick, 1)));
-            case MINUTE_EARLIER -> Optional.of(pages.with(pick.lifted() ? pick.shifted(-1) : pick));
-            case MINUTE_LATER -> Optional.of(pages.with(pick.lifted() ? pick.shifted(1) : pick));
-            case SCALE -> Optional.of(pages.with(pick.rescaled()));
-            case NOW -> Optional.of(pages.with(pick.atNow()));
+            case UP -> state.view().map(day -> pages.withFloor(pick.lifted() ? pick : pick.moved(-1, day)));
+            case DOWN -> state.view().map(day -> pages.withFloor(pick.lifted() ? pick : pick.moved(1, day)));
+            case EARLIER -> Optional.of(pages.withFloor(step(pick, -1)));
+            case LATER -> Optional.of(pages.withFloor(step(pick, 1)));
+            case MINUTE_EARLIER -> Optional.of(pages.withFloor(pick.lifted() ? pick.shifted(-1) : pick));
+            case MINUTE_LATER -> Optional.of(pages.withFloor(pick.lifted() ? pick.shifted(1) : pick));
+            case SCALE -> Optional.of(pages.withFloor(pick.rescaled()));
+            case NOW -> Optional.of(pages.withFloor(pick.withScrollMinutes(0)));
             default -> Optional.empty();
         };
     }
@@ -41,38 +41,38 @@ final class FloorActions {
     }
 
     /** Lifts the picked service, or asks whether the lifted one is to stay where it is now. */
-    static UiEffect lift(UiState scene) {
+    static UiEffect lift(UiState state) {
         Optional<DayView.ServiceCard> picked =
-                scene.view().flatMap(scene.pages().floor()::in);
-        if (picked.isEmpty()) return new UiEffect.Say("no service here to lift");
+                state.view().flatMap(state.pages().floor()::in);
+        if (picked.isEmpty()) return new UiEffect.Notify("no service here to lift");
         DayView.ServiceCard card = picked.get();
-        FloorSelection pick = scene.pages().floor();
+        FloorSelection pick = state.pages().floor();
         if (!pick.lifted()) {
             if (!FloorSelection.mayMove(card))
-                return new UiEffect.Say("only a service that has not started can be moved");
-            return scene.mayWrite()
-                    ? new UiEffect.Turn(scene.pages().with(pick.lift(card)))
-                    : new UiEffect.Say("this terminal only reads");
+                return new UiEffect.Notify("only a service that has not started can be moved");
+            return state.mayWrite()
+                    ? new UiEffect.ShowView(state.pages().withFloor(pick.lift(card)))
+                    : new UiEffect.Notify("this terminal only reads");
         }
-        if (pick.shiftMinutes() == 0) return new UiEffect.Turn(scene.pages().with(pick.putBack()));
-        return ask(card, pick, scene);
+        if (pick.shiftMinutes() == 0) return new UiEffect.ShowView(state.pages().withFloor(pick.putBack()));
+        return ask(card, pick, state);
     }
 
-    private static UiEffect ask(DayView.ServiceCard card, FloorSelection pick, UiState scene) {
-        if (pick.start(card).isBefore(scene.now())) {
-            return new UiEffect.Say(
-                    "that start is over: move it to " + TimeText.minute(scene.now(), scene.zone()) + " or later");
+    private static UiEffect ask(DayView.ServiceCard card, FloorSelection pick, UiState state) {
+        if (pick.start(card).isBefore(state.now())) {
+            return new UiEffect.Notify(
+                    "that start is over: move it to " + TimeText.minute(state.now(), state.zone()) + " or later");
         }
-        String at = TimeText.minute(pick.start(card), scene.zone());
+        String at = TimeText.minute(pick.start(card), state.zone());
         String words = "service " + card.service() + " moved to " + at;
         var command =
                 new DayCommand.MoveService(card.service(), pick.start(card), Optional.empty(), "moved on the floor");
         String client = card.clientRef().isEmpty() ? "" : " " + card.clientRef();
         String sentence = "Move service " + card.service() + " (chair " + card.chair() + client + ", "
-                + card.menuName() + ") from " + TimeText.minute(card.plannedStart(), scene.zone()) + " to " + at
+                + card.menuName() + ") from " + TimeText.minute(card.plannedStart(), state.zone()) + " to " + at
                 + "? Ask the client first.";
         var yes = new UiEffect.Send(command, words, Optional.empty());
         var tried = new Inquiry.Ask.Move(card.service(), pick.start(card));
-        return new UiEffect.AskPlanner(tried, new MoveServicePanel(tried, sentence, yes, scene.nanos()));
+        return new UiEffect.Ask(tried, new MoveServicePanel(tried, sentence, yes, state.nanos()));
     }
 }

@@ -5,14 +5,14 @@ import stirtide.bar.model.DayOverMix;
 import stirtide.events.view.DayView;
 import stirtide.events.view.SetupView;
 
-/** What the desk asks of the machine it stands on. */
+/** What the controller needs of the machine it runs on. */
 public interface LocalServices {
-    /** Writes a day as JSON and as a page with charts; the answer is what to tell, also when it fails. */
+    /** Writes a day as JSON and as a page with charts; returns the notice to show, also when it fails. */
     String export(DayView view, List<DayOverMix> past);
 
-    /** Writes what is in force as the files of a salon; the answer is what to tell, also when it fails. */
+    /** Writes the setup in force as the files of a salon; returns the notice to show, also when it fails. */
     String writeFiles(SetupView setup);
 
-    /** Hands a line of text to the terminal's clipboard; the answer is what to tell. */
+    /** Copies a line of text to the terminal's clipboard; returns the notice to show. */
     String copy(String text);
 }

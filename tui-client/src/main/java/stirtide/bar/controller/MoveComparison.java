@@ -7,7 +7,7 @@ import stirtide.events.plan.Plan;
 import stirtide.events.view.DayView;
 
 /**
- * Remembers the plan before a move and tells what the plan that knows the move made better or worse: once, when no better
+ * Remembers the plan before a move and reports what the plan after it made better or worse: once, when no better
  * one is looked for any more.
  */
 final class MoveComparison {

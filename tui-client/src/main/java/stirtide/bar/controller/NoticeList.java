@@ -18,12 +18,12 @@ final class NoticeList {
         if (notices.size() > MOST) notices.remove(0);
     }
 
-    /** An entry was taken by the service. */
+    /** The service accepted an entry. */
     void taken(LinkEvent.Taken taken) {
         add((taken.afterWaiting() ? "sent after waiting: " : "done: ") + taken.words(), false);
     }
 
-    /** Something was pasted: told once a paste. */
+    /** Something was pasted: reported once for each paste. */
     void paste(boolean ends) {
         if (!pasteTold) add("pasted text ignored", false);
         pasteTold = !ends;

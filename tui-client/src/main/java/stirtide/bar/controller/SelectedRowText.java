@@ -16,44 +16,44 @@ import stirtide.events.view.DayView;
 final class SelectedRowText {
     private SelectedRowText() {}
 
-    static Optional<String> of(UiState scene) {
-        return scene.view().flatMap(view -> of(view, scene));
+    static Optional<String> of(UiState state) {
+        return state.view().flatMap(view -> of(view, state));
     }
 
-    private static Optional<String> of(DayView view, UiState scene) {
-        if (scene.pages().page() == KeyContext.FLOOR) {
-            return scene.pages().floor().in(view).map(card -> service(card, scene));
+    private static Optional<String> of(DayView view, UiState state) {
+        if (state.pages().page() == KeyContext.FLOOR) {
+            return state.pages().floor().in(view).map(card -> service(card, state));
         }
-        if (scene.pages().page() == KeyContext.DAY) return bar(view, scene);
-        return scene.picks().onLive()
-                ? scene.picks().liveIn(view).map(bowl -> live(bowl, scene))
-                : scene.picks().queuedIn(view).map(bowl -> queued(bowl, scene));
+        if (state.pages().page() == KeyContext.DAY) return bar(view, state);
+        return state.picks().onLive()
+                ? state.picks().liveIn(view).map(bowl -> live(bowl, state))
+                : state.picks().queuedIn(view).map(bowl -> queued(bowl, state));
     }
 
-    private static String service(DayView.ServiceCard card, UiState scene) {
+    private static String service(DayView.ServiceCard card, UiState state) {
         return "service " + card.service() + ", chair " + card.chair() + ", " + card.clientRef() + ", "
-                + card.menuName() + ", " + TimeText.minute(card.plannedStart(), scene.zone()) + " to "
-                + TimeText.minute(card.plannedEnd(), scene.zone()) + ", waits " + card.waitMinutes() + " min";
+                + card.menuName() + ", " + TimeText.minute(card.plannedStart(), state.zone()) + " to "
+                + TimeText.minute(card.plannedEnd(), state.zone()) + ", waits " + card.waitMinutes() + " min";
     }
 
-    private static Optional<String> bar(DayView view, UiState scene) {
-        OverMixSelection pick = scene.pages().day();
-        List<OverMixBars.Bar> bars = OverMixBars.bars(view, scene.pages().past(), pick);
+    private static Optional<String> bar(DayView view, UiState state) {
+        OverMixSelection pick = state.pages().day();
+        List<OverMixBars.Bar> bars = OverMixBars.bars(view, state.pages().past(), pick);
         if (bars.isEmpty()) return Optional.empty();
         OverMixBars.Bar bar = bars.get(Math.min(pick.row(), bars.size() - 1));
         return Optional.of(
                 view.date() + ", over-mixed, " + bar.label() + ", " + WeightText.grams(bar.milligrams()) + " g");
     }
 
-    private static String live(DayView.LiveBowl bowl, UiState scene) {
+    private static String live(DayView.LiveBowl bowl, UiState state) {
         return "bowl " + bowl.bowl() + ", chair " + bowl.chair() + ", " + bowl.clientRef() + ", "
                 + String.join(
                         " and ",
-                        scene.view().map(view -> BowlText.zones(bowl, view)).orElse(bowl.zones())) + ", life ends "
-                + TimeText.minute(bowl.lifeEnds(), scene.zone());
+                        state.view().map(view -> BowlText.zones(bowl, view)).orElse(bowl.zones())) + ", life ends "
+                + TimeText.minute(bowl.lifeEnds(), state.zone());
     }
 
-    private static String queued(DayView.QueuedBowl bowl, UiState scene) {
+    private static String queued(DayView.QueuedBowl bowl, UiState state) {
         String mix = bowl.batch()
                 .map(batch -> "one mix with bowl "
                         + BatchText.other(batch, bowl.bowl().bowl()) + " or alone, ")
@@ -61,6 +61,6 @@ final class SelectedRowText {
         return "bowl " + bowl.bowl().bowl() + ", chair " + bowl.bowl().chair() + ", " + bowl.clientRef() + ", " + mix
                 + WeightText.grams(bowl.bowl().formula().lightenerMilligrams()) + " g " + bowl.lightenerName()
                 + ", makes " + WeightText.grams(bowl.bowl().formula().totalMilligrams()) + " g, start "
-                + TimeText.minute(bowl.bowl().mixStart(), scene.zone());
+                + TimeText.minute(bowl.bowl().mixStart(), state.zone());
     }
 }

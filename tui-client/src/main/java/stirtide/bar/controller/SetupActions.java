@@ -17,30 +17,30 @@ final class SetupActions {
     private SetupActions() {}
 
     /** The answer to a key, empty when it is none of the setup's own. */
-    static Optional<UiEffect> act(KeyAction action, UiState scene) {
-        SetupSelection pick = scene.pages().setup();
+    static Optional<UiEffect> act(KeyAction action, UiState state) {
+        SetupSelection pick = state.pages().setup();
         Optional<SetupView> told = pick.inForce();
         if (told.isEmpty()) return Optional.empty();
         List<SetupRow> rows = SetupRows.of(told.get().setup());
         int at = Math.min(pick.row(), rows.size() - 1);
         SetupRow row = rows.get(at);
         return switch (action) {
-            case UP -> turn(scene, pick.on(at - 1));
-            case DOWN -> turn(scene, pick.on(Math.min(rows.size() - 1, at + 1)));
-            case NEXT_PART -> turn(scene, pick.on(nextHeading(rows, at)));
+            case UP -> turn(state, pick.on(at - 1));
+            case DOWN -> turn(state, pick.on(Math.min(rows.size() - 1, at + 1)));
+            case NEXT_PART -> turn(state, pick.on(nextHeading(rows, at)));
             case CHANGE -> Optional.of(SetupForms.change(told.get().setup(), row));
             case ADD -> Optional.of(SetupForms.add(told.get().setup(), row));
-            case TAKE_OUT -> Optional.of(SetupForms.takeOut(told.get().setup(), row, scene.nanos()));
+            case TAKE_OUT -> Optional.of(SetupForms.takeOut(told.get().setup(), row, state.nanos()));
             case COUNT -> Optional.of(ShelfForms.count(told.get().setup(), row));
             case FRACTION -> Optional.of(ShelfForms.fraction());
             case PIN -> Optional.of(ShelfForms.pin(told.get().setup(), row));
-            case WRITE_FILES -> Optional.of(new UiEffect.WriteFiles(told.get()));
+            case WRITE_FILES -> Optional.of(new UiEffect.WriteSetupFiles(told.get()));
             default -> Optional.empty();
         };
     }
 
-    private static Optional<UiEffect> turn(UiState scene, SetupSelection pick) {
-        return Optional.of(new UiEffect.Turn(scene.pages().with(pick)));
+    private static Optional<UiEffect> turn(UiState state, SetupSelection pick) {
+        return Optional.of(new UiEffect.ShowView(state.pages().withSetup(pick)));
     }
 
     private static int nextHeading(List<SetupRow> rows, int at) {

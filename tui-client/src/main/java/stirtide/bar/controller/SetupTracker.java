@@ -29,6 +29,6 @@ final class SetupTracker {
 
     ViewState told(ViewState pages, SetupView setup) {
         asked = Math.max(asked, setup.revision());
-        return pages.with(pages.setup().with(setup));
+        return pages.withSetup(pages.setup().with(setup));
     }
 }

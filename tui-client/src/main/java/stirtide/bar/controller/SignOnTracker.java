@@ -9,10 +9,10 @@ import stirtide.bar.model.Operator;
 import stirtide.bar.model.Panel;
 import stirtide.bar.model.UiEffect;
 import stirtide.bar.model.UiState;
-import stirtide.bar.panels.ConfirmPanel;
 import stirtide.bar.panels.SignOnPanel;
+import stirtide.bar.panels.form.ConfirmPanel;
 
-/** Who works here: signs on and off, and signs off by itself when nobody has pressed a key for long. */
+/** Who works here: sign-on, sign-off, and the automatic sign-off after a time without keys. */
 final class SignOnTracker {
     private static final long SECOND_NANOS = 1_000_000_000L;
     private static final long MINUTE_NANOS = 60 * SECOND_NANOS;
@@ -47,26 +47,26 @@ final class SignOnTracker {
         warned = false;
     }
 
-    /** The panel that opens instead of what a key would do once somebody is signed on. */
-    Optional<Panel> wanted(Key key, UiState scene) {
+    /** The sign-on panel, for a key that needs a person to be signed on; empty for other keys. */
+    Optional<Panel> wanted(Key key, UiState state) {
         if (operator.signOn() != Operator.SignOn.NEEDED) return Optional.empty();
-        return KeyTable.of(scene.pages().page(), true, scene.clockCanBeDriven()).stream()
+        return KeyTable.of(state.pages().page(), true, state.clock().canBeDriven()).stream()
                 .filter(binding -> binding.writes() && binding.matches(key))
                 .findFirst()
-                .map(binding -> SignOnPanel.of(scene, binding.label() + ": sign on first, then press the key again"));
+                .map(binding -> SignOnPanel.of(state, binding.label() + ": sign on first, then press the key again"));
     }
 
     /** The answer to the key of signing on and off. */
-    UiEffect act(UiState scene) {
+    UiEffect act(UiState state) {
         return switch (operator.signOn()) {
-            case NOT_ASKED -> new UiEffect.Say("this service asks nobody to sign on here");
-            case NEEDED -> new UiEffect.Open(SignOnPanel.of(scene, ""));
+            case NOT_ASKED -> new UiEffect.Notify("this service asks nobody to sign on here");
+            case NEEDED -> new UiEffect.Open(SignOnPanel.of(state, ""));
             case DONE ->
                 new UiEffect.Open(new ConfirmPanel(
                         "SIGN OFF?",
-                        scene.name(operator.personId()) + " signs off at this terminal. The next person signs on then.",
+                        state.name(operator.personId()) + " signs off at this terminal. The next person signs on then.",
                         new UiEffect.SignOff(),
-                        scene.nanos()));
+                        state.nanos()));
         };
     }
 
@@ -76,19 +76,19 @@ final class SignOnTracker {
         outgoing.signOff(why);
     }
 
-    /** A line to tell, empty for none; a panel that is open hears the rest itself. */
-    Optional<String> hear(LinkEvent.SignOn news, UiState scene) {
+    /** The notice to show, empty for none. */
+    Optional<String> hear(LinkEvent.SignOn news, UiState state) {
         leaving = false;
         if (!maySignOn) return Optional.empty();
         if (news instanceof LinkEvent.SignOn.Needed) operator = Operator.nobody();
         if (news instanceof LinkEvent.SignOn.Begun begun) {
             operator = Operator.signedOn(begun.personId(), begun.role());
-            pressed(scene.nanos());
-            return Optional.of(scene.name(begun.personId()) + " is signed on" + as(begun.role())
+            pressed(state.nanos());
+            return Optional.of(state.name(begun.personId()) + " is signed on" + as(begun.role())
                     + others(begun.entriesOfOthers()));
         }
         if (!(news instanceof LinkEvent.SignOn.Ended ended)) return Optional.empty();
-        String name = scene.name(operator.personId());
+        String name = state.name(operator.personId());
         operator = Operator.nobody();
         String kept = ended.waitingEntries() == 0
                 ? ""
@@ -104,16 +104,16 @@ final class SignOnTracker {
         return role.isEmpty() ? "" : " as " + role;
     }
 
-    /** What to tell as time goes by, empty for nothing. */
-    Optional<String> tick(UiState scene) {
+    /** Checks the idle time; returns the notice to show, empty for none. */
+    Optional<String> tick(UiState state) {
         if (operator.signOn() != Operator.SignOn.DONE || idleNanos == 0) return Optional.empty();
-        long idle = scene.nanos() - lastKeyNanos;
+        long idle = state.nanos() - lastKeyNanos;
         if (idle >= idleNanos) {
             signOff("no key for " + idleNanos / MINUTE_NANOS + " min");
             return Optional.empty();
         }
         if (warned || idle < idleNanos - WARNING_NANOS) return Optional.empty();
         warned = true;
-        return Optional.of(scene.name(operator.personId()) + " is signed off in 30 s: Esc keeps the sign-on");
+        return Optional.of(state.name(operator.personId()) + " is signed off in 30 s: Esc keeps the sign-on");
     }
 }

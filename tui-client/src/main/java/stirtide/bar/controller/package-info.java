@@ -1,4 +1,7 @@
-/** What the terminal knows and what a key or a message does to it. No I/O, no clock, one thread. Start with Desk. */
+/**
+ * The update loop: turns keys, messages of the service and the passing of time into commands and the state to draw. No
+ * I/O, no clock, one thread. Start with BarController.
+ */
 @NullMarked
 package stirtide.bar.controller;
 

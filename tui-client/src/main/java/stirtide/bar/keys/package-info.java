@@ -1,4 +1,7 @@
-/** Keys, what they do, and the one table that feeds the handler, the footer, the help, the tests and the handbook. */
+/**
+ * Keys, what they do, and the one table that the key handling, the footer, the help, the tests and the handbook read.
+ * Start with KeyTable.
+ */
 @NullMarked
 package stirtide.bar.keys;
 

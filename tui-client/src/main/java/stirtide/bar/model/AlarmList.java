@@ -31,7 +31,7 @@ public record AlarmList(List<Row> rows, int shelved, boolean flood, Tally tally)
      *
      * @param alarms the alarm, or in a flood all of one kind
      * @param newsNanos monotonic reading when it last became news
-     * @param unseen whether nobody has said that it was seen, or it was raised again since
+     * @param unseen whether it is not acknowledged, or was raised again since
      */
     public record Row(List<DayView.AlarmCard> alarms, long newsNanos, boolean unseen) {
         public Row {

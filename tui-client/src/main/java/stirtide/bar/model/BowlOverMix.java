@@ -8,11 +8,11 @@ import stirtide.events.view.DayView;
  * What was left of one bowl of a day, over-mixed.
  *
  * @param date the day
- * @param menuName booked service, empty text when the day does not tell it
+ * @param menuName booked service, empty text when the day does not name it
  * @param bowl the bowl, with more than nothing left and a cause
  */
 public record BowlOverMix(LocalDate date, String menuName, DayView.DoneBowl bowl) {
-    /** All of a day, in the order the day tells its done bowls. */
+    /** All of a day, in the order of its done bowls. */
     public static List<BowlOverMix> of(DayView view) {
         return view.done().stream()
                 .filter(bowl -> bowl.leftMilligrams() > 0 && !bowl.cause().isEmpty())

@@ -14,7 +14,7 @@ import java.util.List;
  * @param upper upper limit
  */
 public record ControlLimits(BigDecimal mean, BigDecimal meanRange, BigDecimal lower, BigDecimal upper) {
-    /** Fewest values limits are told for; with fewer they say little. */
+    /** Fewest values for which limits are shown; with fewer they say little. */
     public static final int FEWEST = 8;
 
     private static final BigDecimal D2 = new BigDecimal("1.128");

@@ -1,5 +1,6 @@
 package stirtide.bar.model;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
@@ -8,7 +9,7 @@ import java.util.Optional;
 import stirtide.events.view.DayView;
 
 /**
- * What is picked on the floor.
+ * What is selected on the floor.
  *
  * @param service picked service, 0 for the first that has not started
  * @param lifted whether it is lifted, so that the arrows move it
@@ -16,7 +17,9 @@ import stirtide.events.view.DayView;
  * @param scrollMinutes minutes the window is moved away from now
  * @param cellMinutes minutes a cell stands for, 0 for what suits the width
  */
-public record FloorSelection(int service, boolean lifted, int shiftMinutes, int scrollMinutes, int cellMinutes) {
+@RecordBuilder
+public record FloorSelection(int service, boolean lifted, int shiftMinutes, int scrollMinutes, int cellMinutes)
+        implements FloorSelectionBuilder.With {
     /** Nothing picked or lifted, the window at now. */
     public static final FloorSelection FIRST = new FloorSelection(0, false, 0, 0, 0);
 
@@ -75,29 +78,23 @@ public record FloorSelection(int service, boolean lifted, int shiftMinutes, int 
 
     /** The lifted service where it was. */
     public FloorSelection putBack() {
-        return new FloorSelection(service, false, 0, scrollMinutes, cellMinutes);
+        return on(service);
     }
 
     /** The lifted service some minutes further, at most four hours away. */
     public FloorSelection shifted(int minutes) {
         int next = Math.max(-MOST_SHIFT, Math.min(MOST_SHIFT, shiftMinutes + minutes));
-        return new FloorSelection(service, lifted, next, scrollMinutes, cellMinutes);
+        return withShiftMinutes(next);
     }
 
     /** The window some minutes further, at most half a day away. */
     public FloorSelection scrolled(int minutes) {
         int next = Math.max(-MOST_SCROLL, Math.min(MOST_SCROLL, scrollMinutes + minutes));
-        return new FloorSelection(service, lifted, shiftMinutes, next, cellMinutes);
-    }
-
-    /** The window back at now. */
-    public FloorSelection atNow() {
-        return new FloorSelection(service, lifted, shiftMinutes, 0, cellMinutes);
+        return withScrollMinutes(next);
     }
 
     /** The next scale of time. */
     public FloorSelection rescaled() {
-        int next = CELLS.get((CELLS.indexOf(cellMinutes) + 1) % CELLS.size());
-        return new FloorSelection(service, lifted, shiftMinutes, scrollMinutes, next);
+        return withCellMinutes(CELLS.get((CELLS.indexOf(cellMinutes) + 1) % CELLS.size()));
     }
 }

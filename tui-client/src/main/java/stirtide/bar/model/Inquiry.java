@@ -10,7 +10,7 @@ import stirtide.events.view.SwatchView;
 import stirtide.events.view.VisitsView;
 
 /**
- * Something the service was asked, such as what the planner would do; nothing is changed by asking.
+ * A question to the service, such as what the planner would do, and its answer. Asking changes nothing.
  *
  * @param ask what was asked
  * @param askedNanos monotonic reading when it was asked
@@ -34,7 +34,7 @@ public record Inquiry(Ask ask, long askedNanos, Optional<Answer> answer) {
         /** Where the grams of the day come from and what they cost. */
         record Grams() implements Ask {}
 
-        /** What test swatches and pH strips tell. */
+        /** The results of test swatches and pH strips. */
         record Tests() implements Ask {}
 
         /** Visits of the client of a service, two side by side; the last two where no days are named. */

@@ -1,12 +1,12 @@
 package stirtide.bar.model;
 
 /**
- * The way to the service as the header tells it.
+ * The connection to the service as the header shows it.
  *
  * @param state how fresh the picture is
  * @param ageSeconds seconds since the service was last heard, 0 or more; with no message yet, since the start
  * @param waitingEntries entries kept on disk until the service takes them
- * @param why why the way is cut, empty text when it is not or nobody knows
+ * @param why why the connection is down, empty text when it is up or the reason is unknown
  */
 public record LinkStatus(State state, long ageSeconds, int waitingEntries, String why) {
     /** Seconds without a message after which the picture counts as stale. */
@@ -15,7 +15,7 @@ public record LinkStatus(State state, long ageSeconds, int waitingEntries, Strin
     /** Seconds without a message after which the link counts as lost. */
     public static final int LOST_SECONDS = 30;
 
-    /** A way of which nobody knows why it is cut. */
+    /** A connection without a known reason for being down. */
     public LinkStatus(State state, long ageSeconds, int waitingEntries) {
         this(state, ageSeconds, waitingEntries, "");
     }
@@ -26,7 +26,7 @@ public record LinkStatus(State state, long ageSeconds, int waitingEntries, Strin
         CONNECTING,
         /** Heard within seconds. */
         LIVE,
-        /** The way is cut, or nothing was heard for a while. */
+        /** The connection is down, or nothing was heard for a while. */
         STALE,
         /** Nothing was heard for long. */
         LOST

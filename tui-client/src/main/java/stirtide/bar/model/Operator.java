@@ -3,7 +3,7 @@ package stirtide.bar.model;
 /**
  * Who works at this terminal.
  *
- * @param personId person the commands are sent for, empty text when nobody signed on
+ * @param personId person the commands are sent for, empty text when no person is signed on
  * @param mayWrite whether commands may be sent at all
  * @param signOn whether a person signs on here with a code, and whether one has
  * @param role what the service lets that person do, empty text when it did not say
@@ -13,23 +13,23 @@ public record Operator(String personId, boolean mayWrite, SignOn signOn, String 
     public enum SignOn {
         /** The service does not ask, or the terminal was started for one person. */
         NOT_ASKED,
-        /** Nobody may change anything before a person signs on. */
+        /** Nothing can be changed before a person signs on. */
         NEEDED,
         /** A person has signed on with a code. */
         DONE
     }
 
-    /** Somebody at a terminal that was started for that person. */
+    /** A person at a terminal that was started for that person. */
     public Operator(String personId, boolean mayWrite) {
         this(personId, mayWrite, SignOn.NOT_ASKED, "");
     }
 
-    /** Nobody, at a terminal that waits for somebody to sign on. */
+    /** No person, at a terminal that waits for a sign-on. */
     public static Operator nobody() {
         return new Operator("", false, SignOn.NEEDED, "");
     }
 
-    /** Somebody who signed on with a code. */
+    /** A person who signed on with a code. */
     public static Operator signedOn(String personId, String role) {
         return new Operator(personId, true, SignOn.DONE, role);
     }

@@ -5,9 +5,9 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
+import stirtide.bar.text.CodeText;
 import stirtide.events.view.DayView;
 
 /** Over-mixed grams of a day, sorted for the manager. */
@@ -64,18 +64,13 @@ public final class OverMixBars {
     private static String label(BowlOverMix left, OverMixSelection.Sort sort, boolean oneDay) {
         DayView.DoneBowl bowl = left.bowl();
         return switch (sort) {
-            case CAUSE -> cause(bowl.cause());
+            case CAUSE -> CodeText.words(bowl.cause());
             case SERVICE -> left.menuName().isEmpty() ? "service " + bowl.service() : left.menuName();
             case STYLIST -> bowl.stylistName().isEmpty() ? "nobody named" : bowl.stylistName();
             case LIGHTENER -> bowl.lightenerName();
             case CHAIR -> "chair " + bowl.chair();
             case BOWL -> (oneDay ? "" : left.date() + " ") + "bowl " + bowl.bowl();
         };
-    }
-
-    /** {@code LEFT_OVER} as {@code left over}. */
-    public static String cause(String code) {
-        return code.toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /** A share in per cent with one decimal, 0.0 of nothing. */

@@ -6,7 +6,7 @@ import java.util.List;
 import stirtide.events.view.DayView;
 
 /**
- * What is picked in the view of the day.
+ * What is selected in the view of the day.
  *
  * @param sort what the grams are sorted by
  * @param row picked row, from 0

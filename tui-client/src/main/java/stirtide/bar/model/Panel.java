@@ -8,37 +8,38 @@ import stirtide.bar.keys.KeyContext;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.PourAdvice;
 
-/** Something drawn over the view that gets the keys while it is open. */
+/** Something drawn over the view that receives the keys while it is open. */
 public interface Panel {
-    /** Which keys work in it. */
-    KeyContext place();
+    /**
+     * What surrounds the inside of a panel.
+     *
+     * @param context which keys work in it
+     * @param title heading
+     * @param columns columns it wants inside its frame
+     * @param rows rows it wants inside its frame
+     */
+    record Frame(KeyContext context, String title, int columns, int rows) {}
 
-    /** Heading. */
-    String title();
-
-    /** Columns it wants inside its frame. */
-    int columns();
-
-    /** Rows it wants inside its frame. */
-    int rows();
+    /** What surrounds it. */
+    Frame frame();
 
     /** Draws the inside. */
-    void draw(Pane inside, UiState scene);
+    void draw(Pane inside, UiState state);
 
     /**
      * Answers a key.
      *
      * @param machine whether the key is part of a burst faster than fingers
      */
-    UiEffect press(Key key, boolean machine, UiState scene);
+    UiEffect press(Key key, boolean machine, UiState state);
 
-    /** Whether an action of this place does something now; the footer leaves out what does not. */
-    default boolean offers(KeyAction action, UiState scene) {
+    /** Whether an action of its context does something now; the footer leaves out what does not. */
+    default boolean offers(KeyAction action, UiState state) {
         return true;
     }
 
     /** Called as time goes by. */
-    default UiEffect tick(UiState scene) {
+    default UiEffect tick(UiState state) {
         return new UiEffect.Stay();
     }
 
@@ -48,32 +49,20 @@ public interface Panel {
     /**
      * Called when the service has answered a command.
      *
-     * @param refusal the service's sentence, empty when it was taken
+     * @param refusal the service's sentence, empty when the command was accepted
      * @return what the panel wants, empty when the command was not its own
      */
     default Optional<UiEffect> answered(DayCommand command, Optional<String> refusal) {
-        boolean own =
-                command instanceof DayCommand.BeginBowl begin && standsOnBowl().equals(begin.bowl())
-                        || command instanceof DayCommand.BeginBatch batch
-                                && batch.bowls().contains(standsOnBowl())
-                        || command instanceof DayCommand.WeighBatch weigh
-                                && standsOnBowl().equals(weigh.batch());
-        boolean lost = refusal.isPresent() && own;
-        return lost ? Optional.of(new UiEffect.Close()) : Optional.empty();
+        return Optional.empty();
     }
 
     /**
-     * Called when the service did not sign somebody on.
+     * Called when the service rejected a sign-on.
      *
-     * @param waitSeconds seconds before it looks at another code
+     * @param waitSeconds seconds before it checks another code
      * @return what the panel wants, empty when it does not sign anybody on
      */
     default Optional<UiEffect> signOnRefused(String sentence, int waitSeconds, long nanos) {
         return Optional.empty();
-    }
-
-    /** Bowl whose mixing this panel stands on, empty text for none: it closes when that mixing or its weights are refused. */
-    default String standsOnBowl() {
-        return "";
     }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stirtide.bar.model.SetupRow.Part;
+import stirtide.bar.text.CodeText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.setup.DaySetup;
@@ -76,7 +77,7 @@ public final class SetupRows {
         return pieces.isEmpty() ? "none yet, n adds one" : "";
     }
 
-    static String count(int number, String word) {
+    public static String count(int number, String word) {
         return number + " " + word + (number == 1 ? "" : "s");
     }
 
@@ -101,7 +102,7 @@ public final class SetupRows {
         return one.scaleId() + ": class " + one.accuracyClass() + ", up to " + g(widest.maximumMilligrams())
                 + ", steps of "
                 + g(one.ranges().get(0).divisionMilligrams()) + ", "
-                + one.weighing().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+                + CodeText.words(one.weighing().name());
     }
 
     private static void lightener(List<SetupRow> rows, Directions one, String currency) {

@@ -4,13 +4,13 @@ import java.util.Optional;
 import stirtide.events.view.SetupView;
 
 /**
- * The view of what is in force.
+ * The setup in force and the selected row of its view.
  *
- * @param inForce what the service told last, empty before the first answer
+ * @param inForce the setup as the service reported it last, empty before the first answer
  * @param row picked row, from 0
  */
 public record SetupSelection(Optional<SetupView> inForce, int row) {
-    /** Nothing told, the first row. */
+    /** No setup yet, the first row. */
     public static final SetupSelection FIRST = new SetupSelection(Optional.empty(), 0);
 
     /** Another picked row. */
@@ -18,7 +18,7 @@ public record SetupSelection(Optional<SetupView> inForce, int row) {
         return new SetupSelection(inForce, Math.max(0, other));
     }
 
-    /** What the service tells now. */
+    /** A newer setup. */
     public SetupSelection with(SetupView told) {
         return new SetupSelection(Optional.of(told), row);
     }

@@ -6,81 +6,91 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 import stirtide.events.view.SetupView;
 
-/** What a panel wants after a key. */
+/** What a panel, or a key of a view, asks the controller to do. */
 public sealed interface UiEffect {
-    /** It stays. */
-    record Stay() implements UiEffect {}
+    /** The panel stays; {@code reason} says why an entry was not accepted, empty text when there is nothing to say. */
+    record Stay(String reason) implements UiEffect {
+        /** Nothing happens. */
+        public Stay() {
+            this("");
+        }
+    }
 
-    /** It is done. */
+    /** Closes the panel. */
     record Close() implements UiEffect {}
 
-    /** Another panel takes its place. */
+    /** Opens a panel in place of the one on show, if any. */
     record Open(Panel next) implements UiEffect {}
 
-    /** A command is to be sent; {@code words} say what it is, then another panel or none follows. */
-    record Send(DayCommand command, String words, Optional<Panel> next) implements UiEffect {}
+    /** Sends a command; {@code words} describe it in the notice. Then {@code next} opens, or none. */
+    record Send(DayCommand command, String words, Optional<Panel> next) implements UiEffect {
+        /** No panel follows. */
+        public Send(DayCommand command, String words) {
+            this(command, words, Optional.empty());
+        }
+    }
 
-    /** What is in force is to be written as files. */
-    record WriteFiles(SetupView setup) implements UiEffect {}
+    /** Writes the setup in force as files. */
+    record WriteSetupFiles(SetupView setup) implements UiEffect {}
 
-    /** A bowl is to be picked. */
-    record Pick(String bowl) implements UiEffect {}
+    /** Closes the panel and selects a bowl. */
+    record SelectBowl(String bowl) implements UiEffect {}
 
-    /** The service is to be asked what to pour next into a bowl after {@code poured}; everything stays. */
+    /** Asks the service what to pour next into a bowl after {@code poured}. */
     record AskNextPour(String bowl, String poured) implements UiEffect {}
 
-    /** A line for the person; everything else stays. */
-    record Say(String words) implements UiEffect {}
+    /** Shows a notice. */
+    record Notify(String words) implements UiEffect {}
 
-    /** The salon's clock is to run at another speed, in thousandths of real time. */
-    record Rate(int ratePermille) implements UiEffect {}
+    /** Sets the speed of the salon's clock, in thousandths of real time. */
+    record SetClockRate(int ratePermille) implements UiEffect {}
 
-    /** Another view, or another pick in it. */
-    record Turn(ViewState pages) implements UiEffect {}
+    /** Shows another view, or another selection in it. */
+    record ShowView(ViewState pages) implements UiEffect {}
 
-    /** Alarms were seen. */
-    record Seen(List<DayView.AlarmCard> alarms) implements UiEffect {
-        public Seen {
+    /** Marks alarms as seen and acknowledges them to the service. */
+    record AcknowledgeAlarms(List<DayView.AlarmCard> alarms) implements UiEffect {
+        public AcknowledgeAlarms {
             alarms = List.copyOf(alarms);
         }
     }
 
-    /** Alarms are to be put away for some minutes of the salon's clock. */
-    record Shelve(List<String> alarmIds, int minutes) implements UiEffect {
-        public Shelve {
+    /** Shelves alarms for some minutes of the salon's clock and closes the panel. */
+    record ShelveAlarms(List<String> alarmIds, int minutes) implements UiEffect {
+        public ShelveAlarms {
             alarmIds = List.copyOf(alarmIds);
         }
     }
 
-    /** A line of text is to be copied for other programs. */
-    record Copy(String text) implements UiEffect {}
+    /** Copies a line of text to the clipboard. */
+    record CopyText(String text) implements UiEffect {}
 
-    /** The day is to be written to files. */
-    record Export(DayView view, List<DayOverMix> past) implements UiEffect {
-        public Export {
+    /** Writes the day to files. */
+    record ExportDay(DayView view, List<DayOverMix> past) implements UiEffect {
+        public ExportDay {
             past = List.copyOf(past);
         }
     }
 
-    /** Several commands, one after the other. */
-    record Together(List<Send> sends) implements UiEffect {
-        public Together {
+    /** Sends several commands, one after the other. */
+    record SendAll(List<Send> sends) implements UiEffect {
+        public SendAll {
             sends = List.copyOf(sends);
         }
     }
 
-    /** The planner is to try something; a panel shows what it answers. */
-    record AskPlanner(Inquiry.Ask ask, Panel next) implements UiEffect {}
+    /** Sends an inquiry to the service; {@code next} shows the answer. */
+    record Ask(Inquiry.Ask ask, Panel next) implements UiEffect {}
 
-    /** Earlier days are to be asked for. */
-    record AskPast() implements UiEffect {}
+    /** Asks the service for earlier days. */
+    record LoadPastDays() implements UiEffect {}
 
-    /** A person is to sign on with a code. */
+    /** Signs a person on with a code. */
     record SignOn(String personId, String code) implements UiEffect {}
 
-    /** Who is signed on is to be signed off. */
+    /** Signs off the person who is signed on. */
     record SignOff() implements UiEffect {}
 
-    /** The program is to end. */
-    record Leave() implements UiEffect {}
+    /** Ends the program. */
+    record Quit() implements UiEffect {}
 }

@@ -1,5 +1,6 @@
 package stirtide.bar.model;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -13,28 +14,23 @@ import stirtide.bar.keys.KeyTable;
 import stirtide.events.view.DayView;
 
 /**
- * Everything a picture is drawn from; the same scene gives the same picture.
+ * Everything a picture is drawn from; the same state gives the same picture.
  *
  * @param view the day, empty before the first message
- * @param now the salon's clock
- * @param nanos monotonic reading the scene was made at
- * @param ratePermille speed of the salon's clock in thousandths, 1000 is real
- * @param clockCanBeDriven whether the service lets the clock be driven
- * @param link the way to the service
+ * @param clock the salon's clock
+ * @param link the connection to the service
  * @param operator who works here
- * @param picks picked rows
+ * @param picks selected bowls
  * @param panel panel over the view
  * @param notices lines for the person, newest last
- * @param pages which view is shown and what is picked in the other views
+ * @param pages which view is shown and what is selected in the other views
  * @param board alarms as this terminal shows them
  * @param scale what the scale shows
  */
+@RecordBuilder
 public record UiState(
         Optional<DayView> view,
-        Instant now,
-        long nanos,
-        int ratePermille,
-        boolean clockCanBeDriven,
+        ClockReading clock,
         LinkStatus link,
         Operator operator,
         BowlSelection picks,
@@ -42,54 +38,49 @@ public record UiState(
         List<Notice> notices,
         ViewState pages,
         AlarmList board,
-        ScaleStatus scale) {
+        ScaleStatus scale)
+        implements UiStateBuilder.With {
     /** Minutes of life from which on a bowl counts as low. */
     public static final int LOW_LIFE_MINUTES = 5;
 
-    /** The bar of a picture, with its alarms one a row. */
-    public UiState(
-            Optional<DayView> view,
-            Instant now,
-            long nanos,
-            int ratePermille,
-            boolean clockCanBeDriven,
-            LinkStatus link,
-            Operator operator,
-            BowlSelection picks,
-            Optional<Panel> panel,
-            List<Notice> notices) {
-        this(
+    /**
+     * The salon's clock.
+     *
+     * @param now its time
+     * @param nanos monotonic reading at that time
+     * @param ratePermille its speed in thousandths, 1000 is real
+     * @param canBeDriven whether the service lets it be driven
+     */
+    public record ClockReading(Instant now, long nanos, int ratePermille, boolean canBeDriven) {}
+
+    /** The bar without a panel, the alarms one a row. */
+    public static UiState of(Optional<DayView> view, ClockReading clock, LinkStatus link, Operator operator) {
+        return new UiState(
                 view,
-                now,
-                nanos,
-                ratePermille,
-                clockCanBeDriven,
+                clock,
                 link,
                 operator,
-                picks,
-                panel,
-                notices,
+                BowlSelection.FIRST,
+                Optional.empty(),
+                List.of(),
                 ViewState.BAR,
                 view.map(day -> AlarmList.of(day.alarms())).orElse(AlarmList.NONE),
                 ScaleStatus.NONE);
     }
 
-    /** The same in another view. */
-    public UiState with(ViewState other) {
-        return new UiState(
-                view,
-                now,
-                nanos,
-                ratePermille,
-                clockCanBeDriven,
-                link,
-                operator,
-                picks,
-                panel,
-                notices,
-                other,
-                board,
-                scale);
+    /** The salon's time. */
+    public Instant now() {
+        return clock.now();
+    }
+
+    /** Monotonic reading the state was made at. */
+    public long nanos() {
+        return clock.nanos();
+    }
+
+    /** Speed of the salon's clock in thousandths, 1000 is real. */
+    public int ratePermille() {
+        return clock.ratePermille();
     }
 
     /** The salon's zone. */
@@ -97,9 +88,9 @@ public record UiState(
         return view.map(day -> ZoneId.of(day.zone())).orElse(ZoneOffset.UTC);
     }
 
-    /** The keys that work at a place. */
-    public List<KeyBinding> keys(KeyContext place) {
-        return KeyTable.of(place, mayWrite(), clockCanBeDriven).stream()
+    /** The keys that work in a context. */
+    public List<KeyBinding> keys(KeyContext context) {
+        return KeyTable.of(context, mayWrite(), clock.canBeDriven()).stream()
                 .filter(binding -> !pages.stays() || binding.action() != KeyAction.LEAVE)
                 .toList();
     }
@@ -109,7 +100,7 @@ public record UiState(
         return operator.mayWrite();
     }
 
-    /** Name of a person as the salon writes it, the id when nobody of that id is at work. */
+    /** Name of a person as the salon writes it, the id when no person of that id is at work. */
     public String name(String personId) {
         return view.stream()
                 .flatMap(day -> day.people().stream())
@@ -121,12 +112,12 @@ public record UiState(
 
     /** Whether a working life is over. */
     public boolean isPast(DayView.LiveBowl bowl) {
-        return !now.isBefore(bowl.lifeEnds());
+        return !now().isBefore(bowl.lifeEnds());
     }
 
     /** Whether little of a working life is left. */
     public boolean isLow(DayView.LiveBowl bowl) {
         return !isPast(bowl)
-                && Duration.between(now, bowl.lifeEnds()).compareTo(Duration.ofMinutes(LOW_LIFE_MINUTES)) <= 0;
+                && Duration.between(now(), bowl.lifeEnds()).compareTo(Duration.ofMinutes(LOW_LIFE_MINUTES)) <= 0;
     }
 }

@@ -1,5 +1,6 @@
 package stirtide.bar.model;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import stirtide.bar.keys.KeyContext;
@@ -7,7 +8,7 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 
 /**
- * Which view is shown, and what is picked in the others.
+ * Which view is shown, and what is selected in the others.
  *
  * @param page one of {@link KeyContext#VIEWS}
  * @param floor pick on the floor
@@ -18,6 +19,7 @@ import stirtide.events.view.DayView;
  * @param mark the day whose plan is compared with that on show
  * @param stays whether no key leaves the terminal
  */
+@RecordBuilder
 public record ViewState(
         KeyContext page,
         FloorSelection floor,
@@ -26,7 +28,8 @@ public record ViewState(
         Optional<Inquiry> advice,
         SetupSelection setup,
         Optional<DayView> mark,
-        boolean stays) {
+        boolean stays)
+        implements ViewStateBuilder.With {
     /** The bar, nothing picked elsewhere, no earlier days known. */
     public static final ViewState BAR = new ViewState(
             KeyContext.BAR,
@@ -42,44 +45,19 @@ public record ViewState(
         past = List.copyOf(past);
     }
 
-    /** The same, in a terminal that no key leaves. */
-    public ViewState staying() {
-        return new ViewState(page, floor, day, past, advice, setup, mark, true);
-    }
-
     /** Another view; a service that was lifted is put back. */
     public ViewState to(KeyContext other) {
-        return new ViewState(other, floor.putBack(), day, past, advice, setup, mark, stays);
+        return withPage(other).withFloor(floor.putBack());
     }
 
-    /** Another pick on the floor. */
-    public ViewState with(FloorSelection other) {
-        return new ViewState(page, other, day, past, advice, setup, mark, stays);
-    }
-
-    /** Another pick in the day. */
-    public ViewState with(OverMixSelection other) {
-        return new ViewState(page, floor, other, past, advice, setup, mark, stays);
-    }
-
-    /** Other earlier days. */
-    public ViewState withPast(List<DayOverMix> other) {
-        return new ViewState(page, floor, day, other, advice, setup, mark, stays);
-    }
-
-    /** Another question to the planner, or its answer. */
+    /** Another inquiry, or its answer. */
     public ViewState with(Inquiry other) {
-        return new ViewState(page, floor, day, past, Optional.of(other), setup, mark, stays);
-    }
-
-    /** Another pick in what is in force, or news of it. */
-    public ViewState with(SetupSelection other) {
-        return new ViewState(page, floor, day, past, advice, other, mark, stays);
+        return withAdvice(Optional.of(other));
     }
 
     /** Compares with this day from now on. */
     public ViewState marked(DayView view) {
-        return new ViewState(page, floor, day, past, advice, setup, Optional.of(view), stays);
+        return withMark(Optional.of(view));
     }
 
     /** The first day that is seen is the one to compare with. */
@@ -94,7 +72,7 @@ public record ViewState(
                 || command instanceof DayCommand.BookService
                 || command instanceof DayCommand.ChangeShift
                 || command instanceof DayCommand.RepeatFormula;
-        ViewState put = with(floor.putBack());
+        ViewState put = withFloor(floor.putBack());
         return plans && view.isPresent() ? put.marked(view.get()) : put;
     }
 }

@@ -1,4 +1,7 @@
-/** Everything a picture is drawn from, and the contract of panels. Start with Scene. */
+/**
+ * What a picture is drawn from: the state of the terminal as immutable values, and what panels ask the controller to
+ * do. No I/O, no clock. Start with UiState.
+ */
 @NullMarked
 package stirtide.bar.model;
 

@@ -10,112 +10,88 @@ import stirtide.bar.keys.KeyContext;
 import stirtide.bar.model.Panel;
 import stirtide.bar.model.UiEffect;
 import stirtide.bar.model.UiState;
-import stirtide.bar.text.BowlStageText;
+import stirtide.bar.panels.form.TextField;
+import stirtide.bar.panels.list.ListCursor;
 import stirtide.bar.text.BowlText;
+import stirtide.bar.text.CodeText;
 
-/** Finds a bowl by any word of its row; Enter picks the marked one. */
+/** Finds a bowl by any word of its row; Enter picks the selected one. */
 public final class FindBowlPanel implements Panel {
     private static final int COLUMNS = 58;
     private static final int MATCH_ROWS = 6;
 
     private final TextField words = new TextField("find", 20, letter -> letter >= ' ', ".*", "any text", "");
-    private int marked;
+    private final ListCursor<Row> cursor = new ListCursor<>(Row::bowl);
 
-    @Override
-    public KeyContext place() {
-        return KeyContext.FIELDS;
+    private record Row(String bowl, String text) {
+        Row(String bowl, int chair, String client, List<String> zones, String stage) {
+            this(
+                    bowl,
+                    "bowl " + bowl + "  chair " + chair + "  " + client + "  " + String.join(", ", zones) + "  "
+                            + stage);
+        }
     }
 
     @Override
-    public String title() {
-        return "FIND A BOWL";
+    public Frame frame() {
+        return new Frame(KeyContext.FIELDS, "FIND A BOWL", COLUMNS, MATCH_ROWS + 3);
     }
 
     @Override
-    public int columns() {
-        return COLUMNS;
-    }
-
-    @Override
-    public int rows() {
-        return MATCH_ROWS + 3;
-    }
-
-    @Override
-    public void draw(Pane inside, UiState scene) {
+    public void draw(Pane inside, UiState state) {
         inside.put(1, 0, "find", Style.STRONG);
         words.draw(inside, 7, 0, 22, true);
-        List<Row> matches = matches(scene);
-        inside.put(33, 0, BowlText.count(matches.size()), Style.DIM);
-        int at = mark(matches);
-        for (int i = 0; i < Math.min(MATCH_ROWS, matches.size()); i++) {
-            boolean isMarked = i == at;
-            Style style = isMarked ? Style.PICKED : Style.TEXT;
-            inside.fit(
-                    1,
-                    1 + i,
-                    COLUMNS - 2,
-                    (isMarked ? "> " : "  ") + matches.get(i).text(),
-                    style);
-        }
-        inside.put(1, rows() - 1, "Enter picks   arrows up, down   Esc back", Style.DIM);
+        inside.put(33, 0, BowlText.count(matches(state).size()), Style.DIM);
+        cursor.draw(shown(state), MATCH_ROWS, 0, (place, row, selected) -> {
+            Style style = selected ? Style.PICKED : Style.TEXT;
+            inside.fit(1, 1 + place, COLUMNS - 2, (selected ? "> " : "  ") + row.text(), style);
+        });
+        inside.put(1, inside.height() - 1, "Enter picks   arrows up, down   Esc back", Style.DIM);
     }
 
-    private int mark(List<Row> matches) {
-        return Math.max(0, Math.min(marked, Math.min(MATCH_ROWS, matches.size()) - 1));
+    private List<Row> shown(UiState state) {
+        return matches(state).stream().limit(MATCH_ROWS).toList();
     }
 
-    private List<Row> matches(UiState scene) {
+    private List<Row> matches(UiState state) {
         String wanted = words.text().toLowerCase(Locale.ROOT);
-        return rows(scene).stream()
+        return rows(state).stream()
                 .filter(row -> row.text().toLowerCase(Locale.ROOT).contains(wanted))
                 .toList();
     }
 
-    private static List<Row> rows(UiState scene) {
+    private static List<Row> rows(UiState state) {
         var rows = new ArrayList<Row>();
-        scene.view().ifPresent(view -> {
+        state.view().ifPresent(view -> {
             view.live()
-                    .forEach(bowl -> rows.add(new Row(
-                            bowl.bowl(),
-                            text(
-                                    bowl.bowl(),
-                                    bowl.chair(),
-                                    bowl.clientRef(),
-                                    BowlText.zones(bowl, view),
-                                    BowlStageText.stage(bowl.stage())))));
+                    .forEach(live -> rows.add(new Row(
+                            live.bowl(),
+                            live.chair(),
+                            live.clientRef(),
+                            BowlText.zones(live, view),
+                            CodeText.words(live.stage()))));
             view.queue()
-                    .forEach(bowl -> rows.add(new Row(
-                            bowl.bowl().bowl(),
-                            text(
-                                    bowl.bowl().bowl(),
-                                    bowl.bowl().chair(),
-                                    bowl.clientRef(),
-                                    bowl.bowl().zones(),
-                                    "to mix"))));
+                    .forEach(queued -> rows.add(new Row(
+                            queued.bowl().bowl(),
+                            queued.bowl().chair(),
+                            queued.clientRef(),
+                            queued.bowl().zones(),
+                            "to mix")));
         });
         return rows;
     }
 
-    private static String text(String bowl, int chair, String client, List<String> zones, String stage) {
-        return "bowl " + bowl + "  chair " + chair + "  " + client + "  " + String.join(", ", zones) + "  " + stage;
-    }
-
     @Override
-    public UiEffect press(Key key, boolean machine, UiState scene) {
+    public UiEffect press(Key key, boolean machine, UiState state) {
+        List<Row> rows = shown(state);
         if (key.is(Key.Kind.ESCAPE)) return new UiEffect.Close();
-        if (key.is(Key.Kind.ENTER)) {
-            List<Row> matches = matches(scene);
-            return matches.isEmpty()
-                    ? new UiEffect.Stay()
-                    : new UiEffect.Pick(matches.get(mark(matches)).bowl());
-        }
-        int last = Math.min(MATCH_ROWS, matches(scene).size()) - 1;
-        if (key.is(Key.Kind.DOWN)) marked = Math.min(last, marked + 1);
-        if (key.is(Key.Kind.UP)) marked = Math.max(0, marked - 1);
+        if (key.is(Key.Kind.ENTER))
+            return cursor.in(rows)
+                    .<UiEffect>map(row -> new UiEffect.SelectBowl(row.bowl()))
+                    .orElse(new UiEffect.Stay());
+        if (key.is(Key.Kind.DOWN)) cursor.move(1, rows);
+        if (key.is(Key.Kind.UP)) cursor.move(-1, rows);
         words.press(key, machine);
         return new UiEffect.Stay();
     }
-
-    private record Row(String bowl, String text) {}
 }

@@ -5,14 +5,19 @@ import java.util.Optional;
 import stirtide.bar.canvas.Pane;
 import stirtide.bar.canvas.Style;
 import stirtide.bar.keys.Key;
+import stirtide.bar.keys.KeyContext;
 import stirtide.bar.model.Operator;
+import stirtide.bar.model.Panel;
 import stirtide.bar.model.UiEffect;
 import stirtide.bar.model.UiState;
+import stirtide.bar.panels.form.ChoiceField;
+import stirtide.bar.panels.form.CodeField;
+import stirtide.bar.panels.form.FieldSet;
 import stirtide.bar.text.LineWrap;
 import stirtide.events.view.DayView;
 
 /** Signs a person on with a name and a code. It stays until the service has let that person in. */
-public final class SignOnPanel extends FieldsPanel {
+public final class SignOnPanel implements Panel, FieldSet.Form {
     private static final int COLUMNS = 58;
     private static final int WORD_ROW = 4;
     private static final int WORD_ROWS = 2;
@@ -21,7 +26,8 @@ public final class SignOnPanel extends FieldsPanel {
     private final List<String> personIds;
     private final String why;
     private final ChoiceField person;
-    private final CodeField code;
+    private final CodeField code = new CodeField();
+    private final FieldSet fields;
     private boolean asking;
     private boolean left;
     private long askedNanos;
@@ -29,46 +35,33 @@ public final class SignOnPanel extends FieldsPanel {
     private long lockedUntilNanos;
     private boolean locked;
 
-    private SignOnPanel(List<String> personIds, String why, ChoiceField person, CodeField code) {
-        super(List.of(person, code));
-        this.personIds = personIds;
+    private SignOnPanel(List<DayView.PersonCard> people, String why) {
+        personIds = people.stream().map(DayView.PersonCard::personId).toList();
         this.why = why;
-        this.person = person;
-        this.code = code;
+        List<String> names = people.stream().map(DayView.PersonCard::name).toList();
+        person = new ChoiceField("name", names, 0);
+        fields = new FieldSet(this, List.of(person, code));
     }
 
-    /** Offers the people of the day; {@code why} says what waits for somebody to sign on, empty text for nothing. */
-    public static SignOnPanel of(UiState scene, String why) {
-        List<DayView.PersonCard> people = scene.view().map(DayView::people).orElse(List.of());
-        var names = new ChoiceField(
-                "name", people.stream().map(DayView.PersonCard::name).toList(), 0);
-        return new SignOnPanel(people.stream().map(DayView.PersonCard::personId).toList(), why, names, new CodeField());
-    }
-
-    @Override
-    public String title() {
-        return "SIGN ON";
+    /** Offers the people of the day; {@code why} says what waits for a sign-on, empty text for nothing. */
+    public static SignOnPanel of(UiState state, String why) {
+        return new SignOnPanel(state.view().map(DayView::people).orElse(List.of()), why);
     }
 
     @Override
-    public int columns() {
-        return COLUMNS;
+    public Frame frame() {
+        return new Frame(KeyContext.FIELDS, "SIGN ON", COLUMNS, WORD_ROW + WORD_ROWS + 2);
     }
 
     @Override
-    public int rows() {
-        return WORD_ROW + WORD_ROWS + 2;
-    }
-
-    @Override
-    public void draw(Pane inside, UiState scene) {
+    public void draw(Pane inside, UiState state) {
         inside.fit(1, 0, COLUMNS - 2, why, Style.TEXT);
-        drawFields(inside, 1, 8, COLUMNS - 14);
+        fields.draw(inside, 1, FieldSet.Columns.at(8, COLUMNS - 14));
         int row = WORD_ROW;
-        for (String line : LineWrap.wrap(word(scene.nanos()), COLUMNS - 2))
+        for (String line : LineWrap.wrap(word(state.nanos()), COLUMNS - 2))
             if (row < WORD_ROW + WORD_ROWS) inside.put(1, row++, line, Style.STRONG);
-        String enter = onLastField() ? "Enter signs on" : "letter or left, right: name   Enter next";
-        inside.put(1, rows() - 1, enter + "   Esc leaves", Style.DIM);
+        String enter = fields.onLast() ? "Enter signs on" : "letter or left, right: name   Enter next";
+        inside.put(1, inside.height() - 1, enter + "   Esc leaves", Style.DIM);
     }
 
     private String word(long nanos) {
@@ -77,7 +70,7 @@ public final class SignOnPanel extends FieldsPanel {
             long left = (lockedUntilNanos - nanos + SECOND_NANOS - 1) / SECOND_NANOS;
             return "! too many wrong codes: no code is looked at for " + left + " s";
         }
-        if (!reason().isEmpty()) return "! " + reason();
+        if (!fields.reason().isEmpty()) return "! " + fields.reason();
         return refused.isEmpty() ? "" : "! " + refused;
     }
 
@@ -86,15 +79,15 @@ public final class SignOnPanel extends FieldsPanel {
     }
 
     @Override
-    void edited() {
+    public void edited() {
         refused = "";
     }
 
     @Override
-    UiEffect complete(Key enter, UiState scene) {
-        if (asking || isLocked(scene.nanos())) return new UiEffect.Stay();
+    public UiEffect submit(Key enter, UiState state) {
+        if (asking || isLocked(state.nanos())) return new UiEffect.Stay();
         asking = true;
-        askedNanos = scene.nanos();
+        askedNanos = state.nanos();
         refused = "";
         return new UiEffect.SignOn(personIds.get(person.picked()), code.text());
     }
@@ -106,20 +99,20 @@ public final class SignOnPanel extends FieldsPanel {
         refused = sentence;
         locked = waitSeconds > 0;
         lockedUntilNanos = nanos + waitSeconds * SECOND_NANOS;
-        return Optional.of(stay(""));
+        return Optional.of(fields.stay(""));
     }
 
     @Override
-    public UiEffect press(Key key, boolean machine, UiState scene) {
-        if (!asking) return super.press(key, machine, scene);
-        // Until the service has answered only leaving means anything, and nobody who left is signed on afterwards.
+    public UiEffect press(Key key, boolean machine, UiState state) {
+        if (!asking) return fields.press(key, machine, state);
+        // Until the service has answered only Esc acts, and a person who left is not signed on afterwards.
         left = key.is(Key.Kind.ESCAPE);
         return left ? new UiEffect.SignOff() : new UiEffect.Stay();
     }
 
     @Override
-    public UiEffect tick(UiState scene) {
-        boolean done = left || scene.operator().signOn() != Operator.SignOn.NEEDED;
+    public UiEffect tick(UiState state) {
+        boolean done = left || state.operator().signOn() != Operator.SignOn.NEEDED;
         return done ? new UiEffect.Close() : new UiEffect.Stay();
     }
 }

@@ -1,4 +1,4 @@
-/** Panels over the bar view: weigh-in, bin, services, walk-in, questions. Each is a small state machine that answers keys. */
+/** Panels drawn over a view that belong to no one topic: the keys, sign-on, shelving of alarms, search for a bowl. */
 @NullMarked
 package stirtide.bar.panels;
 

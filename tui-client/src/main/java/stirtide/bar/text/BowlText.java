@@ -19,7 +19,7 @@ public final class BowlText {
 
     /**
      * The zones a live bowl is for by the plan on show: of those it may still be used for, the ones that begin before the
-     * next bowl of its service is needed; all of them where the plan has no next bowl or does not tell.
+     * next bowl of its service is needed; all of them where the plan has no next bowl or does not say.
      */
     public static List<String> zones(DayView.LiveBowl bowl, DayView view) {
         Optional<Instant> next = view.queue().stream()

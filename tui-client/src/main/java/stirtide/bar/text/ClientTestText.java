@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Locale;
 import stirtide.events.view.DayView;
 
-/** Strand and patch tests the directions ask for and nobody has recorded in time, in a few words. */
+/** Strand and patch tests that the directions require and that are not recorded in time, in a few words. */
 public final class ClientTestText {
     private static final String RECORDED = "RECORDED";
     private static final String MISSING = "MISSING";
 
     private ClientTestText() {}
 
-    /** The tests of a service that are still to be seen to. */
+    /** The tests of a service that are not recorded. */
     public static List<DayView.TestCard> open(DayView view, int service) {
         return view.services().stream()
                 .filter(card -> card.service() == service)

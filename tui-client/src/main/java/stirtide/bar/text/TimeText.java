@@ -59,7 +59,7 @@ public final class TimeText {
         return two(seconds / MINUTE_SECONDS) + ":" + two(seconds % MINUTE_SECONDS);
     }
 
-    // Several times a frame: a formatter is dear.
+    // Called several times a frame: a formatter would be slow.
     private static String two(long number) {
         return number < 10 ? "0" + number : Long.toString(number);
     }

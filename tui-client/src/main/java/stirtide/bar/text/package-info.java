@@ -1,4 +1,4 @@
-/** How weights, ratios, strengths and times are written on the screen. */
+/** How weights, ratios, strengths, times, bowls and batches are written on the screen. */
 @NullMarked
 package stirtide.bar.text;
 

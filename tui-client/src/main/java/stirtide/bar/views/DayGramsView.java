@@ -13,6 +13,7 @@ import stirtide.bar.model.OverMixBars;
 import stirtide.bar.model.OverMixSelection;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.BowlText;
+import stirtide.bar.text.CodeText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
@@ -141,7 +142,7 @@ final class DayGramsView {
         lines.add(mean(tally, scene) + " in 10 min on average, aim 1");
         lines.add("in a flood " + tally.floodSeconds() / 60 + " min");
         if (!tally.topKind().isEmpty()) {
-            lines.add("most often " + OverMixBars.cause(tally.topKind()) + " " + tally.topCount());
+            lines.add("most often " + CodeText.words(tally.topKind()) + " " + tally.topCount());
         }
         boolean counted = !tally.equals(AlarmList.Tally.NONE);
         String since = counted ? " since " + TimeText.minute(tally.since(), scene.zone()) : "";

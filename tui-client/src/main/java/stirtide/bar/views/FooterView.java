@@ -10,7 +10,6 @@ import stirtide.bar.keys.KeyAction;
 import stirtide.bar.keys.KeyBinding;
 import stirtide.bar.keys.KeyContext;
 import stirtide.bar.model.Notice;
-import stirtide.bar.model.Panel;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.TimeText;
 import stirtide.events.view.DayView;
@@ -61,7 +60,9 @@ final class FooterView {
 
     // Two rows; where not all keys fit, the last of them is the key that shows the others.
     private static List<String> lines(UiState scene, int columns) {
-        KeyContext place = scene.panel().map(Panel::place).orElse(scene.pages().page());
+        KeyContext place = scene.panel()
+                .map(panel -> panel.frame().context())
+                .orElse(scene.pages().page());
         var labeled = scene.keys(place).stream()
                 .filter(binding -> !binding.label().isEmpty())
                 .filter(binding -> scene.panel()

@@ -7,8 +7,8 @@ import stirtide.bar.canvas.Pane;
 import stirtide.bar.canvas.Style;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.BatchText;
-import stirtide.bar.text.BowlStageText;
 import stirtide.bar.text.BowlText;
+import stirtide.bar.text.CodeText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
@@ -83,7 +83,7 @@ final class LiveBowlsView {
         pane.put(3, row, bowl.bowl(), text).put(8, row, "chair " + bowl.chair(), text);
         pane.fit(17, row, 7, bowl.clientRef(), text);
         pane.fit(25, row, 14, zones(bowl, scene), text);
-        pane.fit(40, row, 8, BowlStageText.stage(bowl.stage()), text);
+        pane.fit(40, row, 8, CodeText.words(bowl.stage()), text);
         pane.right(56, row, 7, TimeText.left(bowl.lifeEnds(), scene.now()), state);
         int barColumns = Math.max(8, pane.width() - 70);
         bar(pane, 57, row, barColumns, bowl, scene, state);
@@ -107,7 +107,7 @@ final class LiveBowlsView {
                 TimeText.left(bowl.lifeEnds(), scene.now()).replace(" h", "h"),
                 state == Style.TEXT ? Style.STRONG : state);
         int column = 25;
-        pane.put(column, 1, BowlStageText.stage(bowl.stage()) + ", " + bowl.personName(), Style.DIM);
+        pane.put(column, 1, CodeText.words(bowl.stage()) + ", " + bowl.personName(), Style.DIM);
         bar(pane, column, 2, pane.width() - column - 2, bowl, scene, state);
         pane.fit(column, 3, pane.width() - column, "of " + bowl.lifeMinutes() + " min; " + ratio(bowl), Style.DIM);
     }

@@ -8,7 +8,7 @@ import stirtide.bar.canvas.BlockDigits;
 import stirtide.bar.canvas.Pane;
 import stirtide.bar.canvas.Style;
 import stirtide.bar.model.UiState;
-import stirtide.bar.panels.WalkInPanel;
+import stirtide.bar.panels.services.WalkInPanel;
 import stirtide.bar.text.BatchText;
 import stirtide.bar.text.ClientTestText;
 import stirtide.bar.text.TimeText;

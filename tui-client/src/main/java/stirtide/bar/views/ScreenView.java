@@ -94,8 +94,8 @@ public final class ScreenView {
     }
 
     private static void over(Pane whole, Panel panel, UiState scene) {
-        int columns = Math.min(panel.columns() + 4, whole.width());
-        int rows = Math.min(panel.rows() + 2, whole.height() - 4);
+        int columns = Math.min(panel.frame().columns() + 4, whole.width());
+        int rows = Math.min(panel.frame().rows() + 2, whole.height() - 4);
         // Below the alarm line, above the footer: neither is ever covered.
         int row = Math.max(2, (whole.height() - FOOT_ROWS - rows + 2) / 2);
         Pane frame =
@@ -104,7 +104,7 @@ public final class ScreenView {
         frame.put(0, 0, "┌" + line + "┐", Style.RULE);
         for (int y = 1; y < rows - 1; y++) frame.put(0, y, "│", Style.RULE).put(columns - 1, y, "│", Style.RULE);
         frame.put(0, rows - 1, "└" + line + "┘", Style.RULE);
-        frame.put(2, 0, " " + Pane.cut(panel.title(), columns - 6) + " ", Style.STRONG);
+        frame.put(2, 0, " " + Pane.cut(panel.frame().title(), columns - 6) + " ", Style.STRONG);
         panel.draw(frame.part(2, 1, columns - 4, rows - 2), scene);
     }
 

@@ -138,7 +138,7 @@ public final class ControllerFixture implements ServiceGateway, LocalServices {
     }
 
     public UiState scene() {
-        return desk.scene(nanos);
+        return desk.state(nanos);
     }
 
     Optional<Panel> panel() {
@@ -146,7 +146,7 @@ public final class ControllerFixture implements ServiceGateway, LocalServices {
     }
 
     String title() {
-        return panel().map(Panel::title).orElse("");
+        return panel().map(open -> open.frame().title()).orElse("");
     }
 
     /** What a screen of 120 by 40 shows, row by row. */

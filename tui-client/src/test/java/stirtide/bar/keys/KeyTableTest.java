@@ -41,7 +41,7 @@ class KeyTableTest {
     @Test
     void every_key_is_found_at_its_place() {
         assertThat(KeyTable.ALL)
-                .allSatisfy(binding -> assertThat(KeyTable.action(binding.place(), binding.press(5), true, true))
+                .allSatisfy(binding -> assertThat(KeyTable.action(binding.context(), binding.press(5), true, true))
                         .contains(binding.action()));
     }
 
@@ -96,7 +96,7 @@ class KeyTableTest {
         for (KeyBinding binding : KeyTable.ALL) {
             String note = binding.drivenClockOnly() ? "demo clock" : binding.writes() ? "writes" : "";
             keys.merge(
-                    "| " + binding.place().words() + " | %s | " + binding.sentence() + " | " + note + " |\n",
+                    "| " + binding.context().words() + " | %s | " + binding.sentence() + " | " + note + " |\n",
                     "`" + binding.shown() + "`",
                     (all, next) -> all + " " + next);
         }

@@ -29,30 +29,29 @@ import stirtide.bar.model.Notice;
 import stirtide.bar.model.Operator;
 import stirtide.bar.model.OverMixSelection;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.ScaleStatus;
 import stirtide.bar.model.SetupRow;
 import stirtide.bar.model.SetupRows;
 import stirtide.bar.model.SetupSelection;
 import stirtide.bar.model.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.model.ViewState;
-import stirtide.bar.panels.AdvicePanel;
-import stirtide.bar.panels.BinPanel;
-import stirtide.bar.panels.BowlPanel;
-import stirtide.bar.panels.ConfirmPanel;
-import stirtide.bar.panels.DividePanel;
-import stirtide.bar.panels.EarliestStartPanel;
-import stirtide.bar.panels.ExtraAssistantPanel;
 import stirtide.bar.panels.FindBowlPanel;
 import stirtide.bar.panels.KeysPanel;
-import stirtide.bar.panels.MoveServicePanel;
-import stirtide.bar.panels.ReasonsPanel;
-import stirtide.bar.panels.ServicesPanel;
 import stirtide.bar.panels.ShelvePanel;
 import stirtide.bar.panels.SignOnPanel;
-import stirtide.bar.panels.WalkInPanel;
-import stirtide.bar.panels.WeighPanel;
+import stirtide.bar.panels.details.BowlPanel;
+import stirtide.bar.panels.details.ReasonsPanel;
+import stirtide.bar.panels.form.ConfirmPanel;
+import stirtide.bar.panels.planner.AdvicePanel;
+import stirtide.bar.panels.planner.EarliestStartPanel;
+import stirtide.bar.panels.planner.ExtraAssistantPanel;
+import stirtide.bar.panels.planner.MoveServicePanel;
+import stirtide.bar.panels.services.ServicesPanel;
+import stirtide.bar.panels.services.WalkInPanel;
 import stirtide.bar.panels.setup.SetupForms;
+import stirtide.bar.panels.weighing.BinPanel;
+import stirtide.bar.panels.weighing.DividePanel;
+import stirtide.bar.panels.weighing.WeighPanel;
 import stirtide.bar.terminal.Theme;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.view.SetupView;
@@ -67,7 +66,7 @@ class BarFramesTest {
         states.put("quiet", () -> Samples.scene(Samples.quiet()));
         states.put("crowded", () -> Samples.scene(Samples.crowded()));
         states.put("pair", () -> Samples.scene(Samples.paired()));
-        states.put("pair-open", () -> paired(new BowlPanel("7a")));
+        states.put("pair-open", () -> paired(BowlPanel.of("7a")));
         states.put("pair-begun", () -> Samples.scene(Samples.mixed("begun")));
         states.put("pair-weighed", () -> Samples.scene(Samples.mixed("weighed")));
         states.put("pair-divide", () -> paired(new DividePanel(Samples.batch(true, false), 102_000)));
@@ -84,7 +83,7 @@ class BarFramesTest {
                 () -> on(
                         BowlSelection.FIRST,
                         Optional.of(BinPanel.of(Samples.busy().live().get(0), true))));
-        states.put("bowl", () -> on(BowlSelection.FIRST, Optional.of(new BowlPanel("7a"))));
+        states.put("bowl", () -> on(BowlSelection.FIRST, Optional.of(BowlPanel.of("7a"))));
         states.put("services", () -> on(BowlSelection.FIRST, Optional.of(new ServicesPanel(7))));
         states.put(
                 "walk-in",
@@ -104,15 +103,15 @@ class BarFramesTest {
         states.put("setup-form", BarFramesTest::setupForm);
         states.put("setup-refused", BarFramesTest::setupRefused);
         states.put("sign-on", BarFramesTest::signOn);
-        states.put("why", () -> on(BowlSelection.FIRST, Optional.of(new ReasonsPanel())));
-        states.put("keys", () -> on(BowlSelection.FIRST, Optional.of(new KeysPanel())));
+        states.put("why", () -> on(BowlSelection.FIRST, Optional.of(ReasonsPanel.of())));
+        states.put("keys", () -> on(BowlSelection.FIRST, Optional.of(KeysPanel.of())));
         states.put("find", () -> on(BowlSelection.FIRST, Optional.of(new FindBowlPanel())));
         states.put(
                 "question",
                 () -> on(
                         BowlSelection.FIRST,
                         Optional.of(new ConfirmPanel(
-                                "TAKE BACK?", "bowl 5a weighed 40.0 + 80.0 g", new UiEffect.Leave(), 0))));
+                                "TAKE BACK?", "bowl 5a weighed 40.0 + 80.0 g", new UiEffect.Quit(), 0))));
         states.put("floor", () -> floor(FloorSelection.FIRST));
         states.put("floor-lifted", () -> floor(new FloorSelection(7, true, 25, 0, 0)));
         states.put("floor-later", () -> floor(new FloorSelection(9, false, 0, 60, 10)));
@@ -151,17 +150,7 @@ class BarFramesTest {
     private static UiState signOn() {
         UiState nobody = Samples.scene(Samples.calm());
         var panel = SignOnPanel.of(nobody, "mix: sign on first, then press the key again");
-        return new UiState(
-                nobody.view(),
-                nobody.now(),
-                nobody.nanos(),
-                nobody.ratePermille(),
-                false,
-                nobody.link(),
-                Operator.nobody(),
-                nobody.picks(),
-                Optional.of(panel),
-                List.of());
+        return nobody.withOperator(Operator.nobody()).withPanel(Optional.of(panel));
     }
 
     /** The bar after these keys and the answer to what they ask. */
@@ -179,17 +168,17 @@ class BarFramesTest {
     private static UiState advised(ViewState pages) {
         return Samples.scene(
                         Samples.calm(), Samples.LIVE, BowlSelection.FIRST, Optional.of(new AdvicePanel("WHAT TO MOVE")))
-                .with(pages);
+                .withPages(pages);
     }
 
     private static UiState floor(FloorSelection pick) {
         return Samples.scene(Samples.calm())
-                .with(ViewState.BAR.to(KeyContext.FLOOR).with(pick));
+                .withPages(ViewState.BAR.to(KeyContext.FLOOR).withFloor(pick));
     }
 
     private static UiState day(OverMixSelection pick, List<DayOverMix> past) {
         return Samples.scene(Samples.calm())
-                .with(ViewState.BAR.to(KeyContext.DAY).with(pick).withPast(past));
+                .withPages(ViewState.BAR.to(KeyContext.DAY).withDay(pick).withPast(past));
     }
 
     private static UiState flood() {
@@ -198,20 +187,7 @@ class BarFramesTest {
                 new AlarmList.Row(List.of(Samples.alarm("PAST_LIFE", 1), Samples.alarm("PAST_LIFE", 4)), -1, true),
                 new AlarmList.Row(List.of(Samples.alarm("LOW_LIFE", 2), Samples.alarm("LOW_LIFE", 3)), -1, false));
         var tally = new AlarmList.Tally(Samples.at(-60), 2, 7, 3, 12, 150, "LOW_LIFE", 7);
-        return new UiState(
-                scene.view(),
-                scene.now(),
-                0,
-                1000,
-                false,
-                scene.link(),
-                scene.operator(),
-                scene.picks(),
-                Optional.empty(),
-                List.of(),
-                ViewState.BAR.to(KeyContext.DAY),
-                new AlarmList(rows, 2, true, tally),
-                ScaleStatus.NONE);
+        return scene.withPages(ViewState.BAR.to(KeyContext.DAY)).withBoard(new AlarmList(rows, 2, true, tally));
     }
 
     private static UiState on(BowlSelection picks, Optional<Panel> panel) {
@@ -233,9 +209,9 @@ class BarFramesTest {
 
     private static UiState setup(SetupView told, int row, Optional<Panel> panel) {
         var scene = Samples.scene(Samples.busy(), Samples.LIVE, BowlSelection.FIRST, panel);
-        return scene.with(ViewState.BAR
+        return scene.withPages(ViewState.BAR
                 .to(KeyContext.SETUP)
-                .with(SetupSelection.FIRST.with(told).on(row)));
+                .withSetup(SetupSelection.FIRST.with(told).on(row)));
     }
 
     private static UiState move(Optional<Inquiry.Answer> told) {
@@ -246,7 +222,7 @@ class BarFramesTest {
                 new UiEffect.Close(),
                 0);
         var scene = Samples.scene(Samples.busy(), Samples.LIVE, BowlSelection.FIRST, Optional.of(panel));
-        return scene.with(ViewState.BAR.to(KeyContext.FLOOR).with(new Inquiry(ask, 0, told)));
+        return scene.withPages(ViewState.BAR.to(KeyContext.FLOOR).with(new Inquiry(ask, 0, told)));
     }
 
     private static Panel form(String word) {
@@ -281,33 +257,18 @@ class BarFramesTest {
 
     private static UiState nothingHeard() {
         UiState scene = Samples.scene(Samples.calm());
-        return new UiState(
+        return UiState.of(
                 Optional.empty(),
-                scene.now(),
-                0,
-                0,
-                false,
+                new UiState.ClockReading(scene.now(), 0, 0, false),
                 new LinkStatus(LinkStatus.State.CONNECTING, 0, 0),
-                scene.operator(),
-                BowlSelection.FIRST,
-                Optional.empty(),
-                List.of());
+                scene.operator());
     }
 
     private static UiState refused() {
         UiState scene = Samples.scene(Samples.calm());
         var notice = new Notice("NOT TAKEN  bowl 7a begun: bowl 7a was begun by Bohdan at 11:39; mix 8a next", true);
-        return new UiState(
-                scene.view(),
-                scene.now(),
-                0,
-                1000,
-                true,
-                scene.link(),
-                scene.operator(),
-                scene.picks(),
-                Optional.empty(),
-                List.of(notice));
+        return scene.withClock(new UiState.ClockReading(scene.now(), 0, 1000, true))
+                .withNotices(List.of(notice));
     }
 
     private static UiState state(String name) {

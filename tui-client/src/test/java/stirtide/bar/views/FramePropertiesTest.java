@@ -75,7 +75,7 @@ class FramePropertiesTest {
     void a_calm_day_holds_no_alarm_style() {
         for (int[] size : SIZES) {
             for (KeyContext page : List.of(KeyContext.BAR, KeyContext.DAY)) {
-                UiState scene = Samples.scene(Samples.calm()).with(ViewState.BAR.to(page));
+                UiState scene = Samples.scene(Samples.calm()).withPages(ViewState.BAR.to(page));
                 Canvas canvas = ScreenView.draw(scene, size[0], size[1], Glyphs.FULL);
                 assertThat(String.join("", canvas.styleRows())).doesNotContain("H", "M", "L");
             }
@@ -104,17 +104,7 @@ class FramePropertiesTest {
     @Test
     void a_second_changes_few_cells() {
         UiState scene = Samples.scene(Samples.crowded());
-        UiState later = new UiState(
-                scene.view(),
-                scene.now().plusSeconds(1),
-                0,
-                1000,
-                false,
-                scene.link(),
-                scene.operator(),
-                scene.picks(),
-                scene.panel(),
-                scene.notices());
+        UiState later = scene.withClock(new UiState.ClockReading(scene.now().plusSeconds(1), 0, 1000, false));
         Canvas before = ScreenView.draw(scene, 120, 36, Glyphs.FULL);
         Canvas after = ScreenView.draw(later, 120, 36, Glyphs.FULL);
         int changed = 0;

@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stirtide.bar.model.SetupRows;
-import stirtide.bar.panels.FormPanel;
-import stirtide.bar.panels.FormPanel.Outcome;
+import stirtide.bar.model.UiEffect;
+import stirtide.bar.panels.form.CommandForm;
+import stirtide.bar.panels.form.TextField;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Directions;
 import stirtide.events.setup.Directions.TechniqueRule;
@@ -20,10 +20,10 @@ import stirtide.events.setup.SetupPiece;
 final class MenuForms {
     private MenuForms() {}
 
-    static FormPanel entry(DaySetup setup, Optional<MenuEntry> known) {
-        var specs = List.of(SetupFields.name("name", known.map(MenuEntry::name).orElse("")));
+    static CommandForm entry(DaySetup setup, Optional<MenuEntry> known) {
+        var fields = List.of(SetupFields.name(known, MenuEntry::name));
         String note = known.isPresent() ? "its zones stand below it in the list" : "its first zone comes next";
-        var form = new FormPanel("SERVICE ON THE MENU", specs, note, texts -> {
+        var form = new CommandForm("SERVICE ON THE MENU", fields, note, texts -> {
             String name = texts.get(0).strip();
             if (known.isPresent()) {
                 var renamed =
@@ -31,10 +31,10 @@ final class MenuForms {
                 return SalonForms.send(new SetupPiece.OneMenuEntry(renamed), "service " + name);
             }
             var ids = setup.menu().entries().stream().map(MenuEntry::menuId).toList();
-            return new Outcome.GoOn(
-                    zone(setup, new MenuEntry(SetupFields.id(name, ids), name, List.of()), Optional.empty(), 0));
+            var added = new MenuEntry(FieldValues.id(name, ids), name, List.of());
+            return new UiEffect.Open(zone(setup, added, Optional.empty(), 0));
         });
-        return known.isPresent() ? form : form.leadingOn();
+        return known.isPresent() ? form : form.firstOfTwo();
     }
 
     /**
@@ -43,7 +43,7 @@ final class MenuForms {
      * @param place its place, empty for a new one
      * @param at where a new one is put
      */
-    static FormPanel zone(DaySetup setup, MenuEntry of, Optional<Integer> place, int at) {
+    static CommandForm zone(DaySetup setup, MenuEntry of, Optional<Integer> place, int at) {
         Optional<MenuZone> known = place.map(of.zones()::get);
         var lighteners = lighteners(setup);
         var techniques = setup.directions().stream()
@@ -51,43 +51,31 @@ final class MenuForms {
                 .map(TechniqueRule::technique)
                 .distinct()
                 .toList();
-        var specs = List.of(
-                FormPanel.Spec.text(
+        String gap = known.map(one -> "" + one.gapMinutes()).orElse("0");
+        String section = known.map(one -> "" + one.section()).orElse("1");
+        var fields = List.of(
+                new TextField(
                         "zone",
                         40,
                         ".*\\S.*",
                         "a name of 1 to 40 characters, such as crown",
                         known.map(MenuZone::zone).orElse("")),
-                FormPanel.Spec.choice(
+                SetupFields.choice(
                         "lightener",
                         List.copyOf(lighteners.keySet()),
-                        known.map(one -> name(lighteners, one.lightenerId())).orElse("")),
-                FormPanel.Spec.choice(
-                        "technique", techniques, known.map(MenuZone::technique).orElse("")),
-                SetupFields.percent(
-                        "developer, %",
-                        known.map(one -> SetupRows.plain(one.strengthHundredths(), 2))
-                                .orElse("")),
-                SetupFields.ratio(
-                        "ratio",
-                        known.map(one -> "1:" + SetupRows.plain(one.ratioThousandths(), 3))
-                                .orElse("1:")),
-                SetupFields.grams(
-                        "mix for medium hair, g",
-                        known.map(one -> SetupRows.plain(one.baseMilligrams(), 3))
-                                .orElse("")),
-                minutes("minutes to apply", known.map(MenuZone::applyMinutes)),
-                minutes(
-                        "minutes of pause before",
-                        known.map(MenuZone::gapMinutes).or(() -> Optional.of(0))),
-                minutes("minutes to process", known.map(MenuZone::processMinutes)),
-                SetupFields.whole(
-                        "rinsed with section",
-                        "numbers",
-                        known.map(one -> "" + one.section()).orElse("1")));
-        return new FormPanel(
+                        known,
+                        one -> name(lighteners, one.lightenerId())),
+                SetupFields.choice("technique", techniques, known, MenuZone::technique),
+                SetupFields.percent("developer, %", known, MenuZone::strengthHundredths),
+                SetupFields.ratio("ratio", known, MenuZone::ratioThousandths),
+                SetupFields.grams("mix for medium hair, g", known, MenuZone::baseMilligrams),
+                SetupFields.whole("minutes to apply", "minutes", known, MenuZone::applyMinutes),
+                SetupFields.whole("minutes of pause before", "minutes", gap),
+                SetupFields.whole("minutes to process", "minutes", known, MenuZone::processMinutes),
+                SetupFields.whole("rinsed with section", "numbers", section));
+        return new CommandForm(
                 "ZONE of " + of.name(),
-                specs,
+                fields,
                 "zones of one section are rinsed together",
                 texts -> zone(of, place, at, lighteners, texts));
     }
@@ -111,19 +99,15 @@ final class MenuForms {
                 .orElse("");
     }
 
-    private static FormPanel.Spec minutes(String label, Optional<Integer> known) {
-        return SetupFields.whole(label, "minutes", known.map(String::valueOf).orElse(""));
-    }
-
-    private static Outcome zone(
+    private static UiEffect zone(
             MenuEntry of, Optional<Integer> place, int at, Map<String, String> lighteners, List<String> texts) {
         var zone = new MenuZone(
                 texts.get(0).strip(),
                 texts.get(2),
                 lighteners.getOrDefault(texts.get(1), ""),
-                SetupFields.hundredths(texts.get(3)),
-                SetupFields.thousandths(texts.get(4)),
-                SetupFields.milligrams(texts.get(5)),
+                FieldValues.hundredths(texts.get(3)),
+                FieldValues.thousandths(texts.get(4)),
+                FieldValues.milligrams(texts.get(5)),
                 Integer.parseInt(texts.get(6)),
                 Integer.parseInt(texts.get(7)),
                 Integer.parseInt(texts.get(8)),

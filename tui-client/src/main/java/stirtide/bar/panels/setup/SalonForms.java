@@ -5,13 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import stirtide.bar.model.SetupRows;
-import stirtide.bar.panels.FormPanel;
-import stirtide.bar.panels.FormPanel.Outcome;
+import stirtide.bar.model.UiEffect;
+import stirtide.bar.panels.form.CommandForm;
+import stirtide.bar.text.CodeText;
 import stirtide.events.command.DayCommand.ChangeSetup;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Person;
+import stirtide.events.setup.Salon;
 import stirtide.events.setup.Scale;
 import stirtide.events.setup.SetupPiece;
 
@@ -24,104 +27,86 @@ final class SalonForms {
 
     private SalonForms() {}
 
-    static Outcome send(SetupPiece piece, String words) {
-        return new Outcome.Send(new ChangeSetup(piece), words);
+    static UiEffect send(SetupPiece piece, String words) {
+        return new UiEffect.Send(new ChangeSetup(piece), words);
     }
 
-    static FormPanel basics(DaySetup setup) {
-        var s = setup.salon();
-        var specs = List.of(
-                SetupFields.name("name", s.name()),
-                SetupFields.whole("chairs", "chairs", "" + s.chairs()),
-                SetupFields.whole("minutes to hand over", "minutes", "" + s.handOverMinutes()),
-                SetupFields.whole("minutes to wash a bowl", "minutes", "" + s.washMinutes()),
-                SetupFields.yesNo("one mix for two bowls", s.oneMixTwoBowls().orElse(false)));
-        return new FormPanel(
-                "SALON  " + s.salonId(),
-                specs,
-                "zone " + s.zone() + " and currency " + s.currency() + " stay as the day was opened",
-                texts -> send(
-                        new SetupPiece.Basics(
-                                texts.get(0).strip(),
-                                Integer.parseInt(texts.get(1)),
-                                Integer.parseInt(texts.get(2)),
-                                Integer.parseInt(texts.get(3)),
-                                Optional.of(texts.get(4).equals("yes"))),
-                        "the salon's figures"));
+    /** The id of a piece that is changed, or a new one made of its name. */
+    private static <T> String id(Optional<T> known, Function<T, String> id, String name, List<T> pieces) {
+        return known.map(id)
+                .orElseGet(() -> FieldValues.id(name, pieces.stream().map(id).toList()));
     }
 
-    static FormPanel person(DaySetup setup, Optional<Person> known) {
+    static CommandForm basics(DaySetup setup) {
+        var salon = setup.salon();
+        var known = Optional.of(salon);
+        var fields = List.of(
+                SetupFields.name(known, Salon::name),
+                SetupFields.whole("chairs", "chairs", known, Salon::chairs),
+                SetupFields.whole("minutes to hand over", "minutes", known, Salon::handOverMinutes),
+                SetupFields.whole("minutes to wash a bowl", "minutes", known, Salon::washMinutes),
+                SetupFields.yesNo("one mix for two bowls", salon.oneMixTwoBowls(), yes -> yes));
+        String note = "zone " + salon.zone() + " and currency " + salon.currency() + " stay as the day was opened";
+        return new CommandForm("SALON  " + salon.salonId(), fields, note, texts -> {
+            var basics = new SetupPiece.Basics(
+                    texts.get(0).strip(),
+                    Integer.parseInt(texts.get(1)),
+                    Integer.parseInt(texts.get(2)),
+                    Integer.parseInt(texts.get(3)),
+                    Optional.of(texts.get(4).equals("yes")));
+            return send(basics, "the salon's figures");
+        });
+    }
+
+    static CommandForm person(DaySetup setup, Optional<Person> known) {
         ZoneId zone = ZoneId.of(setup.salon().zone());
-        var specs = List.of(
-                SetupFields.name("name", known.map(Person::name).orElse("")),
-                FormPanel.Spec.choice(
-                        "role",
-                        ROLES,
-                        known.map(one -> one.role().name().toLowerCase(Locale.ROOT))
-                                .orElse("")),
-                SetupFields.hours(
-                        "hours today",
-                        known.map(one -> SetupRows.hours(one.onDuty(), zone)).orElse("")));
-        return new FormPanel("PERSON", specs, "only assistants mix; breaks are left out of the hours", texts -> {
-            var hours = SetupFields.spans(texts.get(2), setup.date(), zone);
-            if (hours.isEmpty()) return new Outcome.Wrong("hours today takes hours that end after they begin");
+        String hoursToday =
+                known.map(one -> SetupRows.hours(one.onDuty(), zone)).orElse("");
+        var fields = List.of(
+                SetupFields.name(known, Person::name),
+                SetupFields.choice(
+                        "role", ROLES, known, one -> CodeText.words(one.role().name())),
+                SetupFields.hours("hours today", hoursToday));
+        return new CommandForm("PERSON", fields, "only assistants mix; breaks are left out of the hours", texts -> {
+            var hours = FieldValues.spans(texts.get(2), setup.date(), zone);
+            if (hours.isEmpty()) return new UiEffect.Stay("hours today takes hours that end after they begin");
             String name = texts.get(0).strip();
-            String id = known.map(Person::personId)
-                    .orElseGet(() -> SetupFields.id(
-                            name,
-                            setup.salon().people().stream()
-                                    .map(Person::personId)
-                                    .toList()));
+            String id = id(known, Person::personId, name, setup.salon().people());
             var role = Person.Role.valueOf(texts.get(1).toUpperCase(Locale.ROOT));
             return send(new SetupPiece.OnePerson(new Person(id, name, role, hours.get())), "person " + name);
         });
     }
 
-    static FormPanel scale(DaySetup setup, Optional<Scale> known) {
+    static CommandForm scale(DaySetup setup, Optional<Scale> known) {
         Optional<Scale.Range> range = known.map(one -> one.ranges().get(0));
-        var specs = List.of(
-                SetupFields.name("name", known.map(Scale::scaleId).orElse("")),
-                FormPanel.Spec.choice(
-                        "accuracy class",
-                        CLASSES,
-                        known.map(one -> one.accuracyClass().name()).orElse("III")),
-                SetupFields.grams("shows steps of, g", grams(range.map(Scale.Range::divisionMilligrams))),
-                SetupFields.grams("e on its plate, g", grams(range.map(Scale.Range::verificationMilligrams))),
-                SetupFields.grams("weighs up to, g", grams(range.map(Scale.Range::maximumMilligrams))),
-                SetupFields.grams("weighs from, g", grams(known.map(Scale::minimumMilligrams))),
-                FormPanel.Spec.choice(
+        String accuracy = known.map(one -> one.accuracyClass().name()).orElse("III");
+        var fields = List.of(
+                SetupFields.name(known, Scale::scaleId),
+                SetupFields.choice("accuracy class", CLASSES, Optional.of(accuracy), one -> one),
+                SetupFields.grams("shows steps of, g", range, Scale.Range::divisionMilligrams),
+                SetupFields.grams("e on its plate, g", range, Scale.Range::verificationMilligrams),
+                SetupFields.grams("weighs up to, g", range, Scale.Range::maximumMilligrams),
+                SetupFields.grams("weighs from, g", known, Scale::minimumMilligrams),
+                SetupFields.choice(
                         "two parts",
                         WEIGHINGS,
-                        known.map(one -> one.weighing()
-                                        .name()
-                                        .toLowerCase(Locale.ROOT)
-                                        .replace('_', ' '))
-                                .orElse("")),
-                FormPanel.Spec.choice(
-                        "error limits",
-                        LIMITS,
-                        known.map(one -> one.inServiceLimits() ? "in service" : "initial")
-                                .orElse("")));
+                        known,
+                        one -> CodeText.words(one.weighing().name())),
+                SetupFields.choice(
+                        "error limits", LIMITS, known, one -> one.inServiceLimits() ? "in service" : "initial"));
         String note = known.filter(one -> one.ranges().size() > 1).isPresent()
                 ? "its first range; the others stay as they are"
                 : "class and e stand on the plate of the scale";
-        return new FormPanel("SCALE", specs, note, texts -> scale(setup, known, texts));
+        return new CommandForm("SCALE", fields, note, texts -> scale(setup, known, texts));
     }
 
-    private static String grams(Optional<Integer> milligrams) {
-        return milligrams.map(one -> SetupRows.plain(one, 3)).orElse("");
-    }
-
-    private static Outcome scale(DaySetup setup, Optional<Scale> known, List<String> texts) {
-        String id = known.map(Scale::scaleId)
-                .orElseGet(() -> SetupFields.id(
-                        texts.get(0),
-                        setup.salon().scales().stream().map(Scale::scaleId).toList()));
+    private static UiEffect scale(DaySetup setup, Optional<Scale> known, List<String> texts) {
+        String id = id(known, Scale::scaleId, texts.get(0), setup.salon().scales());
         var ranges = new ArrayList<>(known.map(Scale::ranges).orElse(List.of()));
         var first = new Scale.Range(
-                SetupFields.milligrams(texts.get(4)),
-                SetupFields.milligrams(texts.get(2)),
-                SetupFields.milligrams(texts.get(3)));
+                FieldValues.milligrams(texts.get(4)),
+                FieldValues.milligrams(texts.get(2)),
+                FieldValues.milligrams(texts.get(3)));
         if (ranges.isEmpty()) ranges.add(first);
         else ranges.set(0, first);
         var scale = new Scale(
@@ -129,46 +114,39 @@ final class SalonForms {
                 Scale.AccuracyClass.valueOf(texts.get(1)),
                 texts.get(7).equals("in service"),
                 Scale.Weighing.valueOf(texts.get(6).toUpperCase(Locale.ROOT).replace(' ', '_')),
-                SetupFields.milligrams(texts.get(5)),
+                FieldValues.milligrams(texts.get(5)),
                 ranges);
         return send(new SetupPiece.OneScale(scale), "scale " + id);
     }
 
-    static FormPanel bowl(DaySetup setup, Optional<BowlSize> known) {
-        var specs = List.of(
-                SetupFields.name("name", known.map(BowlSize::bowlSizeId).orElse("")),
-                SetupFields.grams("holds at most, g", grams(known.map(BowlSize::usableMilligrams))),
-                SetupFields.grams("sticks to it, g", grams(known.map(BowlSize::residueMilligrams))),
-                SetupFields.whole(
-                        "how many", "bowls", known.map(one -> "" + one.count()).orElse("")));
-        return new FormPanel(
-                "SIZE OF BOWL", specs, "non-metal; what sticks to bowl and brush is never applied", texts -> {
-                    String id = known.map(BowlSize::bowlSizeId)
-                            .orElseGet(() -> SetupFields.id(
-                                    texts.get(0),
-                                    setup.salon().bowls().stream()
-                                            .map(BowlSize::bowlSizeId)
-                                            .toList()));
-                    var bowl = new BowlSize(
-                            id,
-                            SetupFields.milligrams(texts.get(1)),
-                            SetupFields.milligrams(texts.get(2)),
-                            Integer.parseInt(texts.get(3)));
-                    return send(new SetupPiece.OneBowlSize(bowl), "size of bowl " + id);
-                });
+    static CommandForm bowl(DaySetup setup, Optional<BowlSize> known) {
+        var fields = List.of(
+                SetupFields.name(known, BowlSize::bowlSizeId),
+                SetupFields.grams("holds at most, g", known, BowlSize::usableMilligrams),
+                SetupFields.grams("sticks to it, g", known, BowlSize::residueMilligrams),
+                SetupFields.whole("how many", "bowls", known, BowlSize::count));
+        String note = "non-metal; what sticks to bowl and brush is never applied";
+        return new CommandForm("SIZE OF BOWL", fields, note, texts -> {
+            String id =
+                    id(known, BowlSize::bowlSizeId, texts.get(0), setup.salon().bowls());
+            var bowl = new BowlSize(
+                    id,
+                    FieldValues.milligrams(texts.get(1)),
+                    FieldValues.milligrams(texts.get(2)),
+                    Integer.parseInt(texts.get(3)));
+            return send(new SetupPiece.OneBowlSize(bowl), "size of bowl " + id);
+        });
     }
 
-    static FormPanel hair(DaySetup setup) {
-        var specs = List.of(
+    static CommandForm hair(DaySetup setup) {
+        var fields = List.of(
                 SetupFields.factors("length", SetupRows.factors(setup.menu().lengthPermille())),
                 SetupFields.factors("density", SetupRows.factors(setup.menu().densityPermille())));
-        return new FormPanel(
-                "HAIR",
-                specs,
-                "each word multiplies the grams of the menu; 1 leaves them",
-                texts -> send(
-                        new SetupPiece.HairFactors(
-                                SetupFields.permille(texts.get(0)), SetupFields.permille(texts.get(1))),
-                        "factors of hair"));
+        String note = "each word multiplies the grams of the menu; 1 leaves them";
+        return new CommandForm("HAIR", fields, note, texts -> {
+            var factors =
+                    new SetupPiece.HairFactors(FieldValues.permille(texts.get(0)), FieldValues.permille(texts.get(1)));
+            return send(factors, "factors of hair");
+        });
     }
 }

@@ -6,8 +6,9 @@ import java.util.Optional;
 import stirtide.bar.model.SetupRow;
 import stirtide.bar.model.SetupRows;
 import stirtide.bar.model.UiEffect;
-import stirtide.bar.panels.FormPanel;
-import stirtide.bar.panels.FormPanel.Outcome;
+import stirtide.bar.panels.form.ChoiceField;
+import stirtide.bar.panels.form.CommandForm;
+import stirtide.bar.panels.form.TextField;
 import stirtide.events.command.DayCommand;
 import stirtide.events.setup.DaySetup;
 
@@ -22,19 +23,19 @@ public final class ShelfForms {
     /** Counts a product, or takes in packs of it. */
     public static UiEffect count(DaySetup setup, SetupRow row) {
         boolean product = row.part() == SetupRow.Part.DEVELOPERS || row.part() == SetupRow.Part.LIGHTENERS;
-        if (!product || row.isHeading()) return new UiEffect.Say("pick a developer or a lightener to count");
+        if (!product || row.isHeading()) return new UiEffect.Notify("pick a developer or a lightener to count");
         String id = row.id();
         String name = name(setup, id);
-        var specs = List.of(FormPanel.Spec.choice("what", SHELF, ""), SetupFields.grams("how much, or how many", ""));
-        return new UiEffect.Open(new FormPanel(
-                "SHELF  " + name, specs, "a count replaces what was known; packs are added to it", texts -> {
+        var fields = List.of(new ChoiceField("what", SHELF, ""), SetupFields.grams("how much, or how many"));
+        return new UiEffect.Open(new CommandForm(
+                "SHELF  " + name, fields, "a count replaces what was known; packs are added to it", texts -> {
                     if (texts.get(0).equals(SHELF.get(0)))
-                        return new Outcome.Send(
-                                new DayCommand.CountStock(id, SetupFields.milligrams(texts.get(1))),
+                        return new UiEffect.Send(
+                                new DayCommand.CountStock(id, FieldValues.milligrams(texts.get(1))),
                                 name + " counted, " + texts.get(1) + " g");
                     if (!texts.get(1).matches("\\d{1,4}"))
-                        return new Outcome.Wrong("how many takes whole packs, such as 2");
-                    return new Outcome.Send(
+                        return new UiEffect.Stay("how many takes whole packs, such as 2");
+                    return new UiEffect.Send(
                             new DayCommand.ReceiveGoods(id, Integer.parseInt(texts.get(1))),
                             texts.get(1) + " packs of " + name + " came in");
                 }));
@@ -42,25 +43,25 @@ public final class ShelfForms {
 
     /** Sets how often planned grams are to be enough, for all zones that have not begun. For managers. */
     public static UiEffect fraction() {
-        var specs = List.of(
-                FormPanel.Spec.choice("what", ENOUGH, ""),
-                FormPanel.Spec.text(
+        var fields = List.of(
+                new ChoiceField("what", ENOUGH, ""),
+                new TextField(
                         "times in 100",
                         4,
                         "(\\d{1,2}([.,]\\d)?)?",
                         "50 to 99.5 with at most one decimal, such as 80; nothing when the costs are to say",
                         ""));
         String note = "rarer: less over-mix, more bowls that run short; managers only";
-        return new UiEffect.Open(new FormPanel("ENOUGH  how often planned grams are", specs, note, texts -> {
+        return new UiEffect.Open(new CommandForm("ENOUGH  how often planned grams are", fields, note, texts -> {
             if (texts.get(0).equals(ENOUGH.get(1)))
-                return new Outcome.Send(
+                return new UiEffect.Send(
                         new DayCommand.SetAllowanceFraction(Optional.empty()),
                         "the costs say how often grams are enough");
-            if (texts.get(1).isEmpty()) return new Outcome.Wrong("times in 100 takes 50 to 99.5, such as 80");
+            if (texts.get(1).isEmpty()) return new UiEffect.Stay("times in 100 takes 50 to 99.5, such as 80");
             int permille = new BigDecimal(texts.get(1).replace(',', '.'))
                     .movePointRight(1)
                     .intValueExact();
-            return new Outcome.Send(
+            return new UiEffect.Send(
                     new DayCommand.SetAllowanceFraction(Optional.of(permille)),
                     "grams are to be enough " + texts.get(1) + " times in 100");
         }));
@@ -84,26 +85,26 @@ public final class ShelfForms {
                 .filter(one -> one.menuId().equals(row.id()))
                 .findFirst();
         if (row.part() != SetupRow.Part.MENU || row.within().isEmpty() || entry.isEmpty())
-            return new UiEffect.Say("pick a zone of the menu to pin its grams");
+            return new UiEffect.Notify("pick a zone of the menu to pin its grams");
         var zone = entry.get().zones().get(row.within().get());
-        var specs = List.of(
-                FormPanel.Spec.choice("what", GRAMS, ""),
-                FormPanel.Spec.text(
+        var fields = List.of(
+                new ChoiceField("what", GRAMS, ""),
+                new TextField(
                         "grams",
                         8,
                         "(\\d{1,4}([.,]\\d{1,3})?)?",
                         "grams to plan, such as 40; nothing when they are to be learned again",
                         ""));
         String note = "the menu says " + SetupRows.plain(zone.baseMilligrams(), 3) + " g; managers only";
-        return new UiEffect.Open(new FormPanel(
-                "GRAMS of " + zone.zone() + ", " + entry.get().name(), specs, note, texts -> {
+        return new UiEffect.Open(new CommandForm(
+                "GRAMS of " + zone.zone() + ", " + entry.get().name(), fields, note, texts -> {
                     if (texts.get(0).equals(GRAMS.get(1)))
-                        return new Outcome.Send(
+                        return new UiEffect.Send(
                                 new DayCommand.ResetAllowance(row.id(), zone.zone()),
                                 zone.zone() + " is learned again");
-                    if (texts.get(1).isEmpty()) return new Outcome.Wrong("grams takes grams to plan, such as 40");
-                    return new Outcome.Send(
-                            new DayCommand.PinAllowance(row.id(), zone.zone(), SetupFields.milligrams(texts.get(1))),
+                    if (texts.get(1).isEmpty()) return new UiEffect.Stay("grams takes grams to plan, such as 40");
+                    return new UiEffect.Send(
+                            new DayCommand.PinAllowance(row.id(), zone.zone(), FieldValues.milligrams(texts.get(1))),
                             zone.zone() + " pinned at " + texts.get(1) + " g");
                 }));
     }

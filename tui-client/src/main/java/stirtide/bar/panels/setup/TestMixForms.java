@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import stirtide.bar.panels.FormPanel;
-import stirtide.bar.panels.FormPanel.Outcome;
-import stirtide.bar.panels.FormPanel.Spec;
+import stirtide.bar.model.UiEffect;
+import stirtide.bar.panels.form.ChoiceField;
+import stirtide.bar.panels.form.CommandForm;
+import stirtide.bar.panels.form.FormField;
+import stirtide.bar.panels.form.TextField;
 import stirtide.events.command.DayCommand;
 import stirtide.events.setup.MixStrip;
 import stirtide.events.setup.SwatchTest;
@@ -19,19 +21,22 @@ import stirtide.events.view.SwatchView;
 final class TestMixForms {
     private final List<SwatchView.LightenerCard> lighteners;
     private final LocalDate today;
+    private final UiEffect after;
 
-    TestMixForms(SwatchView view, LocalDate today) {
-        this.lighteners = view.lighteners();
+    /** Forms for the lighteners of a view; {@code after} is what follows once a record is accepted. */
+    TestMixForms(SwatchView view, LocalDate today, UiEffect after) {
+        lighteners = view.lighteners();
         this.today = today;
+        this.after = after;
     }
 
-    FormPanel swatch() {
+    CommandForm swatch() {
         return form(
                 "TEST SWATCH",
                 List.of(
-                        Spec.text("minutes to the rinse", 3, "[1-9]\\d{0,2}", "whole minutes, such as 30", ""),
-                        Spec.level("level before", false),
-                        Spec.level("level after", false)),
+                        new TextField("minutes to the rinse", 3, "[1-9]\\d{0,2}", "whole minutes, such as 30", ""),
+                        TextField.level("level before", false),
+                        TextField.level("level after", false)),
                 "hair off the head: it tells of this mix, nothing of a client",
                 mix -> new DayCommand.RecordSwatch(new SwatchTest(
                         mix.on(),
@@ -39,16 +44,16 @@ final class TestMixForms {
                         mix.ratio(),
                         mix.strength(),
                         Integer.parseInt(mix.own().get(0)),
-                        SetupFields.tenths(mix.own().get(1)),
-                        SetupFields.tenths(mix.own().get(2)))));
+                        FieldValues.tenths(mix.own().get(1)),
+                        FieldValues.tenths(mix.own().get(2)))));
     }
 
-    FormPanel strip() {
+    CommandForm strip() {
         return form(
                 "PH STRIP",
                 List.of(
-                        Spec.text("pH read", 4, "\\d{1,2}([.,]\\d)?", "a pH of 0 to 14, such as 9.5", ""),
-                        Spec.text(
+                        new TextField("pH read", 4, "\\d{1,2}([.,]\\d)?", "a pH of 0 to 14, such as 9.5", ""),
+                        new TextField(
                                 "step of the chart",
                                 3,
                                 "\\d([.,]\\d)?",
@@ -60,38 +65,39 @@ final class TestMixForms {
                         mix.lightenerId(),
                         mix.ratio(),
                         mix.strength(),
-                        SetupFields.tenths(mix.own().get(0)),
-                        SetupFields.tenths(mix.own().get(1)))));
+                        FieldValues.tenths(mix.own().get(0)),
+                        FieldValues.tenths(mix.own().get(1)))));
     }
 
     /** What both have in front, and the texts of their own fields. */
     private record Mix(LocalDate on, String lightenerId, int ratio, int strength, List<String> own) {}
 
-    private FormPanel form(String title, List<Spec> own, String note, Function<Mix, DayCommand> command) {
-        var specs = new ArrayList<Spec>();
+    private CommandForm form(
+            String title, List<? extends FormField> own, String note, Function<Mix, DayCommand> command) {
+        var fields = new ArrayList<FormField>();
         var names = lighteners.stream().map(SwatchView.LightenerCard::name).toList();
-        specs.add(Spec.choice("lightener", names, ""));
-        specs.add(SetupFields.ratio("ratio as weighed", ""));
-        specs.add(SetupFields.percent("developer, per cent", ""));
-        specs.addAll(own);
-        specs.add(Spec.text("done on", 10, "\\d{4}-\\d{2}-\\d{2}", "a day such as " + today, today.toString()));
-        return new FormPanel(
+        fields.add(new ChoiceField("lightener", names, ""));
+        fields.add(SetupFields.ratio("ratio as weighed", ""));
+        fields.add(SetupFields.percent("developer, per cent"));
+        fields.addAll(own);
+        fields.add(new TextField("done on", 10, "\\d{4}-\\d{2}-\\d{2}", "a day such as " + today, today.toString()));
+        return new CommandForm(
                 title,
-                specs,
+                fields,
                 note,
                 texts -> date(texts.get(texts.size() - 1))
-                        .<Outcome>map(on -> new Outcome.Send(
+                        .<UiEffect>map(on -> new UiEffect.Send(
                                 command.apply(new Mix(
                                         on,
                                         lighteners
                                                 .get(names.indexOf(texts.get(0)))
                                                 .lightenerId(),
-                                        SetupFields.thousandths(texts.get(1)),
-                                        SetupFields.hundredths(texts.get(2)),
+                                        FieldValues.thousandths(texts.get(1)),
+                                        FieldValues.hundredths(texts.get(2)),
                                         texts.subList(3, texts.size() - 1))),
                                 title.toLowerCase(Locale.ROOT) + " of " + texts.get(0) + " recorded"))
-                        .orElse(new Outcome.Wrong("done on takes a day of the calendar, such as " + today)),
-                TestMixPanel.ask());
+                        .orElse(new UiEffect.Stay("done on takes a day of the calendar, such as " + today)),
+                after);
     }
 
     private static Optional<LocalDate> date(String text) {

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.KeyAction;
 import stirtide.bar.keys.KeyContext;
@@ -12,34 +13,28 @@ import stirtide.bar.keys.KeyTable;
 import stirtide.bar.model.Inquiry;
 import stirtide.bar.model.UiEffect;
 import stirtide.bar.model.UiState;
-import stirtide.bar.panels.InquiryPanel;
+import stirtide.bar.panels.list.InquiryText;
+import stirtide.bar.panels.list.TextPanel;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.SwatchView;
 
-/** Test swatches of each lightener by strength, time and ratio, and what its pH strips tell. */
-public final class TestMixPanel extends InquiryPanel {
+/** Test swatches of each lightener by strength, time and ratio, and the results of its pH strips. */
+public final class TestMixPanel {
     private TestMixPanel() {}
 
     /** Asks the service and shows what it answers. */
     public static UiEffect ask() {
-        return new UiEffect.AskPlanner(new Inquiry.Ask.Tests(), new TestMixPanel());
+        var panel = new TextPanel(
+                KeyContext.TESTS,
+                () -> "TEST MIXES",
+                state -> InquiryText.lines(state, Inquiry.Answer.Tests.class, tests -> lines(tests.view())),
+                TestMixPanel::press);
+        return new UiEffect.Ask(new Inquiry.Ask.Tests(), panel);
     }
 
-    @Override
-    public KeyContext place() {
-        return KeyContext.TESTS;
-    }
-
-    @Override
-    public String title() {
-        return "TEST MIXES";
-    }
-
-    @Override
-    protected List<String> told(Inquiry.Answer answer, UiState scene) {
-        if (!(answer instanceof Inquiry.Answer.Tests told)) return List.of();
+    private static List<String> lines(SwatchView view) {
         var lines = new ArrayList<String>();
-        for (SwatchView.LightenerCard card : told.view().lighteners()) {
+        for (SwatchView.LightenerCard card : view.lighteners()) {
             lines.add(card.name() + ":");
             if (!card.lifts().isEmpty())
                 lines.add(row("ratio", "developer", "minutes", "lifted", "spread", "swatches"));
@@ -51,7 +46,7 @@ public final class TestMixPanel extends InquiryPanel {
             lines.add("");
         }
         lines.add("What a strip does not tell:");
-        lines.add(told.view().limits());
+        lines.add(view.limits());
         return lines;
     }
 
@@ -75,16 +70,18 @@ public final class TestMixPanel extends InquiryPanel {
         return String.format(Locale.ROOT, "  %-8s %-17s %7s %8s %8s %9s", ratio, developer, minutes, lift, spread, n);
     }
 
-    @Override
-    public UiEffect press(Key key, boolean machine, UiState scene) {
+    private static Optional<UiEffect> press(Key key, boolean machine, UiState state) {
         KeyAction action =
-                KeyTable.action(place(), key, scene.mayWrite(), false).orElse(KeyAction.ERASE);
+                KeyTable.action(KeyContext.TESTS, key, state.mayWrite(), false).orElse(KeyAction.ERASE);
         boolean records = action == KeyAction.SWATCH || action == KeyAction.STRIP;
-        if (!records || machine) return super.press(key, machine, scene);
-        if (!(answer(scene).orElse(null) instanceof Inquiry.Answer.Tests told)
-                || scene.view().isEmpty()) return new UiEffect.Stay();
-        if (told.view().lighteners().isEmpty()) return new UiEffect.Say("no lightener is set up yet");
-        var forms = new TestMixForms(told.view(), scene.view().get().date());
+        return records && !machine ? Optional.of(record(action, state)) : Optional.empty();
+    }
+
+    private static UiEffect record(KeyAction action, UiState state) {
+        if (!(InquiryText.answer(state).orElse(null) instanceof Inquiry.Answer.Tests tests)
+                || state.view().isEmpty()) return new UiEffect.Stay();
+        if (tests.view().lighteners().isEmpty()) return new UiEffect.Notify("no lightener is set up yet");
+        var forms = new TestMixForms(tests.view(), state.view().get().date(), ask());
         return new UiEffect.Open(action == KeyAction.SWATCH ? forms.swatch() : forms.strip());
     }
 }

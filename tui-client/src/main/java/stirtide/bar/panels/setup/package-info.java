@@ -1,4 +1,4 @@
-/** What is in force on a day, as rows to look at and forms to change it. */
+/** Forms that change the setup in force, the shelf and planned grams, and the records of test mixes. */
 @NullMarked
 package stirtide.bar.panels.setup;
 

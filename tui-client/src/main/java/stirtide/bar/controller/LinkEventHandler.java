@@ -1,0 +1,80 @@
+package stirtide.bar.controller;
+
+import java.util.Optional;
+import stirtide.bar.keys.KeyContext;
+import stirtide.bar.link.LinkEvent;
+import stirtide.bar.model.UiEffect;
+import stirtide.events.command.DayCommand;
+import stirtide.events.view.DayView;
+
+/** What a message of the connection to the service changes. */
+final class LinkEventHandler {
+    private final UiModel model;
+    private final EffectRunner effects;
+
+    LinkEventHandler(UiModel model, EffectRunner effects) {
+        this.model = model;
+        this.effects = effects;
+    }
+
+    void hear(LinkEvent event, long nanos) {
+        if (event instanceof LinkEvent.Seen seen) see(seen.view(), nanos);
+        else if (event instanceof LinkEvent.Remembered old) remember(old.view(), nanos);
+        else if (event instanceof LinkEvent.Heard) model.link.heard(nanos);
+        else if (event instanceof LinkEvent.Cut lost) model.link.cut(lost.why());
+        else if (event instanceof LinkEvent.Clock told) model.clock.told(told, model.link.everHeard(), nanos);
+        else if (event instanceof LinkEvent.Waiting waiting) model.link.waiting(waiting.entries());
+        else if (event instanceof LinkEvent.Taken taken) taken(taken, nanos);
+        else if (event instanceof LinkEvent.Refused refused) refused(refused, nanos);
+        else if (event instanceof LinkEvent.InForce told) model.pages = model.setup.told(model.pages, told.setup());
+        else if (event instanceof LinkEvent.Past past) model.pages = model.pages.withPast(past.days());
+        else if (event instanceof LinkEvent.Advised said)
+            model.panel.ifPresent(open -> open.hear(said.advice(), said.poured()));
+        else if (event instanceof LinkEvent.Tried told) model.pages = model.pages.with(told.advice());
+        else if (event instanceof LinkEvent.SignOn signOn) signOn(signOn, nanos);
+        else if (event instanceof LinkEvent.Trouble trouble) model.notices.add(trouble.words(), true);
+        else throw new IllegalStateException("no rule for " + event);
+    }
+
+    private void see(DayView newer, long nanos) {
+        model.link.heard(nanos);
+        model.view = Optional.of(newer);
+        model.pages = model.pages.seen(newer);
+        model.clock.seen(newer, nanos);
+        model.lookAtAlarms(nanos);
+        if (model.pages.page() == KeyContext.SETUP) model.setup.look(newer.revision());
+        model.lastMove.seen(newer).ifPresent(words -> model.notices.add(words, true));
+    }
+
+    private void remember(DayView old, long nanos) {
+        if (model.view.isPresent()) return;
+        model.view = Optional.of(old);
+        model.clock.remembered(old, nanos);
+    }
+
+    private void signOn(LinkEvent.SignOn event, long nanos) {
+        if (event instanceof LinkEvent.SignOn.Refused refused)
+            model.panel.ifPresent(open -> open.signOnRefused(refused.sentence(), refused.waitSeconds(), nanos));
+        // What is half typed belongs to who has left.
+        boolean ended = event instanceof LinkEvent.SignOn.Ended;
+        if (ended) model.panel = Optional.empty();
+        model.signOn.hear(event, model.state(nanos)).ifPresent(words -> model.notices.add(words, ended));
+    }
+
+    private boolean answeredInPanel(DayCommand command, Optional<String> refusal, long nanos) {
+        Optional<UiEffect> wanted = model.panel.flatMap(open -> open.answered(command, refusal));
+        wanted.ifPresent(effect -> effects.run(effect, nanos));
+        return wanted.isPresent();
+    }
+
+    private void taken(LinkEvent.Taken taken, long nanos) {
+        answeredInPanel(taken.command(), Optional.empty(), nanos);
+        model.notices.taken(taken);
+    }
+
+    private void refused(LinkEvent.Refused refused, long nanos) {
+        boolean shown = answeredInPanel(refused.command(), Optional.of(refused.sentence()), nanos);
+        if (!shown || model.panel.isEmpty())
+            model.notices.add("NOT TAKEN  " + refused.words() + ": " + refused.sentence(), true);
+    }
+}

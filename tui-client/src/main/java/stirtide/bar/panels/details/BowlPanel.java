@@ -1,0 +1,155 @@
+package stirtide.bar.panels.details;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import stirtide.bar.model.Panel;
+import stirtide.bar.model.UiState;
+import stirtide.bar.panels.list.TextPanel;
+import stirtide.bar.text.BatchText;
+import stirtide.bar.text.BowlText;
+import stirtide.bar.text.ClientTestText;
+import stirtide.bar.text.CodeText;
+import stirtide.bar.text.TimeText;
+import stirtide.bar.text.WeightText;
+import stirtide.events.formula.DeveloperPart;
+import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlannedBowl;
+import stirtide.events.view.DayView;
+
+/** One bowl in full: cautions first, then times and weights, then why its client waits. */
+public final class BowlPanel {
+    private static final int MINUTE_MILLIS = 60_000;
+
+    private BowlPanel() {}
+
+    /** Shows a bowl of the queue or a live one. */
+    public static Panel of(String bowl) {
+        return new TextPanel("BOWL " + bowl, state -> lines(bowl, state));
+    }
+
+    static List<String> lines(String bowl, UiState state) {
+        if (state.view().isEmpty()) return List.of();
+        DayView view = state.view().get();
+        for (DayView.QueuedBowl row : view.queue()) if (row.bowl().bowl().equals(bowl)) return queued(row, view, state);
+        for (DayView.LiveBowl row : view.live()) if (row.bowl().equals(bowl)) return live(row, view, state);
+        return List.of("this bowl is no longer in the queue or live");
+    }
+
+    private static List<String> queued(DayView.QueuedBowl row, DayView view, UiState state) {
+        PlannedBowl planned = row.bowl();
+        var lines = new ArrayList<String>();
+        if (!row.cautions().isEmpty()) {
+            lines.add("First bowl of " + row.lightenerName() + " today, read the maker's directions:");
+            lines.addAll(row.cautions());
+            lines.add("");
+        }
+        List<DayView.TestCard> tests = ClientTestText.open(view, planned.service());
+        if (!tests.isEmpty()) {
+            lines.add(ClientTestText.shortly(view, planned.service()) + ":");
+            tests.forEach(test -> lines.add(test.sentence()));
+            lines.add("");
+        }
+        lines.add("For chair " + planned.chair() + " " + row.clientRef() + ":");
+        lines.add(String.join(", ", planned.zones()));
+        lines.add("mix " + at(planned.mixStart(), state) + " to " + at(planned.mixEnd(), state) + ", used "
+                + at(planned.neededFrom(), state) + " to " + at(planned.neededTo(), state) + ", life ends "
+                + at(planned.lifeEnds(), state));
+        lines.add(
+                planned.personId().map(person -> state.name(person) + " mixes").orElse("the stylist mixes")
+                        + ", scale: " + planned.scaleId() + ", bowl size: " + planned.bowlSizeId());
+        lines.add("");
+        row.batch().ifPresent(batch -> {
+            lines.add("One mix, two bowls: " + BatchText.bowls(batch) + ", " + BatchText.chairs(batch));
+            lines.add("together " + BatchText.weights(batch));
+            lines.add("then divide by weight: " + BatchText.shares(batch) + "; both live from the start of the mix");
+            lines.add("m asks whether to mix both or this bowl alone; alone it is:");
+            lines.add("");
+        });
+        lines.addAll(weights(row));
+        lines.addAll(waits(planned, view));
+        return lines;
+    }
+
+    private static List<String> weights(DayView.QueuedBowl row) {
+        var lines = new ArrayList<String>();
+        var formula = row.bowl().formula();
+        lines.add("To weigh:");
+        lines.add(WeightText.grams(formula.lightenerMilligrams()) + " g  " + row.lightenerName());
+        List<DeveloperPart> parts = formula.developerParts();
+        for (int i = 0; i < parts.size(); i++) {
+            lines.add(WeightText.grams(parts.get(i).milligrams()) + " g  "
+                    + WeightText.liquid(
+                            row.partStrengthsHundredths().get(i),
+                            row.partNames().get(i)));
+        }
+        lines.add("ratio " + WeightText.ratio(formula.wantedRatioThousandths()) + ", directions "
+                + WeightText.ratio(formula.lowestRatioThousandths()) + " to "
+                + WeightText.ratio(formula.highestRatioThousandths()) + ", liquids together "
+                + WeightText.percent(formula.strengthHundredths()));
+        lines.add("makes " + WeightText.grams(formula.totalMilligrams()) + " g: "
+                + WeightText.grams(row.bowl().neededMilligrams()) + " g for the hair, "
+                + WeightText.grams(row.bowl().residueMilligrams()) + " g stay on bowl and brush");
+        lines.add("this scale errs: the true ratio is " + WeightText.ratio(formula.worstLowRatioThousandths()) + " to "
+                + WeightText.ratio(formula.worstHighRatioThousandths()));
+        if (!row.allowances().isEmpty()) {
+            lines.add("");
+            lines.add("Why so many grams:");
+            lines.addAll(row.allowances());
+        }
+        return lines;
+    }
+
+    private static List<String> waits(PlannedBowl planned, DayView view) {
+        var lines = new ArrayList<String>();
+        for (Plan.WaitReason wait : view.waits()) {
+            if (wait.services().contains(planned.service())) lines.add(wait.sentence());
+        }
+        for (Plan.PlanNote note : view.notes()) {
+            if (note.service() == planned.service()) lines.add(note.sentence());
+        }
+        view.planTotals().stream()
+                .flatMap(totals -> totals.bowlReasons().stream())
+                .filter(reason -> reason.concerns(planned))
+                .forEach(reason -> lines.add(reason.sentence()));
+        if (planned.waitMinutes() > 0) lines.add(0, "the client waits " + planned.waitMinutes() + " min for it");
+        if (lines.isEmpty()) return lines;
+        lines.add(0, "Why:");
+        lines.add(0, "");
+        return lines;
+    }
+
+    private static List<String> live(DayView.LiveBowl row, DayView view, UiState state) {
+        var lines = new ArrayList<String>();
+        long minutes = (state.now().toEpochMilli() - row.mixStart().toEpochMilli()) / MINUTE_MILLIS;
+        lines.add("At chair " + row.chair() + " " + row.clientRef() + ", " + CodeText.words(row.stage()) + ":");
+        lines.add(String.join(", ", BowlText.zones(row, view)));
+        lines.add("begun " + at(row.mixStart(), state) + " by " + row.personName() + ", " + minutes
+                + " min ago; life of " + row.lifeMinutes() + " min ends " + at(row.lifeEnds(), state));
+        row.neededUntil().ifPresent(until -> lines.add("needed until " + at(until, state)));
+        lines.add("");
+        row.batch().ifPresent(batch -> {
+            lines.add("One mix with bowl " + BatchText.other(batch, row.bowl())
+                    + (batch.divided() ? ", divided" : ", not divided yet") + ": " + BatchText.weights(batch));
+            lines.add("planned: " + BatchText.shares(batch));
+        });
+        lines.add("Planned and weighed:");
+        lines.add("planned " + WeightText.grams(row.planned().lightenerMilligrams()) + " g "
+                + row.planned().lightenerName());
+        for (DayView.PartCard part : row.planned().parts()) {
+            lines.add("planned " + WeightText.grams(part.milligrams()) + " g "
+                    + WeightText.liquid(part.strengthHundredths(), part.name()));
+        }
+        lines.add(row.weighed()
+                .map(weighed -> "weighed " + WeightText.grams(weighed.lightenerMilligrams()) + " + "
+                        + WeightText.grams(weighed.developerMilligrams()) + " g, ratio "
+                        + WeightText.ratio(weighed.ratioThousandths())
+                        + (weighed.insideDirections() ? ", inside the directions" : ", OUTSIDE THE DIRECTIONS"))
+                .orElse("not weighed yet"));
+        return lines;
+    }
+
+    private static String at(Instant instant, UiState state) {
+        return TimeText.minute(instant, state.zone());
+    }
+}

@@ -1,0 +1,51 @@
+package stirtide.bar.panels.planner;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stirtide.bar.text.BowlText;
+import stirtide.bar.text.TimeText;
+import stirtide.bar.text.WeightText;
+import stirtide.events.plan.MoveAdvice;
+import stirtide.events.plan.PlanFigures;
+
+/** Advice of the planner as text. */
+final class AdviceText {
+    private static final long NANOS_TO_SECONDS = 1_000_000_000L;
+
+    private AdviceText() {}
+
+    /** What is shown while the planner works. */
+    static String triedSince(long askedNanos, long nowNanos) {
+        return "the planner tries it, " + Math.max(0, (nowNanos - askedNanos) / NANOS_TO_SECONDS)
+                + " s so far; nothing is changed by it";
+    }
+
+    /** Moves of one service first, then of two, each kind in the planner's order. */
+    static List<MoveAdvice.MoveEffect> ranked(MoveAdvice advice) {
+        return Stream.concat(advice.singles().stream(), advice.pairs().stream()).toList();
+    }
+
+    static String figures(PlanFigures figures) {
+        return "clients wait " + figures.waitMinutes() + " min, "
+                + WeightText.wholeGrams(figures.notAppliedMilligrams()) + " g not applied, "
+                + BowlText.count(figures.bowlCount());
+    }
+
+    /** What was left out on a large day; nothing on any other. */
+    static String untried(MoveAdvice advice) {
+        if (advice.untried() == 0) return "";
+        return advice.untried() + (advice.untried() == 1 ? " service" : " services")
+                + " not tried, far from who waits: the day is large";
+    }
+
+    static String moves(MoveAdvice.MoveEffect effect, ZoneId zone) {
+        return effect.moves().stream().map(move -> move(move, zone)).collect(Collectors.joining(", "));
+    }
+
+    static String move(MoveAdvice.ServiceMove move, ZoneId zone) {
+        return "service " + move.service() + " from " + TimeText.minute(move.from(), zone) + " to "
+                + TimeText.minute(move.to(), zone);
+    }
+}
