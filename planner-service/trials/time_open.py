@@ -59,7 +59,7 @@ def main():
         print(f"     {events.strip()} events in {days} days, {os.path.getsize(os.path.join(data, 'log.db')) / 2**20:.0f} MiB")
     place = harness.folder()
     service, empty = serving(data, given.nice), serving(os.path.join(place, "empty"), given.nice)
-    kept = os.path.join(data, "closed-days")
+    kept = os.path.join(data, "closed-days.db")
     if os.path.exists(kept):
         os.remove(kept)
     first = service.start()
@@ -84,7 +84,7 @@ def main():
     close(service, f"quay-house/{next_day}")
     harness.check("all days known", len(names) >= days, f"{len(names)} of {days}")
     harness.check("next day opened, learning from all", status == 201, f"{status} in {opened:.2f} s")
-    print(f"     start that reads every day: {first:.1f} s; closed-days {os.path.getsize(kept) / 2**20:.1f} MiB")
+    print(f"     start that reads every day: {first:.1f} s; closed-days.db {os.path.getsize(kept) / 2**20:.1f} MiB")
     print(f"     start on an empty folder: {told(bare)}")
     print(f"     start with the next day open: {told(beside)}")
     harness.check("start", middle(full, 0) < 1, f"{told(full)}, {harness.load()}{', nice ' + given.nice if given.nice else ''}, "

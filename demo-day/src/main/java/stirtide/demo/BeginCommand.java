@@ -11,7 +11,7 @@ import stirtide.demo.live.StartProgress;
 import stirtide.events.view.DayView;
 import stirtide.planner.service.PlannerService;
 import stirtide.planner.service.Settings;
-import stirtide.planner.service.StartFailure;
+import stirtide.planner.cli.CommandException;
 
 /** {@code begin FOLDER [-- TERMINAL OPTIONS]}: service and terminal for a salon of one's own, from an empty folder on. */
 public final class BeginCommand {
@@ -62,7 +62,7 @@ public final class BeginCommand {
     private static PlannerService start(Path folder) {
         try {
             return PlannerService.start(Settings.inProcess(folder.resolve("log")));
-        } catch (StartFailure failure) {
+        } catch (CommandException failure) {
             throw new CommandFailure(CommandFailure.UNAVAILABLE, String.valueOf(failure.getMessage()));
         }
     }

@@ -19,7 +19,7 @@ import stirtide.events.setup.DaySetup;
 import stirtide.planner.salonfiles.FolderResult;
 import stirtide.planner.service.PlannerService;
 import stirtide.planner.service.Settings;
-import stirtide.planner.service.StartFailure;
+import stirtide.planner.cli.CommandException;
 
 /** The service in this process, on a log in a temporary folder and a driven clock, with the day of a folder opened. */
 public final class DemoService implements AutoCloseable {
@@ -54,7 +54,7 @@ public final class DemoService implements AutoCloseable {
             beforePlanning.run();
             demo.open();
             return demo;
-        } catch (StartFailure failure) {
+        } catch (CommandException failure) {
             folder.close();
             throw new CommandFailure(CommandFailure.UNAVAILABLE, String.valueOf(failure.getMessage()));
         }

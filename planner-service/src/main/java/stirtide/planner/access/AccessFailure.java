@@ -1,6 +1,6 @@
 package stirtide.planner.access;
 
-/** The files of who may come in cannot be read or written; the message is for the operator. */
+/** The access files cannot be read or written; the message is for the operator. */
 public final class AccessFailure extends RuntimeException {
     private static final long serialVersionUID = 1L;
 

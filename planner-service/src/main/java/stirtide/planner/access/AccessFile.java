@@ -18,7 +18,7 @@ import java.util.function.UnaryOperator;
 import stirtide.events.json.ContractJson;
 
 /**
- * The files of who may come in, beside the log: {@code access.json}, written by commands and read by the service, and
+ * The access files beside the log: {@code access.json}, written by commands and read by the service, and
  * {@code access-used.json}, written by the service only.
  */
 public final class AccessFile {
@@ -41,7 +41,7 @@ public final class AccessFile {
     public record Made(String token, AccessList.Token kept) {}
 
     /**
-     * Who may come in; nobody was given anything when there is no file.
+     * The tokens and codes that were given; none when there is no file.
      *
      * @throws AccessFailure when the file cannot be read as one
      */

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Everybody who may come in, as the file keeps it. No secret stands in it, only digests.
+ * The tokens and codes that were given, as the file keeps them. It holds digests only, no secrets.
  *
  * @param tokens all tokens ever made, revoked ones too
  * @param people who may sign on at a terminal with a code
  */
 public record AccessList(List<Token> tokens, List<Person> people) {
-    /** Nobody was given anything yet: the service is open to its own machine. */
+    /** No token or code was given yet: the service is open to its own machine. */
     public static final AccessList EMPTY = new AccessList(List.of(), List.of());
 
     /**
@@ -38,7 +38,7 @@ public record AccessList(List<Token> tokens, List<Person> people) {
             Optional<Instant> revoked) {}
 
     /**
-     * Somebody with a code.
+     * A person with a sign-on code.
      *
      * @param personId who
      * @param role assistant, colorist or manager
@@ -62,13 +62,13 @@ public record AccessList(List<Token> tokens, List<Person> people) {
         people = List.copyOf(people);
     }
 
-    /** Whether nobody was ever given anything. */
-    public boolean nobody() {
+    /** Whether no token or code was ever given. */
+    public boolean hasNoGrants() {
         return tokens.isEmpty() && people.isEmpty();
     }
 
-    /** Whether somebody can come in at an instant. */
-    public boolean letsAnybodyIn(Instant now) {
+    /** Whether any token is valid at an instant. */
+    public boolean hasValidToken(Instant now) {
         return tokens.stream()
                 .anyMatch(token -> token.revoked().isEmpty() && token.expires().isAfter(now));
     }

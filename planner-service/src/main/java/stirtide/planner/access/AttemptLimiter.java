@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.Map;
 
-/** Counts wrong codes for each name and locks it for a while. Holds known names only, so it cannot grow. */
+/** Counts wrong codes for each name and locks the name for a while. Holds known names only, so it cannot grow. */
 final class AttemptLimiter {
     private static final Duration SHORTEST = Duration.ofMinutes(1);
     private static final Duration LONGEST = Duration.ofMinutes(15);

@@ -10,7 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Lets callers in. Confined to one thread, except where it says otherwise. */
+/** Authenticates callers by token or sign-on. Confined to one thread, except where it says otherwise. */
 public final class Authenticator {
     private static final Pattern BEARER =
             Pattern.compile("(?i:Bearer) +((?:stir_([0-9a-f]{12})_|stis_)[A-Za-z0-9_-]{43})");
@@ -40,35 +40,14 @@ public final class Authenticator {
         used.putAll(file.lastUses());
     }
 
-    /** What the gate says. */
-    public sealed interface Verdict {
-        /** Somebody known. */
-        record Known(Caller caller) implements Verdict {}
-
-        /** Nobody known; code and sentence say why. */
-        record Unknown(String code, String sentence) implements Verdict {}
-    }
-
-    /** Answer to a code. */
-    public sealed interface SignOnAnswer {
-        /** Welcome; the token is good until then. */
-        record Welcome(String token, Caller caller) implements SignOnAnswer {}
-
-        /** Person or code is wrong. */
-        record Wrong(String sentence) implements SignOnAnswer {}
-
-        /** Too many wrong codes; try again after that long. */
-        record Locked(Duration waiting) implements SignOnAnswer {}
-    }
-
-    /** Whether everybody at this machine may do everything, because no token was ever made. */
+    /** Whether the service is open: no token or code was ever given, so every caller of this machine may do everything. */
     public boolean open() {
-        return list.nobody();
+        return list.hasNoGrants();
     }
 
-    /** Looks at the header of a request. */
-    public Verdict check(@Nullable String authorization) {
-        if (open()) return new Verdict.Known(Caller.LOCAL);
+    /** Authenticates the sender of a request by its header. */
+    public AuthenticationResult check(@Nullable String authorization) {
+        if (open()) return new AuthenticationResult.Known(Caller.LOCAL);
         if (authorization == null)
             return unknown("TOKEN_NEEDED", "this service asks who you are: send Authorization: Bearer and a token");
         Matcher bearer = BEARER.matcher(authorization);
@@ -77,11 +56,11 @@ public final class Authenticator {
         return bearer.group(2) == null ? signedOn(bearer.group(1)) : token(bearer.group(1), bearer.group(2));
     }
 
-    private static Verdict unknown(String code, String sentence) {
-        return new Verdict.Unknown(code, sentence);
+    private static AuthenticationResult unknown(String code, String sentence) {
+        return new AuthenticationResult.Unknown(code, sentence);
     }
 
-    private Verdict token(String whole, String tokenId) {
+    private AuthenticationResult token(String whole, String tokenId) {
         Optional<AccessList.Token> known = list.token(tokenId);
         String digest = Secrets.sha256(whole);
         if (known.isEmpty() || !Secrets.same(digest, known.get().sha256()))
@@ -91,7 +70,7 @@ public final class Authenticator {
         if (!known.get().expires().isAfter(clock.instant()))
             return unknown("TOKEN_EXPIRED", "this token ended at " + known.get().expires() + "; ask for a new one");
         use(tokenId);
-        return new Verdict.Known(caller(known.get()));
+        return new AuthenticationResult.Known(caller(known.get()));
     }
 
     private static Caller caller(AccessList.Token token) {
@@ -112,14 +91,14 @@ public final class Authenticator {
         usedChanged = true;
     }
 
-    private Verdict signedOn(String token) {
+    private AuthenticationResult signedOn(String token) {
         return signOns.find(token)
                 .filter(this::stillGood)
-                .<Verdict>map(Verdict.Known::new)
+                .<AuthenticationResult>map(AuthenticationResult.Known::new)
                 .orElseGet(() -> unknown("SIGN_ON_ENDED", "this sign-on has ended; sign on again"));
     }
 
-    /** Whether a caller that came in before would still come in now. */
+    /** Whether a caller that was authenticated before still is. */
     public boolean stillGood(Caller caller) {
         if (caller.role().isEmpty()) return open();
         Instant now = clock.instant();
@@ -139,7 +118,7 @@ public final class Authenticator {
                 .isPresent();
     }
 
-    /** A code to be looked at off this thread, because that is slow on purpose; empty with the wait when locked. */
+    /** Begins an attempt; its code is checked on another thread, because that is slow on purpose, unless it has to wait. */
     public CodeAttempt tryCode(Caller terminal, String personId, String code) {
         Instant now = clock.instant();
         Duration wait = terminals.lockedFor(terminal.key(), now);
@@ -157,13 +136,13 @@ public final class Authenticator {
         return new CodeAttempt(terminal, person, code, wait);
     }
 
-    /** Lets a person in whose code was looked at. */
-    public SignOnAnswer signOn(CodeAttempt tried, boolean right) {
-        if (!tried.waiting().isZero()) return new SignOnAnswer.Locked(tried.waiting());
+    /** Ends an attempt whose code was checked. */
+    public SignOnResult signOn(CodeAttempt tried, boolean right) {
+        if (!tried.waiting().isZero()) return new SignOnResult.Locked(tried.waiting());
         if (!right || tried.person().isEmpty()) {
             Duration locked = terminals.lockedFor(tried.terminal().key(), clock.instant());
             String then = locked.isZero() ? "" : "; this terminal waits " + locked.toSeconds() + " seconds now";
-            return new SignOnAnswer.Wrong("person or code is wrong" + then);
+            return new SignOnResult.Wrong("person or code is wrong" + then);
         }
         terminals.forget(tried.terminal().key());
         people.forget(tried.person().get().personId());
@@ -189,9 +168,9 @@ public final class Authenticator {
         return stamp;
     }
 
-    /** Puts what was read in force. An access list that was given once is never taken for an open service again. */
+    /** Puts what was read in force. A service that once had tokens or codes is never opened again. */
     public void renew(Reading reading) {
-        if (reading.list().nobody() && !list.nobody()) return;
+        if (reading.list().hasNoGrants() && !list.hasNoGrants()) return;
         stamp = reading.stamp();
         list = reading.list();
     }

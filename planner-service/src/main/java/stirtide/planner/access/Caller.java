@@ -4,10 +4,10 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * Whoever sends a request.
+ * The sender of a request.
  *
  * @param key id of the token or of the sign-on, empty text for the open service of one machine
- * @param role what the caller may do; empty for the open service, where everybody may do everything
+ * @param role what the caller may do; empty for the open service, where every caller may do everything
  * @param actor who acts: person id, or name of the terminal or program
  * @param salonId the only salon the caller sees, empty for all of the service
  * @param expires when the token or the sign-on ends, empty for the open service
@@ -20,7 +20,7 @@ public record Caller(
         Optional<String> salonId,
         Optional<Instant> expires,
         Optional<String> terminal) {
-    /** Anybody at a machine whose service has no tokens. */
+    /** A caller of a service without tokens, on its own machine, or of its administration socket. */
     public static final Caller LOCAL =
             new Caller("", Optional.empty(), "", Optional.empty(), Optional.empty(), Optional.empty());
 
@@ -29,7 +29,7 @@ public record Caller(
         return salonId.isEmpty() || salonId.get().equals(salon);
     }
 
-    /** Whether the caller may be told who a client is. */
+    /** Whether client references are disclosed to the caller. */
     public boolean seesClients() {
         return role.isEmpty() || role.get() != Role.SERVICE;
     }

@@ -12,11 +12,11 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * The table of rights: roles by operation of the contract and by command. What stands in neither is allowed to nobody;
- * docs/access.md shows the same table to people.
+ * The table of rights: roles by operation of the contract and by command. What stands in neither is allowed to no role;
+ * docs/access.md shows the same table.
  */
 public final class Rights {
-    private static final Set<Role> EVERYBODY = EnumSet.allOf(Role.class);
+    private static final Set<Role> ALL = EnumSet.allOf(Role.class);
     private static final Set<Role> PEOPLE = EnumSet.of(ASSISTANT, COLORIST, MANAGER);
     private static final Set<Role> SIGNED_ON = EnumSet.of(ASSISTANT, COLORIST, MANAGER, SERVICE);
     private static final Set<Role> LEADERS = EnumSet.of(COLORIST, MANAGER);
@@ -24,67 +24,39 @@ public final class Rights {
     private static final Set<Role> MANAGER_AND_SERVICE = EnumSet.of(MANAGER, SERVICE);
     private static final Set<Role> MANAGER_ONLY = EnumSet.of(MANAGER);
 
-    private static final Map<String, Set<Role>> OPERATIONS = new TreeMap<>(Map.ofEntries(
-            Map.entry("listDays", EVERYBODY),
-            Map.entry("openDay", MANAGER_AND_SERVICE),
-            Map.entry("showDay", EVERYBODY),
-            Map.entry("showSetup", SIGNED_ON),
-            Map.entry("sendCommand", SIGNED_ON),
-            Map.entry("followDay", EVERYBODY),
-            Map.entry("readEvents", LEADERS_AND_SERVICE),
-            Map.entry("nextPour", EVERYBODY),
-            Map.entry("showGrams", LEADERS),
-            Map.entry("showSwatches", PEOPLE),
-            Map.entry("showVisits", PEOPLE),
-            Map.entry("tryMoves", LEADERS),
-            Map.entry("tryMove", LEADERS),
-            Map.entry("tryWalkIn", PEOPLE),
-            Map.entry("tryExtraAssistant", LEADERS),
-            Map.entry("showClock", EVERYBODY),
-            Map.entry("setClockRate", MANAGER_AND_SERVICE),
-            Map.entry("advanceClock", MANAGER_AND_SERVICE),
-            Map.entry("exportClient", MANAGER_ONLY),
-            Map.entry("eraseClient", MANAGER_ONLY),
-            Map.entry("showSignOn", EVERYBODY),
-            Map.entry("signOn", EnumSet.of(TERMINAL)),
-            Map.entry("signOff", PEOPLE)));
+    private static final Map<String, Set<Role>> OPERATIONS = new TreeMap<>();
+    private static final Map<String, Set<Role>> COMMANDS = new TreeMap<>();
 
-    private static final Map<String, Set<Role>> COMMANDS = new TreeMap<>(Map.ofEntries(
-            Map.entry("OpenDay", MANAGER_AND_SERVICE),
-            Map.entry("BookService", SIGNED_ON),
-            Map.entry("MoveService", LEADERS_AND_SERVICE),
-            Map.entry("CancelService", LEADERS_AND_SERVICE),
-            Map.entry("StartService", PEOPLE),
-            Map.entry("FinishZone", PEOPLE),
-            Map.entry("RinseSection", PEOPLE),
-            Map.entry("BeginBowl", PEOPLE),
-            Map.entry("WeighBowl", PEOPLE),
-            Map.entry("HandOverBowl", PEOPLE),
-            Map.entry("FinishBowl", PEOPLE),
-            Map.entry("BinBowl", PEOPLE),
-            Map.entry("BeginBatch", PEOPLE),
-            Map.entry("WeighBatch", PEOPLE),
-            Map.entry("DivideBatch", PEOPLE),
-            Map.entry("BinBatch", PEOPLE),
-            Map.entry("ChangeShift", LEADERS),
-            Map.entry("ChangeSetup", MANAGER_ONLY),
-            Map.entry("PinAllowance", LEADERS),
-            Map.entry("ResetAllowance", LEADERS),
-            Map.entry("CountStock", PEOPLE),
-            Map.entry("ReceiveGoods", PEOPLE),
-            Map.entry("RecordTest", PEOPLE),
-            Map.entry("RepeatFormula", LEADERS),
-            Map.entry("RecordLevels", PEOPLE),
-            Map.entry("RecordSwatch", PEOPLE),
-            Map.entry("RecordStrip", PEOPLE),
-            Map.entry("SetAllowanceFraction", MANAGER_ONLY),
-            Map.entry("TakeBack", PEOPLE),
-            Map.entry("AcknowledgeAlarm", PEOPLE),
-            Map.entry("CloseDay", LEADERS)));
+    static {
+        allow(OPERATIONS, ALL, "listDays", "showDay", "followDay", "nextPour", "showClock", "showSignOn");
+        allow(OPERATIONS, SIGNED_ON, "showSetup", "sendCommand");
+        allow(OPERATIONS, PEOPLE, "showSwatches", "showVisits", "tryWalkIn", "signOff");
+        allow(OPERATIONS, LEADERS_AND_SERVICE, "readEvents");
+        allow(OPERATIONS, LEADERS, "showGrams", "tryMoves", "tryMove", "tryExtraAssistant");
+        allow(OPERATIONS, MANAGER_AND_SERVICE, "openDay", "setClockRate", "advanceClock");
+        allow(OPERATIONS, MANAGER_ONLY, "exportClient", "eraseClient");
+        allow(OPERATIONS, EnumSet.of(TERMINAL), "signOn");
+
+        allow(COMMANDS, SIGNED_ON, "BookService");
+        allow(COMMANDS, PEOPLE, "StartService", "FinishZone", "RinseSection");
+        allow(COMMANDS, PEOPLE, "BeginBowl", "WeighBowl", "HandOverBowl", "FinishBowl", "BinBowl");
+        allow(COMMANDS, PEOPLE, "BeginBatch", "WeighBatch", "DivideBatch", "BinBatch");
+        allow(COMMANDS, PEOPLE, "CountStock", "ReceiveGoods");
+        allow(COMMANDS, PEOPLE, "RecordTest", "RecordLevels", "RecordSwatch", "RecordStrip");
+        allow(COMMANDS, PEOPLE, "TakeBack", "AcknowledgeAlarm");
+        allow(COMMANDS, LEADERS_AND_SERVICE, "MoveService", "CancelService");
+        allow(COMMANDS, LEADERS, "ChangeShift", "PinAllowance", "ResetAllowance", "RepeatFormula", "CloseDay");
+        allow(COMMANDS, MANAGER_AND_SERVICE, "OpenDay");
+        allow(COMMANDS, MANAGER_ONLY, "ChangeSetup", "SetAllowanceFraction");
+    }
 
     private Rights() {}
 
-    /** Whether a role may ask for an operation, by its id in the contract. */
+    private static void allow(Map<String, Set<Role>> table, Set<Role> roles, String... names) {
+        for (String name : names) table.put(name, roles);
+    }
+
+    /** Whether a role may call an operation, by its id in the contract. */
     public static boolean operation(Role role, String operationId) {
         return OPERATIONS.getOrDefault(operationId, Set.of()).contains(role);
     }

@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /** What a caller may be. */
 public enum Role {
-    /** A screen at which nobody has signed on: it shows the day and changes nothing. */
+    /** A screen without a signed-on person: it shows the day and changes nothing. */
     TERMINAL,
     /** Works at the bar. */
     ASSISTANT,

@@ -40,7 +40,7 @@ final class Secrets {
         return bytes;
     }
 
-    /** A digest without salt is enough for 256 random bits: nobody can try them. */
+    /** A digest without salt is enough for 256 random bits: they cannot be guessed. */
     static String sha256(String token) {
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(token.getBytes(StandardCharsets.UTF_8));

@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** Who is signed on where: one person at each terminal at a time. Held in memory only; a restart ends them all. */
+/** The sign-ons in force: one person at each terminal at a time. Held in memory only; a restart ends them all. */
 final class SignOnSessions {
     private static final Duration LONGEST = Duration.ofHours(10);
 
@@ -14,7 +14,7 @@ final class SignOnSessions {
 
     private record SignOn(String sha256, Caller caller) {}
 
-    Authenticator.SignOnAnswer begin(Caller terminal, AccessList.Person person, Instant now) {
+    SignOnResult begin(Caller terminal, AccessList.Person person, Instant now) {
         String token = "stis_" + Secrets.token();
         String digest = Secrets.sha256(token);
         Caller caller = new Caller(
@@ -25,7 +25,7 @@ final class SignOnSessions {
                 Optional.of(earliest(now.plus(LONGEST), person.expires(), terminal.expires())),
                 Optional.of(terminal.actor()));
         byTerminalToken.put(terminal.key(), new SignOn(digest, caller));
-        return new Authenticator.SignOnAnswer.Welcome(token, caller);
+        return new SignOnResult.SignedOn(token, caller);
     }
 
     private static Instant earliest(Instant one, Instant other, Optional<Instant> third) {

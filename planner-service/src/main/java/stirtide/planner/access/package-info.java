@@ -1,6 +1,6 @@
 /**
- * Who may do what: tokens and codes kept hashed in a file, the table of rights, and the gate every request passes. An
- * edge: it reads files and the machine's clock, and knows no HTTP.
+ * Access control: roles and rights, tokens and sign-on codes with their files, authentication of callers, and limits on
+ * wrong codes.
  */
 @NullMarked
 package stirtide.planner.access;

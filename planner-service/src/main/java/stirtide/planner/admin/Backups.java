@@ -1,5 +1,6 @@
 package stirtide.planner.admin;
 
+import stirtide.planner.cli.CommandException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -12,14 +13,16 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
-import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.EventLog.Damage;
+import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.LogFailure;
 import stirtide.planner.eventlog.LogMaintenance;
 import stirtide.planner.eventlog.SqliteEventLog;
+import stirtide.planner.http.AdminServer;
 import stirtide.planner.privacy.ClientKeys;
 
 /** One file that holds a whole log: the log itself and, as its last 64 bytes, the SHA-256 of all before in hex. */
@@ -32,16 +35,15 @@ final class Backups {
     /** Of a running service the service itself copies the log, between its appends; of a stopped one this does. */
     static void backup(Path folder, Path file) throws IOException {
         if (Files.exists(file))
-            throw new CareFailure(CareFailure.NO_PLACE, file + " is there already; name a file that is new");
+            throw new CommandException(CommandException.CANNOT_CREATE, file + " is there already; name a file that is new");
         Path beside = Files.createTempDirectory(parent(file), "backing-up");
         try {
             Path copy = beside.resolve("log.db");
-            Optional<ErrandAnswer> online = AdminClient.ask(folder, new Errand(Errand.BACKUP, copy.toString()));
-            if (online.isPresent()) ClientCommands.Errands.done(online.get());
-            else LogMaintenance.copyTo(folder, copy);
+            if (AdminClient.post(folder, AdminServer.BACKUP, Map.of("file", copy.toString()))
+                    .isEmpty()) LogMaintenance.copyTo(folder, copy);
             List<Damage> damages = LogMaintenance.verify(beside);
             if (!damages.isEmpty())
-                throw new CareFailure(CareFailure.DAMAGED, "the copy does not verify: " + damages.get(0));
+                throw new CommandException(CommandException.LOG_BROKEN, "the copy does not verify: " + damages.get(0));
             Files.write(copy, digest(copy, Files.size(copy)), StandardOpenOption.APPEND, StandardOpenOption.SYNC);
             Files.move(copy, file);
         } finally {
@@ -51,7 +53,7 @@ final class Backups {
 
     private static Path parent(Path path) {
         Path parent = path.toAbsolutePath().getParent();
-        if (parent == null) throw new CareFailure(CareFailure.NO_PLACE, path + " is no place for a file");
+        if (parent == null) throw new CommandException(CommandException.CANNOT_CREATE, path + " is no place for a file");
         return parent;
     }
 
@@ -75,8 +77,8 @@ final class Backups {
             for (String name : List.of("clients.erased", "clients.keys", "log.db"))
                 if (Files.exists(beside.resolve(name))) Files.move(beside.resolve(name), folder.resolve(name));
         } catch (LogFailure unsound) {
-            // Found: tells the places. Without it the log could not even be opened, and its own words name a folder
-            // that goes.
+            // The part after "Found: " names the places. Without it the log could not even be opened, and the message
+            // names a temporary folder.
             String[] words = String.valueOf(unsound.getMessage()).split("Found: ", 2);
             throw damaged(file, words.length == 2 ? words[1] : "it is cut or no log any more");
         } finally {
@@ -87,7 +89,7 @@ final class Backups {
     /** Keys of clients who were erased, by the list or by the log, do not come back. */
     private static void bringKeys(EventLog log, Path from, Path to) throws IOException {
         if (!Files.isRegularFile(from.resolve("clients.keys")))
-            throw new CareFailure(CareFailure.NO_PLACE, from + " holds no clients.keys");
+            throw new CommandException(CommandException.CANNOT_CREATE, from + " holds no clients.keys");
         ClientKeys brought = new ClientKeys(from);
         for (String day : log.days()) forgetErased(log, day, brought);
         ClientKeys.Snapshot kept = brought.snapshot();
@@ -105,8 +107,8 @@ final class Backups {
             }
     }
 
-    private static CareFailure damaged(Path file, String what) {
-        return new CareFailure(CareFailure.DAMAGED, "the backup " + file + " is damaged: " + what);
+    private static CommandException damaged(Path file, String what) {
+        return new CommandException(CommandException.LOG_BROKEN, "the backup " + file + " is damaged: " + what);
     }
 
     private static void remove(Path folder) throws IOException {

@@ -3,77 +3,82 @@ package stirtide.planner.admin;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.ContractJson;
-import stirtide.planner.admin.ErrandAnswer.Outcome;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.day.Evolver;
 import stirtide.planner.day.history.ClientRecords;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.SqliteEventLog;
+import stirtide.planner.http.AdminServer;
+import stirtide.planner.privacy.ClientExport;
 import stirtide.planner.privacy.ClientKeys;
 
-/** Tells what is kept of a client, and forgets: through the service if one runs on the folder, else on its files. */
+/** Exports and erases the data of a client: through the service if one runs on the folder, else on its files. */
+@Command(name = "client", description = "Exports or erases what is kept of a client; the service may be running.")
 final class ClientCommands {
-    private static final String ACCEPTED = """
-            accepted are:
-            client FOLDER export REFERENCE   what is kept of a client, as JSON
-            client FOLDER erase REFERENCE    destroys what says who a client is; cannot be undone
-            REFERENCE as it was booked, or - to read it from standard input
-            """;
+    private static final String REFERENCE = "the client's reference as booked, or - to read it from standard input";
 
-    private final Path folder;
-    private final String reference;
-    private final PrintStream out;
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
 
-    private ClientCommands(Path folder, String reference, PrintStream out) {
-        this.folder = folder;
-        this.reference = reference;
-        this.out = out;
+    @Parameters(paramLabel = "FOLDER", description = "data folder of the service")
+    private Path folder = Path.of("");
+
+    @Command(name = "export", description = "Prints what is kept of a client, as JSON.")
+    void export(@Parameters(paramLabel = "REFERENCE", description = REFERENCE) String word) throws IOException {
+        String reference = reference(word);
+        Optional<String> online = AdminClient.post(folder, AdminServer.EXPORT, Map.of("clientRef", reference));
+        print(online.isPresent() ? online.get() : exportOffline(reference));
     }
 
-    static int run(List<String> words, PrintStream out) throws IOException {
-        if (words.size() != 4) throw new CareFailure(CareFailure.USAGE, ACCEPTED);
-        ClientCommands tasks = new ClientCommands(Path.of(words.get(1)), reference(words.get(3)), out);
-        switch (words.get(2)) {
-            case "export" -> tasks.export();
-            case "erase" -> tasks.erase();
-            default -> throw new CareFailure(CareFailure.USAGE, ACCEPTED);
+    @Command(name = "erase", description = "Destroys what identifies a client; this cannot be undone.")
+    void erase(@Parameters(paramLabel = "REFERENCE", description = REFERENCE) String word) throws IOException {
+        String reference = reference(word);
+        if (AdminClient.post(folder, AdminServer.ERASURE, Map.of("clientRef", reference))
+                .isPresent()) {
+            print("erased");
+            return;
         }
-        return 0;
+        // The open log keeps a service from starting meanwhile.
+        try (EventLog log = open()) {
+            ClientKeys keys = new ClientKeys(folder);
+            keys.forget(keys.find(reference).orElseThrow(ClientCommands::unknown));
+            keys.write(keys.snapshot());
+            print("erased; the days record it when the service starts next");
+        }
     }
 
-    /** Words of a command can be seen by others on the machine; standard input cannot. */
-    private static String reference(String word) throws IOException {
+    /** The words of a command are visible to other users of the machine; standard input is not. */
+    private String reference(String word) throws IOException {
         if (!word.equals("-")) return word;
         String line = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)).readLine();
-        if (line == null || line.isBlank()) throw new CareFailure(CareFailure.USAGE, "no reference came; " + ACCEPTED);
+        if (line == null || line.isBlank())
+            throw new ParameterException(spec.commandLine(), "standard input holds no reference");
         return line;
     }
 
-    /** What a person may ask to see, written as the service writes it. */
-    record Kept(String clientRef, List<ClientRecords.DayRecord> days) {}
-
-    private void export() throws IOException {
-        Optional<ErrandAnswer> answer = AdminClient.ask(folder, new Errand(Errand.CLIENT_EXPORT, reference));
-        out.println(answer.isPresent() ? Errands.done(answer.get()) : exportStopped());
-    }
-
-    private String exportStopped() throws IOException {
+    private String exportOffline(String reference) throws IOException {
         try (EventLog log = open()) {
             ClientKeys keys = new ClientKeys(folder);
             String id = keys.find(reference).orElseThrow(ClientCommands::unknown);
             List<ClientRecords.DayRecord> kept = new ArrayList<>();
             for (String day : log.days())
                 ClientRecords.record(day, replayed(log, day), id).ifPresent(kept::add);
-            return keys.shown(ContractJson.write(new Kept(reference, kept)));
+            return keys.shown(ContractJson.write(new ClientExport(reference, kept)));
         }
     }
 
@@ -87,43 +92,19 @@ final class ClientCommands {
         return day;
     }
 
-    private void erase() throws IOException {
-        Optional<ErrandAnswer> answer = AdminClient.ask(folder, new Errand(Errand.CLIENT_ERASE, reference));
-        if (answer.isPresent()) {
-            Errands.done(answer.get());
-            out.println("forgotten");
-            return;
-        }
-        // Open while this works, so that no service starts meanwhile.
-        EventLog log = open();
-        try {
-            ClientKeys keys = new ClientKeys(folder);
-            keys.forget(keys.find(reference).orElseThrow(ClientCommands::unknown));
-            keys.write(keys.snapshot());
-            out.println("forgotten; the days note it when the service starts next");
-        } finally {
-            log.close();
-        }
-    }
-
     private EventLog open() {
         if (!Files.isRegularFile(folder.resolve("log.db")))
-            throw new CareFailure(CareFailure.NO_PLACE, folder + " holds no log; name the data folder of a service");
+            throw new CommandException(
+                    CommandException.CANNOT_CREATE, folder + " holds no log; name the data folder of a service");
         return SqliteEventLog.openToServe(folder);
     }
 
-    private static CareFailure unknown() {
-        return new CareFailure(CareFailure.BAD_FILE, "nothing is kept under this reference; write it as it was booked");
+    private static CommandException unknown() {
+        return new CommandException(
+                CommandException.BAD_INPUT, "nothing is kept under this reference; write it as it was booked");
     }
 
-    /** Answers of a running service. */
-    static final class Errands {
-        private Errands() {}
-
-        static String done(ErrandAnswer answer) {
-            if (answer.outcome() == Outcome.DONE) return answer.text();
-            throw new CareFailure(
-                    answer.outcome() == Outcome.UNKNOWN ? CareFailure.BAD_FILE : CareFailure.DAMAGED, answer.text());
-        }
+    private void print(String line) {
+        spec.commandLine().getOut().println(line);
     }
 }

@@ -1,5 +1,6 @@
 package stirtide.planner.admin;
 
+import stirtide.planner.cli.CommandException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,7 +29,7 @@ final class EventImport {
         try (EventLog log = SqliteEventLog.open(folder)) {
             days.forEach((day, events) -> store(log, day, events));
             if (!log.verify().isEmpty())
-                throw new CareFailure(CareFailure.DAMAGED, "what was written to " + folder + " does not verify");
+                throw new CommandException(CommandException.LOG_BROKEN, "what was written to " + folder + " does not verify");
         }
         return days.values().stream().mapToInt(List::size).sum();
     }
@@ -41,8 +42,8 @@ final class EventImport {
         }
     }
 
-    private static CareFailure notEmpty(Path folder) {
-        return new CareFailure(CareFailure.NO_PLACE, folder + " is not empty; name a folder that is new or empty");
+    private static CommandException notEmpty(Path folder) {
+        return new CommandException(CommandException.CANNOT_CREATE, folder + " is not empty; name a folder that is new or empty");
     }
 
     private static Map<String, List<StoredEvent>> read(Path file) throws IOException {
@@ -53,8 +54,8 @@ final class EventImport {
             StoredEvent event = event(line, file + " line " + number);
             List<StoredEvent> events = days.computeIfAbsent(event.day(), day -> new ArrayList<>());
             if (event.revision() != events.size() + 1L)
-                throw new CareFailure(
-                        CareFailure.BAD_FILE,
+                throw new CommandException(
+                        CommandException.BAD_INPUT,
                         file + " line " + number + ": revision " + event.revision() + " of " + event.day()
                                 + ", accepted is " + (events.size() + 1));
             events.add(event);
@@ -66,7 +67,7 @@ final class EventImport {
         try {
             return CloudEvent.read(line).toStored();
         } catch (UnreadableEvent | IllegalArgumentException unreadable) {
-            throw new CareFailure(CareFailure.BAD_FILE, place + ": " + unreadable.getMessage());
+            throw new CommandException(CommandException.BAD_INPUT, place + ": " + unreadable.getMessage());
         }
     }
 
@@ -76,8 +77,8 @@ final class EventImport {
             try {
                 day = Evolver.evolve(day, event);
             } catch (RuntimeException doesNotFollow) {
-                throw new CareFailure(
-                        CareFailure.BAD_FILE,
+                throw new CommandException(
+                        CommandException.BAD_INPUT,
                         event.day() + " revision " + event.revision() + " does not follow from the events before it");
             }
         }

@@ -1,6 +1,6 @@
 /**
- * The way from the care command to a running service: a socket in the data folder, open to whoever owns the folder. An
- * edge.
+ * The command line of the operator: verifying, exporting, importing, backing up and restoring a log, clients' data, tokens
+ * and codes. Of a running service it uses the administration server.
  */
 @NullMarked
 package stirtide.planner.admin;

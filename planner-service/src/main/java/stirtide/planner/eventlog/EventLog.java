@@ -1,5 +1,6 @@
 package stirtide.planner.eventlog;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -74,7 +75,7 @@ public interface EventLog extends AutoCloseable {
         /** The same command was stored before; nothing new was stored. */
         record Repeated(long first, long last) implements Append {}
 
-        /** Somebody else was faster; {@code actual} is the newest revision. Nothing was stored. */
+        /** The stream has moved on; {@code actual} is its newest revision. Nothing was stored. */
         record Conflict(long actual) implements Append {}
 
         /** The command id belongs to another request. Nothing was stored. */
@@ -82,7 +83,12 @@ public interface EventLog extends AutoCloseable {
     }
 
     /** A command that was stored: digest of its request, first and last revision of its events. */
-    record KnownCommand(byte[] requestDigest, long first, long last) {}
+    record KnownCommand(byte[] requestDigest, long first, long last) {
+        /** Answer to an append with the id of this command and the digest of its request. */
+        Append answer(byte[] digest) {
+            return Arrays.equals(requestDigest, digest) ? new Append.Repeated(first, last) : new Append.Reused();
+        }
+    }
 
     /**
      * Something wrong with a stored stream.

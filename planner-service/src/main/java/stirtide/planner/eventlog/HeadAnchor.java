@@ -12,7 +12,7 @@ import java.util.Optional;
 
 /**
  * The newest stored event, noted outside the log file after its append is durable. A log that has lost its end is
- * consistent in itself; only this note tells. It is not forced to the disk: after a power cut it may be older than the
+ * consistent in itself; only this note shows it. It is not forced to the disk: after a power cut it may be older than the
  * log, which is harmless, but never newer. A note that is torn counts as absent.
  */
 final class HeadAnchor implements AutoCloseable {

@@ -30,7 +30,7 @@ public final class LogBackup implements AutoCloseable {
         newestRow = new SqliteVerifier(source).newestRow();
         target = SqliteFile.open(file);
         try (Statement statement = target.createStatement()) {
-            // One file, nothing beside it; whoever asked for the copy forces it to the disk.
+            // One file, nothing beside it; the caller forces it to the disk.
             statement.execute("PRAGMA journal_mode=DELETE");
             statement.execute("PRAGMA synchronous=OFF");
         }

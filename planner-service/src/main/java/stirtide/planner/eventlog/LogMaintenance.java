@@ -26,10 +26,7 @@ public final class LogMaintenance {
      * @throws LogFailure when there is no log or it cannot be opened at all
      */
     public static List<Damage> verify(Path folder) {
-        return with(
-                folder,
-                SqliteFile::openToRead,
-                (connection, place) -> new SqliteVerifier(connection).verify(note(place)));
+        return with(folder, (connection, place) -> new SqliteVerifier(connection).verify(note(place)));
     }
 
     /**
@@ -39,12 +36,12 @@ public final class LogMaintenance {
      * @return where reading ended early, empty when everything was given
      */
     public static List<Damage> export(Path folder, Optional<String> day, Consumer<String> line) {
-        return with(folder, SqliteFile::openToRead, (connection, place) -> readSound(connection, day, line));
+        return with(folder, (connection, place) -> readSound(connection, day, line));
     }
 
     /** Writes the whole log into one new SQLite file; the log must be sound. */
     public static void copyTo(Path folder, Path file) {
-        with(folder, SqliteFile::openToRead, (connection, place) -> {
+        with(folder, (connection, place) -> {
             List<Damage> damages = new SqliteVerifier(connection).verify(note(place));
             if (!damages.isEmpty())
                 throw new LogFailure(LogFailure.Kind.DAMAGED, "the log is damaged: " + damages.get(0));
@@ -102,12 +99,12 @@ public final class LogMaintenance {
         List<Damage> on(Connection connection, LogFolder place) throws SQLException;
     }
 
-    private static List<Damage> with(Path folder, SqliteEventLog.Opening opening, Work work) {
+    private static List<Damage> with(Path folder, Work work) {
         if (!Files.isRegularFile(folder.resolve("log.db")))
             throw new LogFailure(LogFailure.Kind.NO_PLACE, folder + " holds no log; name the data folder of a service");
         try (LogFolder place = LogFolder.take(folder)) {
             place.prepareDriver();
-            try (Connection connection = opening.open(place.file())) {
+            try (Connection connection = SqliteFile.openToRead(place.file())) {
                 return work.on(connection, place);
             } catch (SQLException failed) {
                 throw new LogFailure(

@@ -27,19 +27,13 @@ public final class SqliteEventLog implements EventLog {
 
     private final LogFolder folder;
     private final HeadAnchor anchor;
-    private final Opening opening;
-    private @Nullable SqliteStatements statements;
+    private final SqliteSession session;
     private volatile @Nullable String readOnly;
 
-    private SqliteEventLog(LogFolder folder, HeadAnchor anchor, Opening opening) {
+    private SqliteEventLog(LogFolder folder, HeadAnchor anchor, SqliteFile.Opening opening) {
         this.folder = folder;
         this.anchor = anchor;
-        this.opening = opening;
-    }
-
-    /** How the file is opened; tests put a failing disk here. */
-    interface Opening {
-        Connection open(Path file) throws SQLException;
+        this.session = new SqliteSession(folder.file(), opening, () -> readOnly != null);
     }
 
     /**
@@ -51,10 +45,10 @@ public final class SqliteEventLog implements EventLog {
         return open(dataFolder, SqliteFile::open);
     }
 
-    static SqliteEventLog open(Path dataFolder, Opening opening) {
+    static SqliteEventLog open(Path dataFolder, SqliteFile.Opening opening) {
         return take(dataFolder, opening, log -> {
-            List<Damage> damages = log.inspect(Long.MAX_VALUE);
-            if (!damages.isEmpty()) throw new LogFailure(LogFailure.Kind.DAMAGED, log.damaged(damages));
+            List<Damage> damages = LogInspection.damages(log.folder, Long.MAX_VALUE);
+            if (!damages.isEmpty()) throw new LogFailure(LogFailure.Kind.DAMAGED, LogInspection.sentence(log.folder, damages));
         });
     }
 
@@ -68,8 +62,8 @@ public final class SqliteEventLog implements EventLog {
     public static SqliteEventLog openToServe(Path dataFolder) {
         return take(dataFolder, SqliteFile::open, log -> {
             try {
-                List<Damage> damages = log.inspect(VERIFIED_AT_ONCE);
-                if (!damages.isEmpty()) log.standStill(log.damaged(damages));
+                List<Damage> damages = LogInspection.damages(log.folder, VERIFIED_AT_ONCE);
+                if (!damages.isEmpty()) log.standStill(LogInspection.sentence(log.folder, damages));
             } catch (LogFailure failed) {
                 if (failed.kind() != LogFailure.Kind.DAMAGED) throw failed;
                 log.standStill(String.valueOf(failed.getMessage()));
@@ -77,14 +71,14 @@ public final class SqliteEventLog implements EventLog {
         });
     }
 
-    private static SqliteEventLog take(Path dataFolder, Opening opening, Consumer<SqliteEventLog> judge) {
+    private static SqliteEventLog take(Path dataFolder, SqliteFile.Opening opening, Consumer<SqliteEventLog> judge) {
         LogFolder folder = LogFolder.take(dataFolder);
         SqliteEventLog log = null;
         try {
             folder.prepareDriver();
             log = new SqliteEventLog(folder, new HeadAnchor(folder.anchor()), opening);
             judge.accept(log);
-            log.ask(SqliteStatements::days);
+            log.session.ask(SqliteStatements::days);
             return log;
         } catch (IOException unreadable) {
             folder.close();
@@ -97,35 +91,12 @@ public final class SqliteEventLog implements EventLog {
         }
     }
 
-    /** Looks at the file without changing it: the whole of it, or of a large one all but its events. */
-    private List<Damage> inspect(long wholeUpTo) {
-        if (!Files.exists(folder.file())) return List.of();
-        try (Connection connection = SqliteFile.openToRead(folder.file())) {
-            if (SqliteFile.isFresh(connection)) return List.of();
-            SqliteVerifier verifier = new SqliteVerifier(connection);
-            return verifier.newestRow() <= wholeUpTo
-                    ? verifier.verify(HeadAnchor.read(folder.anchor()))
-                    : verifier.verifyAllButEvents(HeadAnchor.read(folder.anchor()));
-        } catch (SQLException failed) {
-            throw SqliteFile.translate(failed, folder.file());
-        } catch (IOException unreadable) {
-            throw new LogFailure(LogFailure.Kind.UNAVAILABLE, "cannot read " + folder.anchor(), unreadable);
-        } finally {
-            folder.removeSharedMemory();
-        }
-    }
-
-    private String damaged(List<Damage> damages) {
-        return "the log " + folder.file() + " is damaged and is left untouched; restore a backup. Found: "
-                + String.join("; ", damages.stream().map(Damage::toString).toList());
-    }
-
     /** From here on nothing is stored. The file is opened anew so that not even closing it changes it. */
     private void standStill(String why) {
         if (readOnly != null) return;
         readOnly = why;
         LOG.error("nothing is stored any more: {}", why);
-        closeConnection();
+        session.close();
     }
 
     @Override
@@ -139,7 +110,7 @@ public final class SqliteEventLog implements EventLog {
         EventEncoder.requireContinues(day, expectedRevision, events);
         refuseWhenReadOnly();
         try {
-            Append answer = connected().append(day, expectedRevision, commandId, requestDigest, events);
+            Append answer = session.statements().append(day, expectedRevision, commandId, requestDigest, events);
             if (answer instanceof Append.Appended && !events.isEmpty()) noteHead(day);
             return answer;
         } catch (SQLException failed) {
@@ -155,7 +126,7 @@ public final class SqliteEventLog implements EventLog {
     /** Opens the file anew and looks whether the events are in it. */
     private Append afterFailure(
             SQLException failed, String day, long expectedRevision, String commandId, List<StoredEvent> events) {
-        closeConnection();
+        session.close();
         if (SqliteFile.isLostSync(failed)) {
             // What is read now may come from memory, not from the disk: nothing it says can be answered upon.
             standStill("the disk failed to keep what was written to " + folder.file()
@@ -176,7 +147,7 @@ public final class SqliteEventLog implements EventLog {
 
     private void noteHead(String day) throws SQLException {
         try {
-            anchor.write(connected().note(day));
+            anchor.write(session.statements().note(day));
         } catch (IOException noPlace) {
             // The event is durable; an older note only finds less.
             LOG.warn("anchor not written: {}", noPlace.toString());
@@ -185,7 +156,7 @@ public final class SqliteEventLog implements EventLog {
 
     @Override
     public Optional<KnownCommand> command(String day, String commandId) {
-        return ask(statements -> statements.command(day, commandId));
+        return session.ask(statements -> statements.command(day, commandId));
     }
 
     @Override
@@ -194,29 +165,29 @@ public final class SqliteEventLog implements EventLog {
     }
 
     private List<byte[]> page(String day, long after, int limit) {
-        SqliteStatements.Page page = ask(statements -> statements.page(day, after, Math.min(limit, READ_LIMIT)));
-        page.damage().ifPresent(damage -> standStill(damaged(List.of(damage))));
+        SqliteStatements.Page page = session.ask(statements -> statements.page(day, after, Math.min(limit, READ_LIMIT)));
+        page.damage().ifPresent(damage -> standStill(LogInspection.sentence(folder, List.of(damage))));
         return page.bodies();
     }
 
     @Override
     public List<String> days() {
-        return ask(SqliteStatements::days);
+        return session.ask(SqliteStatements::days);
     }
 
     @Override
     public long head(String day) {
-        return ask(statements -> statements.head(day).revision());
+        return session.ask(statements -> statements.head(day).revision());
     }
 
     @Override
     public String seal(String day) {
-        return ask(statements -> statements.head(day)).seal();
+        return session.ask(statements -> statements.head(day)).seal();
     }
 
     @Override
     public SortedMap<String, String> seals() {
-        return ask(SqliteStatements::seals);
+        return session.ask(SqliteStatements::seals);
     }
 
     @Override
@@ -233,48 +204,15 @@ public final class SqliteEventLog implements EventLog {
     public List<Damage> verify() {
         try {
             Optional<HeadAnchor.Note> note = HeadAnchor.read(folder.anchor());
-            return ask(statements -> new SqliteVerifier(statements.connection()).verify(note));
+            return session.ask(statements -> new SqliteVerifier(statements.connection()).verify(note));
         } catch (IOException unreadable) {
             throw new LogFailure(LogFailure.Kind.UNAVAILABLE, "cannot read " + folder.anchor(), unreadable);
         }
     }
 
-    private interface Question<T> {
-        T of(SqliteStatements statements) throws SQLException;
-    }
-
-    private <T> T ask(Question<T> question) {
-        try {
-            return question.of(connected());
-        } catch (SQLException failed) {
-            closeConnection();
-            throw SqliteFile.translate(failed, folder.file());
-        }
-    }
-
-    private SqliteStatements connected() throws SQLException {
-        if (statements == null) {
-            Connection connection =
-                    readOnly == null ? opening.open(folder.file()) : SqliteFile.openToRead(folder.file());
-            statements = new SqliteStatements(connection);
-        }
-        return statements;
-    }
-
-    private void closeConnection() {
-        if (statements == null) return;
-        Connection connection = statements.connection();
-        statements = null;
-        try {
-            connection.close();
-        } catch (SQLException alreadyBroken) {
-            LOG.debug("closing: {}", alreadyBroken.toString());
-        }
-    }
-
     @Override
     public void close() {
-        closeConnection();
+        session.close();
         try {
             anchor.close();
         } catch (IOException alreadyClosed) {
@@ -287,11 +225,11 @@ public final class SqliteEventLog implements EventLog {
     /** Begins a copy of the log into a new file; {@link #copyOn} goes on with it. Refused when read only. */
     public LogBackup beginCopy(Path file) {
         refuseWhenReadOnly();
-        return ask(statements -> new LogBackup(file, statements.connection()));
+        return session.ask(statements -> new LogBackup(file, statements.connection()));
     }
 
     /** Copies some more between two appends; false when nothing is left to copy. */
     public boolean copyOn(LogBackup copy) {
-        return ask(statements -> copy.copyOn(statements.connection()));
+        return session.ask(statements -> copy.copyOn(statements.connection()));
     }
 }

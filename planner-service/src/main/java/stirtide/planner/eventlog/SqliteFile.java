@@ -7,6 +7,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
+import java.util.Locale;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
@@ -51,8 +52,13 @@ final class SqliteFile {
 
     private SqliteFile() {}
 
+    /** A way to open a log file; tests put a failing disk here. */
+    interface Opening {
+        Connection open(Path file) throws SQLException;
+    }
+
     private static String forbid(String what, String table) {
-        return "CREATE TRIGGER " + table + "_no_" + what.toLowerCase(java.util.Locale.ROOT) + " BEFORE " + what + " ON "
+        return "CREATE TRIGGER " + table + "_no_" + what.toLowerCase(Locale.ROOT) + " BEFORE " + what + " ON "
                 + table + " BEGIN SELECT RAISE(ABORT, 'what is stored stays'); END";
     }
 
@@ -74,8 +80,8 @@ final class SqliteFile {
     }
 
     /**
-     * Forces to the disk what is found in the write-ahead file. Whoever wrote it may have ended before that, or the disk may
-     * have failed to keep it, and what is read here comes from memory then; from now on it is answered upon.
+     * Forces the content of the write-ahead file to the disk. Its writer may have ended before that, or the disk may have
+     * failed to keep it, and what is read here comes from memory then; from now on the service relies on it.
      */
     private static void settle(Statement statement) throws SQLException {
         try {
@@ -124,7 +130,7 @@ final class SqliteFile {
         }
     }
 
-    /** What a failure of the driver means to whoever runs the service. */
+    /** The failure of the log for a failure of the driver. */
     static LogFailure translate(SQLException failed, Path file) {
         return switch (primary(failed)) {
             case SQLITE_FULL ->

@@ -61,7 +61,7 @@ final class SqliteStatements {
     private Optional<Append> refusal(String day, long expectedRevision, String commandId, byte[] requestDigest)
             throws SQLException {
         Optional<KnownCommand> known = command(day, commandId);
-        if (known.isPresent()) return Optional.of(MemoryEventLog.answerAgain(known.get(), requestDigest));
+        if (known.isPresent()) return Optional.of(known.get().answer(requestDigest));
         long head = head(day).revision();
         return head == expectedRevision ? Optional.empty() : Optional.of(new Append.Conflict(head));
     }

@@ -1,8 +1,9 @@
 package stirtide.planner.http;
 
-/** Something the desk declines on purpose, as the failure of what was asked for. The message goes to the sender. */
+/** A request that is refused on purpose. The message goes to the sender. */
 public final class ApiException extends RuntimeException {
     private static final long serialVersionUID = 1L;
+    private static final String READ_ONLY = "LOG_READ_ONLY";
 
     private final int status;
     private final String code;
@@ -18,7 +19,7 @@ public final class ApiException extends RuntimeException {
         return new ApiException(503, "NOT_NOW", sentence);
     }
 
-    /** It takes longer than anybody is let wait; it may still be carried out. */
+    /** The time limit of a response has passed; the request may still be carried out. */
     static ApiException late() {
         return new ApiException(
                 503,
@@ -31,7 +32,7 @@ public final class ApiException extends RuntimeException {
     public static ApiException readOnly() {
         return new ApiException(
                 503,
-                "LOG_READ_ONLY",
+                READ_ONLY,
                 "nothing can be stored until the operator has looked at the log; what is shown is what can be read");
     }
 
@@ -43,6 +44,11 @@ public final class ApiException extends RuntimeException {
     /** It cannot be done as things are. */
     public static ApiException conflict(String code, String sentence) {
         return new ApiException(409, code, sentence);
+    }
+
+    /** Whether nothing can be stored at all until an operator has looked. */
+    public boolean isReadOnly() {
+        return code.equals(READ_ONLY);
     }
 
     ProblemDetail problem() {

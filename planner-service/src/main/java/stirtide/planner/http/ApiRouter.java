@@ -23,63 +23,62 @@ final class ApiRouter {
     private final Vertx vertx;
     private final int bodyMillis;
     private final int answerMillis;
-    private final AuthenticationHandler door;
-    private final DayOperations desk;
+    private final AuthenticationHandler authentication;
+    private final DayOperations days;
     private final RejectionMetrics refusals;
     private final Map<String, Handler<RoutingContext>> handlers;
     private final BodyHandler bodies = BodyHandler.create(false).setBodyLimit(BODY_LIMIT);
     private final BodyHandler openDayBodies = BodyHandler.create(false).setBodyLimit(OPEN_DAY_BODY_LIMIT);
 
-    ApiRouter(Vertx vertx, HttpSecurity door, DayOperations desk, StreamRegistry feeds, RejectionMetrics refusals) {
+    ApiRouter(Vertx vertx, HttpSecurity security, DayOperations days, StreamRegistry streams, RejectionMetrics refusals) {
         this.vertx = vertx;
-        this.bodyMillis = door.limits().bodyMillis();
-        this.answerMillis = door.limits().answerMillis();
-        this.door = new AuthenticationHandler(vertx, door, desk);
-        this.desk = desk;
+        this.bodyMillis = security.limits().bodyMillis();
+        this.answerMillis = security.limits().answerMillis();
+        this.authentication = new AuthenticationHandler(vertx, security, days);
+        this.days = days;
         this.refusals = refusals;
-        this.handlers = handlers(vertx, this.door, desk, feeds);
+        this.handlers = handlers(vertx, this.authentication, days, streams);
     }
 
     /** Handlers by operation id. */
-    static Map<String, Handler<RoutingContext>> handlers(
-            Vertx vertx, AuthenticationHandler door, DayOperations desk, StreamRegistry feeds) {
-        DayHandlers days = new DayHandlers(door, desk, feeds);
-        SignOnHandlers signOn = new SignOnHandlers(vertx, door.gate());
-        ClockHandlers clock = new ClockHandlers(desk);
-        WhatIfHandlers whatIf = new WhatIfHandlers(desk);
-        GramsHandlers grams = new GramsHandlers(desk);
-        Map<String, Handler<RoutingContext>> handlers = new TreeMap<>();
-        handlers.put("listDays", days::listDays);
-        handlers.put("openDay", days::openDay);
-        handlers.put("showDay", days::showDay);
-        handlers.put("showSetup", days::showSetup);
-        handlers.put("sendCommand", days::sendCommand);
-        handlers.put("followDay", days::followDay);
-        handlers.put("readEvents", days::readEvents);
-        handlers.put("nextPour", days::nextPour);
-        handlers.put("showGrams", grams::grams);
-        handlers.put("showSwatches", grams::swatches);
-        handlers.put("showVisits", grams::visits);
-        handlers.put("tryMoves", whatIf::moves);
-        handlers.put("tryMove", whatIf::move);
-        handlers.put("tryWalkIn", whatIf::walkIn);
-        handlers.put("tryExtraAssistant", whatIf::extraAssistant);
-        handlers.put("showClock", clock::showClock);
-        handlers.put("setClockRate", clock::setClockRate);
-        handlers.put("advanceClock", clock::advanceClock);
-        ClientHandlers clients = new ClientHandlers(desk);
-        handlers.put("exportClient", clients::export);
-        handlers.put("eraseClient", clients::erase);
-        handlers.put("showSignOn", signOn::show);
-        handlers.put("signOn", signOn::signOn);
-        handlers.put("signOff", signOn::signOff);
-        return handlers;
+    static Map<String, Handler<RoutingContext>> handlers(Vertx vertx, AuthenticationHandler authentication, DayOperations days, StreamRegistry streams) {
+        DayHandlers shown = new DayHandlers(days);
+        CommandHandlers commands = new CommandHandlers(authentication, days);
+        StreamHandlers listeners = new StreamHandlers(authentication, days, streams);
+        WhatIfHandlers whatIf = new WhatIfHandlers(days);
+        ClockHandlers clock = new ClockHandlers(days);
+        ClientHandlers clients = new ClientHandlers(days);
+        SignOnHandlers signOn = new SignOnHandlers(vertx, authentication.authenticator());
+        return new TreeMap<>(Map.ofEntries(
+                Map.entry("listDays", shown::list),
+                Map.entry("showDay", shown::showDay),
+                Map.entry("showSetup", shown::showSetup),
+                Map.entry("showGrams", shown::showGrams),
+                Map.entry("showSwatches", shown::showSwatches),
+                Map.entry("showVisits", shown::showVisits),
+                Map.entry("nextPour", shown::nextPour),
+                Map.entry("openDay", commands::open),
+                Map.entry("sendCommand", commands::send),
+                Map.entry("followDay", listeners::followDay),
+                Map.entry("readEvents", listeners::readEvents),
+                Map.entry("tryMoves", whatIf::moves),
+                Map.entry("tryMove", whatIf::move),
+                Map.entry("tryWalkIn", whatIf::walkIn),
+                Map.entry("tryExtraAssistant", whatIf::extraAssistant),
+                Map.entry("showClock", clock::showClock),
+                Map.entry("setClockRate", clock::setClockRate),
+                Map.entry("advanceClock", clock::advanceClock),
+                Map.entry("exportClient", clients::export),
+                Map.entry("eraseClient", clients::erase),
+                Map.entry("showSignOn", signOn::show),
+                Map.entry("signOn", signOn::signOn),
+                Map.entry("signOff", signOn::signOff)));
     }
 
     /** The routes of the contract, each with its handler. */
     Router route(OpenAPIContract contract) {
         RouterBuilder builder = RouterBuilder.create(vertx, contract, RequestExtractor.withBodyHandler());
-        builder.rootHandler(door::identify);
+        builder.rootHandler(authentication::identify);
         builder.rootHandler(this::guardBody);
         builder.rootHandler(this::readBody);
         builder.rootHandler(ApiRouter::keepBody);
@@ -90,7 +89,7 @@ final class ApiRouter {
                     .orElseThrow(() -> new IllegalStateException("the contract's operation has no handler: " + id));
             builder.getRoute(id).addHandler(ctx -> {
                 answerInTime(ctx);
-                if (door.admits(ctx, id)) atHand(ctx, handler);
+                if (authentication.admits(ctx, id)) load(ctx, handler);
             });
         }
         if (!unused.isEmpty())
@@ -101,7 +100,7 @@ final class ApiRouter {
         return router;
     }
 
-    /** Nobody who waits for an answer is left with a closed line. */
+    /** Sends a response within the time limit, so that the client does not just see a closed connection. */
     private void answerInTime(RoutingContext ctx) {
         long timer = vertx.setTimer(answerMillis, late -> {
             if (!ctx.response().headWritten())
@@ -111,9 +110,9 @@ final class ApiRouter {
     }
 
     /** A day that is over may have to be read first. */
-    private void atHand(RoutingContext ctx, Handler<RoutingContext> handler) {
+    private void load(RoutingContext ctx, Handler<RoutingContext> handler) {
         String salon = ctx.pathParam("salonId");
-        Future<Void> read = salon == null ? Future.succeededFuture() : desk.atHand(salon + "/" + ctx.pathParam("date"));
+        Future<Void> read = salon == null ? Future.succeededFuture() : days.load(salon + "/" + ctx.pathParam("date"));
         if (read.succeeded()) handle(ctx, handler);
         else read.onSuccess(ready -> handle(ctx, handler)).onFailure(ctx::fail);
     }

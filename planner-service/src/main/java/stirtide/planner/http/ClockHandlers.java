@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import stirtide.planner.http.DayOperations.ClockReading;
+import stirtide.planner.http.DayOperations.ClockReading;
 
 /** Operations on the salon's clock. */
 final class ClockHandlers {
@@ -15,10 +16,10 @@ final class ClockHandlers {
     private static final ApiException ON_ITS_WAY =
             ApiException.notNow("the clock is on its way; send the same again to wait for its end");
 
-    private final DayOperations desk;
+    private final DayOperations days;
 
-    ClockHandlers(DayOperations desk) {
-        this.desk = desk;
+    ClockHandlers(DayOperations days) {
+        this.days = days;
     }
 
     record Rate(int ratePermille) {}
@@ -26,15 +27,15 @@ final class ClockHandlers {
     record Advance(Instant to) {}
 
     void showClock(RoutingContext ctx) {
-        Responses.json(ctx, 200, desk.clock());
+        Responses.json(ctx, 200, days.clock());
     }
 
     void setClockRate(RoutingContext ctx) {
-        answer(ctx, desk.setRate(Responses.body(ctx, Rate.class).ratePermille()));
+        answer(ctx, days.setRate(Responses.body(ctx, Rate.class).ratePermille()));
     }
 
     void advanceClock(RoutingContext ctx) {
-        desk.advance(Responses.body(ctx, Advance.class).to())
+        days.advance(Responses.body(ctx, Advance.class).to())
                 .timeout(LONGEST_SECONDS, TimeUnit.SECONDS)
                 .onSuccess(reading -> answer(ctx, reading))
                 .onFailure(failed -> ctx.fail(failed instanceof TimeoutException ? ON_ITS_WAY : failed));
@@ -45,7 +46,6 @@ final class ClockHandlers {
         else
             ProblemResponses.send(
                     ctx,
-                    ProblemDetail.of(
-                            409, "CLOCK_NOT_DRIVEN", "this service runs on the wall clock, which nobody can drive"));
+                    ProblemDetail.of(409, "CLOCK_NOT_DRIVEN", "this service runs on the wall clock, which nobody can drive"));
     }
 }

@@ -15,8 +15,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Counts connections, all together and by address. One too many is told so when it asks for something. One that lets no
- * whole request come for long is closed, also when its headers dribble in or nobody reads its last answer.
+ * Counts connections, all together and by address. One too many gets a refusal for its first request. One on
+ * which no complete request arrives in time is closed, also when its headers arrive in drops or its last response is unread.
  */
 final class ConnectionTracker {
     /** Looks at all connections so often within the seconds that one may be quiet. */
@@ -65,7 +65,12 @@ final class ConnectionTracker {
             if (each.getValue().tooLong(limits.quietSeconds())) cut(each.getKey());
     }
 
-    /** Closes a connection at once: the library's way would wait until the other side has read what was written. */
+    /**
+     * Closes a connection at once. Every public way of the library to close one, its idle timeout included, writes what is
+     * pending first and waits for that, so a client that reads nothing would keep its connection and its buffers. Only the
+     * channel of the connection, which is internal, closes without waiting. {@code SlowClientsTest} finds it out if an
+     * upgrade changes that; until then the fallback is the public close.
+     */
     static void cut(HttpConnection connection) {
         if (connection instanceof ConnectionBase base)
             base.channelHandlerContext().close();
@@ -78,7 +83,7 @@ final class ConnectionTracker {
         int ofPeer = byPeer.merge(peer, 1, Integer::sum);
         open.put(connection, new Quiet());
         connection.closeHandler(closed -> closed(connection, peer));
-        // Twice over the limit nobody waits for the question any more.
+        // Twice over the limit it is closed without waiting for a request.
         if (inAll > 2 * limits.connections() || ofPeer > 2 * limits.connectionsPerPeer()) connection.close();
         else if (inAll > limits.connections() || ofPeer > limits.connectionsPerPeer()) tooMany.add(connection);
     }
@@ -101,7 +106,7 @@ final class ConnectionTracker {
                 : String.valueOf(connection.remoteAddress().hostAddress());
     }
 
-    /** Whoever asks on while the answers before are unread would have them pile up: that connection ends. */
+    /** A client that sends requests without reading the responses would let them pile up: its connection is closed. */
     Handler<HttpServerRequest> limited(Handler<HttpServerRequest> next) {
         return request -> {
             Quiet quiet = open.get(request.connection());

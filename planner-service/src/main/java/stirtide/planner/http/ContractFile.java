@@ -34,7 +34,7 @@ public final class ContractFile {
     static JsonObject document() throws IOException {
         try (InputStream yaml = Objects.requireNonNull(ContractFile.class.getResourceAsStream(PUBLISHED), PUBLISHED)) {
             Map<String, Object> document = new Yaml(new SafeConstructor(new LoaderOptions())).load(yaml);
-            // Who may do what is the doorkeeper's; the router would want handlers of its own for it.
+            // Rights are checked by AuthenticationHandler; the router would require handlers of its own for them.
             document.remove("security");
             strip(document);
             return new JsonObject(document);

@@ -1,6 +1,7 @@
 package stirtide.planner.http;
 
 import io.vertx.core.Future;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -12,10 +13,22 @@ import stirtide.events.day.StoredEvent;
 import stirtide.planner.planning.whatif.WhatIfAnswer;
 import stirtide.planner.planning.whatif.WhatIfQuestion;
 
-/** What the HTTP edge asks of the days. Called on one context only; listeners are called on it too. */
+/** Operations of the planner as the HTTP handlers call them. Called on one context only; listeners are called on it too. */
 public interface DayOperations {
+    /** What can be shown of a day, each as one record of the contract. */
+    enum View {
+        /** The day itself, as {@code DayView}. */
+        DAY,
+        /** What is in force, as {@code SetupView}. */
+        SETUP,
+        /** Where grams come from and what they cost, as {@code GramsView}. */
+        GRAMS,
+        /** Results of swatches and strips, as {@code SwatchView}. */
+        SWATCHES
+    }
+
     /**
-     * Carries out a command once.
+     * Carries out a command once. Fails with {@link ApiException} when nothing could be stored.
      *
      * @param day stream id
      * @param ifMatch revision the sender has seen, if the command is to be taken on that revision only
@@ -23,53 +36,51 @@ public interface DayOperations {
      */
     Future<CommandAnswer> command(String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role);
 
-    /** Completes when a day that is over is read again from the log; at once for all others. */
-    Future<Void> atHand(String day);
+    /** Completes when the day is in memory: at once, unless it is over and has to be read from the log. */
+    Future<Void> load(String day);
 
-    /** The day as it is now, empty when it was never opened. */
-    Optional<ShownDay> show(String day);
-
-    /** What is in force on the day, as {@code SetupView} in JSON; empty when it was never opened. */
-    Optional<ShownDay> setup(String day);
+    /** A view of the day as it is now; empty when the day was never opened. */
+    Optional<ShownDay> show(String day, View view);
 
     /**
-     * What to pour next into a live bowl.
+     * What to pour next into a live bowl, as {@code PourAdvice}.
      *
      * @param poured what was poured so far, as the contract writes it
      */
-    PourAnswer nextPour(String day, String bowl, String poured);
-
-    /** Where grams come from and what they cost, as {@code GramsView} in JSON; empty when the day was never opened. */
-    Optional<ShownDay> grams(String day);
-
-    /** What swatches and strips tell, as {@code SwatchView} in JSON; empty when the day was never opened. */
-    Optional<ShownDay> swatches(String day);
+    QueryAnswer nextPour(String day, String bowl, String poured);
 
     /**
-     * What is remembered of the client of a service.
+     * Earlier visits of the client of a service, as {@code VisitsView}.
      *
      * @param first day of one visit to compare, if named
      * @param second day of the other, if named
      */
-    VisitsAnswer visits(String day, int service, Optional<LocalDate> first, Optional<LocalDate> second);
+    QueryAnswer visits(String day, int service, Optional<LocalDate> first, Optional<LocalDate> second);
 
-    /** A text with sealed client references opened, for those who may know who clients are. */
+    /** A text with sealed client references opened, for callers who may know who clients are. */
     String shown(String text);
 
     /**
-     * What is kept of a client, as {@code ClientRecord} in JSON; empty when nobody of that reference is known.
+     * What is kept of a client, as {@code ClientRecord} in JSON; empty when no client of that reference is known.
      *
      * @param reference as booked
      * @param salon the only salon to look at, empty for all
      */
-    Future<Optional<String>> clientRecord(String reference, Optional<String> salon);
+    Future<Optional<String>> exportClient(String reference, Optional<String> salon);
 
     /**
-     * Destroys what says who a client is; whether anybody of that reference was known.
+     * Destroys what identifies a client; false when no client of that reference is known.
      *
      * <p>Fails with {@link ApiException} when it cannot be stored.
      */
     Future<Boolean> eraseClient(String reference);
+
+    /**
+     * Copies the log as it is now into a new SQLite file while the service goes on.
+     *
+     * <p>Fails with {@link ApiException} when the log is damaged or the file cannot be written.
+     */
+    Future<Void> backup(Path file);
 
     /** Newest revision of every day that was opened, sorted by day. */
     SortedMap<String, Long> revisions();
@@ -77,11 +88,11 @@ public interface DayOperations {
     /** Events after a revision, in order; empty list when there are none yet. */
     Future<List<StoredEvent>> events(String day, long after, int limit);
 
-    /** Calls the listener after every change of the day or of the clock, until the answer is run. */
+    /** Calls the listener after every change of the day or of the clock, until the returned action is run. */
     Runnable listen(String day, Runnable listener);
 
     /**
-     * What would happen if, drawn beside the day's work; empty when the day was never opened.
+     * Plans a hypothetical change; empty when the day was never opened.
      *
      * <p>Fails with {@link ApiException} when too many such questions wait already.
      */
@@ -96,35 +107,23 @@ public interface DayOperations {
     /**
      * Moves a driven clock through everything that falls due; empty on a wall clock.
      *
-     * <p>Fails with {@link ApiException} when it is too far ahead or too many wait for the clock already.
+     * <p>Fails with {@link ApiException} when it is too far ahead or too many requests wait for the clock already.
      */
     Future<Optional<ClockReading>> advance(Instant to);
 
-    /** A day ready to be sent: revision and {@code DayView} or {@code SetupView} as JSON. */
+    /** A view ready to be sent: revision of the day, and the view as JSON. */
     record ShownDay(long revision, String json) {}
 
-    /** Answer about a pour. */
-    sealed interface PourAnswer {
-        /** What to do, as {@code PourAdvice} in JSON. */
-        record Advised(String json) implements PourAnswer {}
+    /** Answer to a question about one part of a day. */
+    sealed interface QueryAnswer {
+        /** The answer, as JSON. */
+        record Found(String json) implements QueryAnswer {}
 
-        /** There is no such bowl to pour into. */
-        record Refused(String code, String sentence) implements PourAnswer {}
-
-        /** The day was never opened. */
-        record Unknown() implements PourAnswer {}
-    }
-
-    /** Answer about visits. */
-    sealed interface VisitsAnswer {
-        /** What is remembered, as {@code VisitsView} in JSON. */
-        record Told(String json) implements VisitsAnswer {}
-
-        /** There is no such service. */
-        record Refused(String code, String sentence) implements VisitsAnswer {}
+        /** There is no such part, or it cannot be asked that. */
+        record Refused(String code, String sentence) implements QueryAnswer {}
 
         /** The day was never opened. */
-        record Unknown() implements VisitsAnswer {}
+        record UnknownDay() implements QueryAnswer {}
     }
 
     /** The clock: its time, its rate in thousandths of real time, and whether it can be driven. */
@@ -145,12 +144,6 @@ public interface DayOperations {
         record Reused() implements CommandAnswer {}
 
         /** The day was never opened. */
-        record Unknown() implements CommandAnswer {}
-
-        /** Nothing is stored until an operator has looked: the log is damaged or its disk has failed. */
-        record ReadOnly() implements CommandAnswer {}
-
-        /** Nothing was stored, for a reason that passes; {@code full} when it is the disk. */
-        record NotNow(boolean full, String sentence) implements CommandAnswer {}
+        record UnknownDay() implements CommandAnswer {}
     }
 }

@@ -3,7 +3,7 @@ package stirtide.planner.http;
 import io.vertx.core.http.HttpServerRequest;
 import stirtide.events.json.ContractJson;
 
-/** Answers a request before any route sees it, and ends its connection. */
+/** Answers a request before any route sees it, and closes its connection. */
 final class EarlyResponse {
     private EarlyResponse() {}
 

@@ -10,7 +10,7 @@ final class EventStream implements SseStream {
     /** Small, because a plan may be some tens of kilobytes and a whole page is written at once. */
     private static final int PAGE = 16;
 
-    private final DayOperations desk;
+    private final DayOperations days;
     private final String day;
     private final SseWriter line;
     private final EventTextCache texts;
@@ -18,9 +18,9 @@ final class EventStream implements SseStream {
     private boolean reading;
     private boolean changedWhileReading;
 
-    EventStream(DayOperations desk, String day, long after, EventTextCache texts, HttpServerResponse response) {
+    EventStream(DayOperations days, String day, long after, EventTextCache texts, HttpServerResponse response) {
         this.texts = texts;
-        this.desk = desk;
+        this.days = days;
         this.day = day;
         this.position = after;
         this.line = new SseWriter(response);
@@ -36,7 +36,7 @@ final class EventStream implements SseStream {
         if (!line.hasRoom()) return;
         reading = true;
         changedWhileReading = false;
-        desk.events(day, position, PAGE).onComplete(this::arrived);
+        days.events(day, position, PAGE).onComplete(this::arrived);
     }
 
     private void arrived(AsyncResult<List<StoredEvent>> page) {

@@ -3,8 +3,9 @@ package stirtide.planner.http;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import stirtide.events.day.StoredEvent;
+import stirtide.events.json.CloudEvent;
 
-/** The wire form of the newest events, made once for all listeners that get the same ones. Confined to one context. */
+/** JSON texts of the newest events, written once for all listeners that get the same ones. Confined to one context. */
 final class EventTextCache {
     private static final int MOST = 64;
 
@@ -14,8 +15,13 @@ final class EventTextCache {
         String known = texts.get(event);
         if (known != null) return known;
         if (texts.size() >= MOST) texts.clear();
-        String text = EventJson.of(event);
+        String text = text(event);
         texts.put(event, text);
         return text;
+    }
+
+    /** An event as a CloudEvent in its JSON form. */
+    static String text(StoredEvent event) {
+        return CloudEvent.of(event).write();
     }
 }

@@ -7,7 +7,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Lets only requests to this machine's own names through. A page of somebody else may point a name of theirs at the
+ * Accepts only requests to this machine's own names. A foreign web page may point a name of its own at the
  * loopback address; the browser then sends that name, and this is where it shows.
  */
 final class HostNameCheck {

@@ -1,7 +1,7 @@
 package stirtide.planner.http;
 
 /**
- * How much of it all. Whoever is over a limit gets an answer that says so.
+ * Limits of the HTTP server. A request beyond a limit gets a response that says so.
  *
  * @param connections open connections, all together
  * @param connectionsPerPeer open connections of one address
@@ -11,9 +11,9 @@ package stirtide.planner.http;
  * @param quietSeconds seconds after which a connection on which no whole request comes is closed: nothing is asked, the
  *     headers dribble in, or the last answer is not read
  * @param bodyMillis milliseconds within which a body must be complete
- * @param answerMillis milliseconds after which whoever waits for an answer is told that there is none yet; shorter than what
+ * @param answerMillis milliseconds after which a request gets the response that there is none yet; shorter than what
  *     an idle connection is granted
- * @param beatMillis milliseconds between two comments on an open line; a listener whose line is full for three is let go
+ * @param beatMillis milliseconds between two comments on a stream; a listener whose connection is full for three is dropped
  */
 public record HttpLimits(
         int connections,
@@ -25,7 +25,7 @@ public record HttpLimits(
         int bodyMillis,
         int answerMillis,
         int beatMillis) {
-    /** For a service that only its own machine reaches: one address is everybody. */
+    /** For a service that only its own machine reaches: all callers share one address. */
     public static final HttpLimits LOOPBACK = new HttpLimits(2000, 2000, 1000, 1000, 600, 12, 10_000, 25_000, 5_000);
 
     /** For a service on a network. */

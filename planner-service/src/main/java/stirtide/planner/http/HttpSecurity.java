@@ -7,11 +7,11 @@ import stirtide.planner.access.Authenticator;
 /**
  * How callers reach the service.
  *
- * @param gate who may come in
+ * @param authenticator who may come in
  * @param limits how much of it
  * @param encryption certificate and key, empty for none
  */
-public record HttpSecurity(Authenticator gate, HttpLimits limits, Optional<Encryption> encryption) {
+public record HttpSecurity(Authenticator authenticator, HttpLimits limits, Optional<Encryption> encryption) {
     /**
      * PEM files of the service.
      *

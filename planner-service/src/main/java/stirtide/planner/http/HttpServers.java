@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
-/** The two servers of the service: one for the salon, one for whoever operates it. */
+/** The TCP servers of the service: one for the salon, one for health and metrics. */
 public final class HttpServers {
     /** Address of the management server whatever the other one binds to. */
     private static final String LOOPBACK = "127.0.0.1";
@@ -30,12 +30,12 @@ public final class HttpServers {
 
     private final HttpServer api;
     private final HttpServer management;
-    private final StreamRegistry feeds;
+    private final StreamRegistry streams;
 
-    private HttpServers(HttpServer api, HttpServer management, StreamRegistry feeds) {
+    private HttpServers(HttpServer api, HttpServer management, StreamRegistry streams) {
         this.api = api;
         this.management = management;
-        this.feeds = feeds;
+        this.streams = streams;
     }
 
     /**
@@ -56,34 +56,33 @@ public final class HttpServers {
     public static Future<HttpServers> start(
             Vertx vertx,
             Address address,
-            HttpSecurity door,
-            DayOperations desk,
+            HttpSecurity security,
+            DayOperations days,
             PrometheusMeterRegistry registry,
             Supplier<Readiness> ready) {
-        return start(vertx, address, door, desk, registry, ready, vertx.executeBlocking(HttpServers::contract));
+        return start(vertx, address, security, days, registry, ready, vertx.executeBlocking(HttpServers::contract));
     }
 
     /** The same, with a {@link #contract()} that is being read already. */
     public static Future<HttpServers> start(
             Vertx vertx,
             Address address,
-            HttpSecurity door,
-            DayOperations desk,
+            HttpSecurity security,
+            DayOperations days,
             PrometheusMeterRegistry registry,
             Supplier<Readiness> ready,
             Future<OpenAPIContract> contract) {
-        StreamRegistry feeds = new StreamRegistry(vertx, desk, door.limits());
-        Gauge.builder("stirtide.listeners", feeds, StreamRegistry::count)
+        StreamRegistry streams = new StreamRegistry(vertx, days, security.limits());
+        Gauge.builder("stirtide.listeners", streams, StreamRegistry::count)
                 .description("Open lines to listeners")
                 .register(registry);
         HttpServer management = vertx.createHttpServer(options(LOOPBACK, address.managementPort()))
-                .requestHandler(
-                        PercentEncodingCheck.only(HostNameCheck.only(ManagementRoutes.router(vertx, registry, ready))));
-        ApiRouter routes = new ApiRouter(vertx, door, desk, feeds, new RejectionMetrics(registry));
+                .requestHandler(PercentEncodingCheck.only(HostNameCheck.only(ManagementRoutes.router(vertx, registry, ready))));
+        ApiRouter routes = new ApiRouter(vertx, security, days, streams, new RejectionMetrics(registry));
         return contract.map(routes::route).compose(router -> {
             HttpServerOptions options = options(address.host(), address.port());
-            door.encryption().ifPresent(files -> encrypt(options, files));
-            ConnectionTracker connections = new ConnectionTracker(vertx, door.limits());
+            security.encryption().ifPresent(files -> encrypt(options, files));
+            ConnectionTracker connections = new ConnectionTracker(vertx, security.limits());
             Gauge.builder("stirtide.connections", connections, ConnectionTracker::count)
                     .description("Open connections to the salon's server")
                     .register(registry);
@@ -92,7 +91,7 @@ public final class HttpServers {
                     .invalidRequestHandler(InvalidRequestHandler::answer)
                     .requestHandler(connections.limited(
                             PercentEncodingCheck.only(isLoopback(address) ? HostNameCheck.only(router) : router)));
-            return Future.all(api.listen(), management.listen()).map(both -> new HttpServers(api, management, feeds));
+            return Future.all(api.listen(), management.listen()).map(both -> new HttpServers(api, management, streams));
         });
     }
 
@@ -135,9 +134,9 @@ public final class HttpServers {
         return management.actualPort();
     }
 
-    /** Ends the feeds first, for an open line would hold the server up, then lets requests in flight finish. */
+    /** Ends the streams first, which would hold up the shutdown, then lets requests in flight finish. */
     public Future<Void> stop() {
-        feeds.end();
+        streams.end();
         return api.shutdown(DRAIN_SECONDS, TimeUnit.SECONDS).eventually(() -> management.shutdown(1, TimeUnit.SECONDS));
     }
 }

@@ -5,7 +5,7 @@ import io.netty.handler.codec.http.TooLongHttpLineException;
 import io.vertx.core.http.HttpServerRequest;
 import stirtide.events.json.ContractJson;
 
-/** Answers what is not HTTP, or too much of it, before any route sees it. */
+/** Answers requests that are not HTTP or exceed its limits, before any route sees them. */
 final class InvalidRequestHandler {
     private InvalidRequestHandler() {}
 

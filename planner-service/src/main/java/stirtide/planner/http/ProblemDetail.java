@@ -24,44 +24,29 @@ record ProblemDetail(
         String code,
         Optional<Long> currentRevision,
         Optional<String> errorId) {
+    private static ProblemDetail of(
+            int status, String code, String detail, Optional<Long> currentRevision, Optional<String> errorId) {
+        String title = HttpResponseStatus.valueOf(status).reasonPhrase();
+        return new ProblemDetail("about:blank", title, status, detail, code, currentRevision, errorId);
+    }
+
     static ProblemDetail of(int status, String code, String detail) {
-        return new ProblemDetail(
-                "about:blank",
-                HttpResponseStatus.valueOf(status).reasonPhrase(),
-                status,
-                detail,
-                code,
-                Optional.empty(),
-                Optional.empty());
+        return of(status, code, detail, Optional.empty(), Optional.empty());
+    }
+
+    static ProblemDetail unknownDay() {
+        return of(404, "DAY_UNKNOWN", "this day was not opened; POST /days opens one, GET /days lists them");
     }
 
     /** 412 with the revision that would match. */
     static ProblemDetail stale(long currentRevision) {
-        ProblemDetail plain = of(
-                412,
-                "REVISION_STALE",
-                "the day has moved on to revision " + currentRevision + "; look again and decide");
-        return new ProblemDetail(
-                plain.type,
-                plain.title,
-                plain.status,
-                plain.detail,
-                plain.code,
-                Optional.of(currentRevision),
-                Optional.empty());
+        String detail = "the day has moved on to revision " + currentRevision + "; look again and decide";
+        return of(412, "REVISION_STALE", detail, Optional.of(currentRevision), Optional.empty());
     }
 
     /** 500 that says nothing but where the operator finds more. */
     static ProblemDetail unexpected(String errorId) {
-        ProblemDetail plain =
-                of(500, "UNEXPECTED", "something unexpected happened; the service noted it under " + errorId);
-        return new ProblemDetail(
-                plain.type,
-                plain.title,
-                plain.status,
-                plain.detail,
-                plain.code,
-                Optional.empty(),
-                Optional.of(errorId));
+        String detail = "something unexpected happened; the service noted it under " + errorId;
+        return of(500, "UNEXPECTED", detail, Optional.empty(), Optional.of(errorId));
     }
 }

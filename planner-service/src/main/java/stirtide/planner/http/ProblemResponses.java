@@ -60,8 +60,7 @@ final class ProblemResponses {
                         "METHOD_UNKNOWN",
                         ctx.request().method() + " is not known here; openapi.yaml lists all methods");
             case 413 ->
-                ProblemDetail.of(
-                        413, "BODY_TOO_LARGE", "the body is too large: 256 KiB at most, 2 MiB for opening a day");
+                ProblemDetail.of(413, "BODY_TOO_LARGE", "the body is too large: 256 KiB at most, 2 MiB for opening a day");
             case 415 -> notJson();
             default -> isValidators(ctx.failure()) ? notUnderstood(ctx.failure()) : unexpected(ctx);
         };
@@ -110,7 +109,7 @@ final class ProblemResponses {
         };
     }
 
-    /** The error that lies deepest in the body is the one that a person can mend. A parameter is told by its name. */
+    /** The error deepest in the body is the one the sender can correct. A parameter is named instead. */
     private static String deepest(SchemaValidationException schema) {
         List<OutputUnit> errors =
                 Optional.ofNullable(schema.getOutputUnit().getErrors()).orElse(List.of());

@@ -3,7 +3,7 @@ package stirtide.planner.http;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Lets each key do so much in any minute: a bucket that fills up again evenly. Holds the newest keys only. */
+/** Limits the requests of each key in any minute: a token bucket that refills evenly. Holds the newest keys only. */
 final class RateLimiter {
     private static final long NANOS_PER_MINUTE = 60_000_000_000L;
     private static final int MOST_KEYS = 10_000;

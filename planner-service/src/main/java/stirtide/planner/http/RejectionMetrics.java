@@ -4,7 +4,7 @@ import io.micrometer.core.instrument.Counter;
 import io.micrometer.core.instrument.MeterRegistry;
 import io.vertx.ext.web.RoutingContext;
 
-/** Counts what is refused, by the code of the refusal: a fixed set of words, never a day, a client or an id. */
+/** Counts refused requests by problem code: a fixed set of words, never a day, a client or an id. */
 final class RejectionMetrics {
     private static final String KEY = "stirtide.refusals";
 

@@ -1,12 +1,16 @@
 package stirtide.planner.http;
 
 import io.vertx.core.buffer.Buffer;
+import io.vertx.core.http.HttpHeaders;
 import io.vertx.ext.web.RoutingContext;
+import java.util.Optional;
 import stirtide.events.json.ContractJson;
+import stirtide.planner.http.DayOperations.QueryAnswer;
+import stirtide.planner.http.DayOperations.ShownDay;
 
-/** Bodies in and out. */
+/** Request bodies as records, and records as response bodies. */
 final class Responses {
-    /** Under this key the untouched body waits; the contract's check consumes the one of the context. */
+    /** Key of the unparsed body; the contract's check consumes the one of the context. */
     static final String RAW_BODY = "stirtide.rawBody";
 
     private Responses() {}
@@ -25,13 +29,13 @@ final class Responses {
         text(ctx, status, ContractJson.write(body));
     }
 
-    /** A text in which those who may know who clients are can read it. */
+    /** A text in which client references are disclosed if the caller may see them. */
     static void text(RoutingContext ctx, int status, String json) {
-        raw(ctx, status, Buffer.buffer(AuthenticationHandler.shown(ctx, json)));
+        raw(ctx, status, CallerContext.disclosed(ctx).apply(json));
     }
 
-    /** A text as it is kept: client references stay sealed. */
-    static void raw(RoutingContext ctx, int status, Buffer json) {
+    /** A text as it is stored: client references stay sealed. */
+    static void raw(RoutingContext ctx, int status, String json) {
         if (ctx.response().headWritten() || ctx.response().closed()) return;
         ctx.response()
                 .setStatusCode(status)
@@ -39,5 +43,29 @@ final class Responses {
                 .putHeader("cache-control", "no-store")
                 .putHeader("x-content-type-options", "nosniff")
                 .end(json);
+    }
+
+    static void noContent(RoutingContext ctx) {
+        ctx.response().setStatusCode(204).end();
+    }
+
+    static void revision(RoutingContext ctx, long revision) {
+        ctx.response().putHeader(HttpHeaders.ETAG, "\"" + revision + "\"");
+    }
+
+    static void shown(RoutingContext ctx, Optional<ShownDay> shown) {
+        if (shown.isEmpty()) {
+            ProblemResponses.send(ctx, ProblemDetail.unknownDay());
+            return;
+        }
+        revision(ctx, shown.get().revision());
+        text(ctx, 200, shown.get().json());
+    }
+
+    static void answer(RoutingContext ctx, QueryAnswer answer) {
+        if (answer instanceof QueryAnswer.Found found) text(ctx, 200, found.json());
+        else if (answer instanceof QueryAnswer.Refused refused)
+            ProblemResponses.send(ctx, ProblemDetail.of(409, refused.code(), refused.sentence()));
+        else ProblemResponses.send(ctx, ProblemDetail.unknownDay());
     }
 }

@@ -7,18 +7,19 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import stirtide.planner.access.Authenticator;
+import stirtide.planner.access.SignOnResult;
 import stirtide.planner.access.Caller;
 import stirtide.planner.access.CodeAttempt;
 import stirtide.planner.access.Role;
 
-/** A person signs on at a terminal with a short code, and off again. */
+/** Sign-on of a person at a terminal with a short code, and sign-off. */
 final class SignOnHandlers {
     private final Vertx vertx;
-    private final Authenticator gate;
+    private final Authenticator authenticator;
 
-    SignOnHandlers(Vertx vertx, Authenticator gate) {
+    SignOnHandlers(Vertx vertx, Authenticator authenticator) {
         this.vertx = vertx;
-        this.gate = gate;
+        this.authenticator = authenticator;
     }
 
     record Code(String personId, String code) {}
@@ -47,32 +48,31 @@ final class SignOnHandlers {
     }
 
     void show(RoutingContext ctx) {
-        Responses.json(ctx, 200, of(AuthenticationHandler.caller(ctx), Optional.empty()));
+        Responses.json(ctx, 200, of(CallerContext.caller(ctx), Optional.empty()));
     }
 
     void signOn(RoutingContext ctx) {
-        Caller terminal = AuthenticationHandler.caller(ctx);
+        Caller terminal = CallerContext.caller(ctx);
         if (terminal.role().isEmpty()) {
             ProblemResponses.send(
-                    ctx,
-                    ProblemDetail.of(409, "NO_SIGN_ON", "this service knows no tokens: nobody has to sign on here"));
+                    ctx, ProblemDetail.of(409, "NO_SIGN_ON", "this service knows no tokens: nobody has to sign on here"));
             return;
         }
         Code typed = Responses.body(ctx, Code.class);
-        CodeAttempt tried = gate.tryCode(terminal, typed.personId(), typed.code());
-        if (!tried.waiting().isZero()) answer(ctx, gate.signOn(tried, false));
+        CodeAttempt tried = authenticator.tryCode(terminal, typed.personId(), typed.code());
+        if (!tried.waiting().isZero()) answer(ctx, authenticator.signOn(tried, false));
         else
             vertx.executeBlocking(tried::right)
-                    .onSuccess(right -> answer(ctx, gate.signOn(tried, right)))
+                    .onSuccess(right -> answer(ctx, authenticator.signOn(tried, right)))
                     .onFailure(ctx::fail);
     }
 
-    private static void answer(RoutingContext ctx, Authenticator.SignOnAnswer answer) {
-        if (answer instanceof Authenticator.SignOnAnswer.Welcome welcome)
+    private static void answer(RoutingContext ctx, SignOnResult answer) {
+        if (answer instanceof SignOnResult.SignedOn welcome)
             Responses.json(ctx, 201, of(welcome.caller(), Optional.of(welcome.token())));
-        else if (answer instanceof Authenticator.SignOnAnswer.Wrong wrong)
+        else if (answer instanceof SignOnResult.Wrong wrong)
             ProblemResponses.send(ctx, ProblemDetail.of(401, "SIGN_ON_WRONG", wrong.sentence()));
-        else locked(ctx, ((Authenticator.SignOnAnswer.Locked) answer).waiting());
+        else locked(ctx, ((SignOnResult.Locked) answer).waiting());
     }
 
     private static void locked(RoutingContext ctx, Duration wait) {
@@ -87,13 +87,12 @@ final class SignOnHandlers {
     }
 
     void signOff(RoutingContext ctx) {
-        Caller caller = AuthenticationHandler.caller(ctx);
+        Caller caller = CallerContext.caller(ctx);
         if (caller.terminal().isEmpty()) {
-            ProblemResponses.send(
-                    ctx, ProblemDetail.of(409, "NOT_SIGNED_ON", "only who signed on at a terminal can sign off"));
+            ProblemResponses.send(ctx, ProblemDetail.of(409, "NOT_SIGNED_ON", "only who signed on at a terminal can sign off"));
             return;
         }
-        gate.signOff(caller);
-        ctx.response().setStatusCode(204).end();
+        authenticator.signOff(caller);
+        Responses.noContent(ctx);
     }
 }

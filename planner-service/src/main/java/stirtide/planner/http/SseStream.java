@@ -1,17 +1,17 @@
 package stirtide.planner.http;
 
-/** One open line to a listener. Confined to the context of its response. */
+/** An open stream of server-sent events to one listener. Confined to the context of its response. */
 interface SseStream {
-    /** Something changed: send what is new, as far as the line takes it. */
+    /** Sends what has changed, as far as the connection takes it. */
     void changed();
 
     /**
-     * Sends a comment so that a quiet line stays open and a dead one is noticed.
+     * Sends a comment, so that a quiet stream stays open and a dead one is noticed.
      *
      * @return false when the listener has read nothing for long
      */
     boolean beat();
 
-    /** Ends the line. */
+    /** Ends the stream. */
     void end();
 }

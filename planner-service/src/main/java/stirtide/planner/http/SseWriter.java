@@ -2,11 +2,11 @@ package stirtide.planner.http;
 
 import io.vertx.core.http.HttpServerResponse;
 
-/** The write side of a feed: knows whether there is room, and gives up on a listener that has read nothing for long. */
+/** Writes server-sent events: knows whether there is room, and gives up on a listener that reads nothing for long. */
 final class SseWriter {
     private static final int MOST_FULL_BEATS = 2;
 
-    /** A comment long enough to fill the line, within minutes, of a listener who reads nothing when nothing happens. */
+    /** A comment long enough to fill, within minutes, the connection of a listener who reads nothing. */
     private static final String BEAT = ": still here" + " ".repeat(2000) + "\n\n";
 
     private final HttpServerResponse response;
@@ -24,7 +24,7 @@ final class SseWriter {
         return open() && !response.writeQueueFull();
     }
 
-    /** Writes one event, unless the line was ended while it was being read. Its data must be one line, as compact JSON is. */
+    /** Writes one event, unless the stream has ended. Its data must be one line, as compact JSON is. */
     void send(long id, String name, String data) {
         if (open()) response.write("id: " + id + "\nevent: " + name + "\ndata: " + data + "\n\n");
     }
@@ -36,7 +36,7 @@ final class SseWriter {
         });
     }
 
-    /** False when the line has been full for too long. */
+    /** False when the connection has been full for too long. */
     boolean beat() {
         if (!open()) return true;
         fullBeats = response.writeQueueFull() ? fullBeats + 1 : 0;

@@ -14,40 +14,40 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 
-/** All open lines: their number is capped, a timer keeps them alive, and they end before the server does. */
+/** All open streams: their number is limited, a timer keeps them alive, and they end before the server does. */
 final class StreamRegistry {
-    private final DayOperations desk;
+    private final DayOperations days;
     private final HttpLimits limits;
     private final Map<SseStream, Opened> open = new LinkedHashMap<>();
     private final Map<String, Integer> byPeer = new HashMap<>();
     private final AtomicInteger count = new AtomicInteger();
     private boolean ending;
 
-    StreamRegistry(Vertx vertx, DayOperations desk, HttpLimits limits) {
-        this.desk = desk;
+    StreamRegistry(Vertx vertx, DayOperations days, HttpLimits limits) {
+        this.days = days;
         this.limits = limits;
         vertx.setPeriodic(
                 limits.beatMillis(), timer -> List.copyOf(open.keySet()).forEach(this::beat));
     }
 
-    /** Number of open lines; may be asked from any thread. */
+    /** Number of open streams; may be called from any thread. */
     int count() {
         return count.get();
     }
 
     private record Opened(String peer, HttpConnection connection, BooleanSupplier stillGood, Runnable stopListening) {}
 
-    /** A line ends when its caller would not be let in any more, or reads nothing. */
-    private void beat(SseStream feed) {
-        Opened opened = open.get(feed);
+    /** A stream ends when its caller is not authenticated any more, or reads nothing. */
+    private void beat(SseStream stream) {
+        Opened opened = open.get(stream);
         if (opened == null) return;
         if (opened.stillGood.getAsBoolean()) {
-            if (feed.beat()) return;
-            forget(feed);
+            if (stream.beat()) return;
+            forget(stream);
             ConnectionTracker.cut(opened.connection);
         } else {
-            forget(feed);
-            feed.end();
+            forget(stream);
+            stream.end();
         }
     }
 
@@ -63,9 +63,9 @@ final class StreamRegistry {
     }
 
     /**
-     * Begins a feed of a day on the response of a request.
+     * Begins a stream of a day on the response of a request.
      *
-     * @param stillGood whether its caller would still be let in
+     * @param stillGood whether its caller is still authenticated
      */
     void open(RoutingContext ctx, String day, BooleanSupplier stillGood, Function<HttpServerResponse, SseStream> make) {
         HttpConnection connection = ctx.request().connection();
@@ -81,30 +81,30 @@ final class StreamRegistry {
                 .putHeader("cache-control", "no-store")
                 .putHeader("x-accel-buffering", "no")
                 .setChunked(true);
-        SseStream feed = make.apply(response);
-        open.put(feed, new Opened(peer, connection, stillGood, desk.listen(day, feed::changed)));
+        SseStream stream = make.apply(response);
+        open.put(stream, new Opened(peer, connection, stillGood, days.listen(day, stream::changed)));
         byPeer.merge(peer, 1, Integer::sum);
         count.set(open.size());
-        response.closeHandler(closed -> forget(feed));
-        response.exceptionHandler(broken -> forget(feed));
+        response.closeHandler(closed -> forget(stream));
+        response.exceptionHandler(broken -> forget(stream));
         response.write("retry: 2000\n\n");
-        feed.changed();
+        stream.changed();
     }
 
-    private void forget(SseStream feed) {
-        Opened gone = open.remove(feed);
+    private void forget(SseStream stream) {
+        Opened gone = open.remove(stream);
         if (gone == null) return;
         gone.stopListening.run();
         byPeer.computeIfPresent(gone.peer, (name, opened) -> opened == 1 ? null : opened - 1);
         count.set(open.size());
     }
 
-    /** Ends every line and takes no new one. */
+    /** Ends every stream and accepts no new one. */
     void end() {
         ending = true;
-        for (SseStream feed : new ArrayList<>(open.keySet())) {
-            forget(feed);
-            feed.end();
+        for (SseStream stream : new ArrayList<>(open.keySet())) {
+            forget(stream);
+            stream.end();
         }
     }
 }

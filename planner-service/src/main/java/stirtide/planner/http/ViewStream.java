@@ -4,18 +4,21 @@ import io.vertx.core.http.HttpServerResponse;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import stirtide.planner.http.DayOperations.ShownDay;
+import stirtide.planner.http.DayOperations.View;
+import stirtide.planner.http.DayOperations.ShownDay;
+import stirtide.planner.http.DayOperations.View;
 
 /** Whole views of a day, newest only: a slow listener skips views, they never queue up for it. */
 final class ViewStream implements SseStream {
-    private final DayOperations desk;
+    private final DayOperations days;
     private final String day;
     private final SseWriter line;
     private final UnaryOperator<String> shown;
     private boolean stale;
 
-    ViewStream(DayOperations desk, String day, HttpServerResponse response, UnaryOperator<String> shown) {
+    ViewStream(DayOperations days, String day, HttpServerResponse response, UnaryOperator<String> shown) {
         this.shown = shown;
-        this.desk = desk;
+        this.days = days;
         this.day = day;
         this.line = new SseWriter(response);
         line.whenRoom(this::flush);
@@ -29,7 +32,7 @@ final class ViewStream implements SseStream {
 
     private void flush() {
         if (!stale || !line.hasRoom()) return;
-        Optional<ShownDay> newest = desk.show(day);
+        Optional<ShownDay> newest = days.show(day, View.DAY);
         stale = false;
         newest.ifPresent(view -> line.send(view.revision(), "day", shown.apply(view.json())));
     }

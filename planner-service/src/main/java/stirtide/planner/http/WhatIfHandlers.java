@@ -1,17 +1,15 @@
 package stirtide.planner.http;
 
 import io.vertx.ext.web.RoutingContext;
-import java.time.DateTimeException;
-import java.time.Instant;
 import stirtide.planner.planning.whatif.WhatIfAnswer;
 import stirtide.planner.planning.whatif.WhatIfQuestion;
 
-/** What would happen if; asking changes nothing. Parameters have passed the contract before they come here. */
+/** Hypothetical changes; asking changes nothing. Parameters have passed the contract before they come here. */
 final class WhatIfHandlers {
-    private final DayOperations desk;
+    private final DayOperations days;
 
-    WhatIfHandlers(DayOperations desk) {
-        this.desk = desk;
+    WhatIfHandlers(DayOperations days) {
+        this.days = days;
     }
 
     void moves(RoutingContext ctx) {
@@ -20,7 +18,7 @@ final class WhatIfHandlers {
 
     void move(RoutingContext ctx) {
         int service = Integer.parseInt(ctx.request().getParam("service"));
-        answer(ctx, new WhatIfQuestion.OneMove(service, instant(ctx, "start")));
+        answer(ctx, new WhatIfQuestion.OneMove(service, RequestParameters.instant(ctx, "start")));
     }
 
     void walkIn(RoutingContext ctx) {
@@ -35,23 +33,13 @@ final class WhatIfHandlers {
     }
 
     void extraAssistant(RoutingContext ctx) {
-        answer(ctx, new WhatIfQuestion.ExtraAssistant(instant(ctx, "from"), instant(ctx, "to")));
-    }
-
-    private static Instant instant(RoutingContext ctx, String name) {
-        String text = ctx.request().getParam(name);
-        try {
-            return Instant.parse(text);
-        } catch (DateTimeException noInstant) {
-            throw new IllegalArgumentException(
-                    name + " is \"" + text + "\"; write an instant like 2027-03-09T10:00:00Z", noInstant);
-        }
+        answer(ctx, new WhatIfQuestion.ExtraAssistant(RequestParameters.instant(ctx, "from"), RequestParameters.instant(ctx, "to")));
     }
 
     private void answer(RoutingContext ctx, WhatIfQuestion question) {
-        desk.whatIf(DayHandlers.day(ctx), question)
+        days.whatIf(RequestParameters.day(ctx), question)
                 .onSuccess(answer -> answer.ifPresentOrElse(
-                        told -> send(ctx, told), () -> ProblemResponses.send(ctx, DayHandlers.unknownDay())))
+                        found -> send(ctx, found), () -> ProblemResponses.send(ctx, ProblemDetail.unknownDay())))
                 .onFailure(ctx::fail);
     }
 
@@ -62,13 +50,11 @@ final class WhatIfHandlers {
         if (answer instanceof WhatIfAnswer.BrokenOff)
             ProblemResponses.send(
                     ctx,
-                    ApiException.notNow(
-                                    "the planner found no answer in time; the day is large or much is asked at once")
+                    ApiException.notNow("the planner found no answer in time; the day is large or much is asked at once")
                             .problem());
         if (answer instanceof WhatIfAnswer.Refused refused)
             ProblemResponses.send(
                     ctx,
-                    ProblemDetail.of(
-                            409, refused.refusal().code(), refused.refusal().sentence()));
+                    ProblemDetail.of(409, refused.refusal().code(), refused.refusal().sentence()));
     }
 }

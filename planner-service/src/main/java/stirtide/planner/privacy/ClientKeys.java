@@ -161,7 +161,7 @@ public final class ClientKeys {
         return "sealed:" + client.clientId() + ":" + ReferenceCipher.seal(client, reference);
     }
 
-    /** A text with every sealed reference opened; whoever is erased reads as {@link #ERASED}. */
+    /** A text with every sealed reference opened; an erased client reads as {@link #ERASED}. */
     public String shown(String text) {
         if (!text.contains("sealed:c")) return text;
         return SEALED.matcher(text)
@@ -176,7 +176,7 @@ public final class ClientKeys {
         return quoted.substring(1, quoted.length() - 1);
     }
 
-    /** The id of a client by reference; empty when nobody of that reference is known. */
+    /** The id of a client by reference; empty when the reference is not known. */
     public Optional<String> find(String reference) {
         return Optional.ofNullable(byLookup.get(ReferenceCipher.hmac(lookupKey, reference)))
                 .map(ClientKey::clientId);

@@ -1,6 +1,6 @@
 /**
- * Who clients are: references sealed with a key of each client, the file of the keys, and its end for one client. An
- * edge: it reads and writes a file and draws random keys.
+ * Pseudonyms of clients: references sealed with a key of each client, the file of the keys, and the destruction of a key.
+ * It reads and writes files and draws random keys.
  */
 @NullMarked
 package stirtide.planner.privacy;

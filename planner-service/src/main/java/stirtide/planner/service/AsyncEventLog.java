@@ -11,11 +11,11 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import stirtide.events.day.StoredEvent;
-import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.EventLog.Append;
 import stirtide.planner.eventlog.EventLog.KnownCommand;
+import stirtide.planner.eventlog.EventLog;
 
-/** The log on its one thread, in the order of the questions, so that no event loop waits for a disk. */
+/** The log on its one thread, in the order of the calls, so that no event loop waits for a disk. */
 class AsyncEventLog {
     private static final int MOST_SECONDS = 60;
 
@@ -64,7 +64,7 @@ class AsyncEventLog {
         return log.readOnly();
     }
 
-    /** Other work on the log, between two questions. */
+    /** Other work on the log, between two calls. */
     <T> Future<T> between(Callable<T> work) {
         return thread.executeBlocking(work);
     }

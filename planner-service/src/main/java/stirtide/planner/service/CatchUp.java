@@ -3,9 +3,8 @@ package stirtide.planner.service;
 import io.vertx.core.Future;
 import java.time.Instant;
 import java.util.Optional;
-import stirtide.planner.service.DayRegistry.KeptDay;
 
-/** Goes through everything that falls due on all days, one instant after the other. */
+/** Records everything that falls due on all days, one instant after the other. */
 final class CatchUp {
     private final SalonClock clock;
     private final DayRegistry days;
@@ -17,11 +16,11 @@ final class CatchUp {
 
     /**
      * Completes when all days are planned. On a driven clock better plans are waited for, so that the same steps give the
-     * same events; in a salon nobody waits for them.
+     * same events; on a wall clock they are not.
      */
     Future<Void> settled() {
-        return Future.join(days.all().stream()
-                        .map(KeptDay::plans)
+        return Future.join(days.loaded().stream()
+                        .map(LoadedDay::plans)
                         .map(plans -> clock instanceof DrivenClock ? plans.settled() : plans.planned())
                         .toList())
                 .mapEmpty();
@@ -30,12 +29,12 @@ final class CatchUp {
     /**
      * Steps through every instant at which something falls due, with all plans drawn at each.
      *
-     * @param coarseUntil what fell due up to here is noted at once, without the plans that could have been drawn between
+     * @param coarseUntil what fell due up to here is recorded at once, without plans in between
      */
     Future<Void> walk(Instant to, Instant coarseUntil) {
         return settled().compose(settled -> {
-            Optional<Instant> next = days.all().stream()
-                    .flatMap(kept -> kept.nextAt().stream())
+            Optional<Instant> next = days.loaded().stream()
+                    .flatMap(day -> day.nextAt().stream())
                     .min(Instant::compareTo)
                     .filter(at -> !at.isAfter(to));
             if (next.isEmpty()) return Future.succeededFuture();
@@ -46,8 +45,8 @@ final class CatchUp {
     }
 
     private Future<Void> noteDue(Instant at) {
-        return Future.join(days.all().stream()
-                        .map(kept -> kept.keeper().step(() -> kept.keeper().noteDue(at)))
+        return Future.join(days.loaded().stream()
+                        .map(day -> day.actor().step(() -> day.actor().noteDue(at)))
                         .toList())
                 .mapEmpty();
     }

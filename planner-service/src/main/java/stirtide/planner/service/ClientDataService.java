@@ -13,9 +13,10 @@ import stirtide.events.day.DayEvent;
 import stirtide.events.json.ContractJson;
 import stirtide.planner.day.history.ClientRecords;
 import stirtide.planner.eventlog.LogFailure;
+import stirtide.planner.privacy.ClientExport;
 import stirtide.planner.privacy.ClientKeys;
 
-/** Seals who clients are before a day hears of them, tells what is kept of one, and forgets. */
+/** Seals client references before they reach a day; exports and erases what is kept of a client. */
 final class ClientDataService {
     private final Vertx vertx;
     private final ClientKeys keys;
@@ -63,49 +64,46 @@ final class ClientDataService {
     }
 
     /** What is kept of a client on all days. Days that are over are read one after the other. */
-    Future<Optional<String>> record(String reference, Optional<String> salon) {
+    Future<Optional<String>> export(String reference, Optional<String> salon) {
         Optional<String> id = keys.find(reference);
         if (id.isEmpty()) return Future.succeededFuture(Optional.empty());
         List<ClientRecords.DayRecord> kept = new ArrayList<>();
         List<String> names = days.knowing(id.get()).stream()
                 .filter(name -> salon.isEmpty() || name.startsWith(salon.get() + "/"))
                 .toList();
-        return eachDay(names, keeper -> {
-                    ClientRecords.record(keeper.name(), keeper.day(), id.get()).ifPresent(kept::add);
+        return eachDay(names, actor -> {
+                    ClientRecords.record(actor.name(), actor.day(), id.get()).ifPresent(kept::add);
                     return Future.succeededFuture();
                 })
-                // Whoever sees one salon does not even learn that another one knows the client.
+                // A caller who sees one salon does not learn that another one knows the client.
                 .map(read -> kept.isEmpty() && salon.isPresent()
                         ? Optional.empty()
-                        : Optional.of(keys.shown(ContractJson.write(new Kept(reference, kept)))));
+                        : Optional.of(keys.shown(ContractJson.write(new ClientExport(reference, kept)))));
     }
 
     private Future<Void> eachDay(List<String> names, Function<DayActor, Future<Void>> work) {
         Future<Void> done = Future.succeededFuture();
         for (String name : names)
-            done = done.compose(before -> days.atHand(name))
+            done = done.compose(before -> days.load(name))
                     .compose(read -> days.opened(name)
-                            .map(kept -> work.apply(kept.keeper()))
+                            .map(day -> work.apply(day.actor()))
                             .orElse(Future.succeededFuture()));
         return done;
     }
-
-    /** What a person may ask to see. */
-    record Kept(String clientRef, List<ClientRecords.DayRecord> days) {}
 
     /** Key first, events after: a service that dies between the two notes the events at its next start. */
     Future<Boolean> erase(String reference, Instant now) {
         Optional<String> id = keys.find(reference);
         if (id.isEmpty()) return Future.succeededFuture(false);
         keys.forget(id.get());
-        return write().compose(gone -> note(id.get(), now)).map(true).recover(LogFailureMapping::declined);
+        return write().compose(gone -> note(id.get(), now)).map(true);
     }
 
     private Future<Void> note(String clientId, Instant now) {
         return eachDay(
                 days.knowing(clientId),
-                keeper -> keeper.step(() -> ClientRecords.known(keeper.day(), clientId)
-                        ? keeper.append(List.of(new DayEvent.ClientErased(clientId)), now)
+                actor -> actor.step(() -> ClientRecords.known(actor.day(), clientId)
+                        ? actor.append(List.of(new DayEvent.ClientErased(clientId)), now)
                                 .mapEmpty()
                         : Future.succeededFuture()));
     }

@@ -1,96 +1,83 @@
 package stirtide.planner.service;
 
-import java.nio.charset.StandardCharsets;
+import io.vertx.core.Future;
+import io.vertx.core.Vertx;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import stirtide.events.json.ContractJson;
-import stirtide.planner.day.history.CarriedDay;
-import stirtide.planner.day.history.ClientRecords;
-import stirtide.planner.day.state.Day;
 
-/** What stays in memory of days that are over: little enough for years of them. Confined to one context. */
+/** The summaries of days that are over and not in memory, and their cache beside the log. Confined to one context. */
 final class ClosedDaySummaries {
-    private final SortedMap<String, Resting> days = new TreeMap<>();
+    private final Vertx vertx;
+    private final AsyncEventLog log;
+    private final ClosedDayCache cache;
+    private final SortedMap<String, ClosedDaySummary> days = new TreeMap<>();
 
-    /**
-     * A day that is over. What it teaches stays as it is written, which takes little memory, and is read anew each time: a
-     * salon opens one day a day.
-     *
-     * @param revision its newest event
-     * @param time time of that event
-     * @param erased ids of clients who were erased on it
-     * @param lessons JSON, in UTF-8, of what later days learn from it, and of whom it knows
-     */
-    record Resting(long revision, Instant time, List<String> erased, byte[] lessons) {
-        static Resting of(Day day) {
-            Lessons lessons = new Lessons(CarriedDay.of(day), ClientRecords.idsOn(day));
-            return new Resting(
-                    day.revision(), day.time(), ClientRecords.erasedOn(day), utf8(ContractJson.write(lessons)));
-        }
-
-        CarriedDay past() {
-            return read().past();
-        }
-
-        boolean knows(String clientId) {
-            // Nearly all days do not even hold the word.
-            return text().contains(clientId) && read().clients().contains(clientId);
-        }
-
-        private Lessons read() {
-            return ContractJson.read(text(), Lessons.class);
-        }
-
-        private String text() {
-            return new String(lessons, StandardCharsets.UTF_8);
-        }
-
-        private static byte[] utf8(String text) {
-            return text.getBytes(StandardCharsets.UTF_8);
-        }
+    ClosedDaySummaries(Vertx vertx, AsyncEventLog log, ClosedDayCache cache) {
+        this.vertx = vertx;
+        this.log = log;
+        this.cache = cache;
     }
 
-    /**
-     * As it is written.
-     *
-     * @param past what later days learn
-     * @param clients ids of clients the day holds anything of
-     */
-    private record Lessons(CarriedDay past, List<String> clients) {}
-
-    void keep(String name, Resting day) {
-        days.put(name, day);
+    /** Takes the summary of a day from the cache; false when it holds none of the day as the log has it. */
+    boolean restore(String name, String seal) {
+        Optional<ClosedDaySummary> cached = cache.find(name, seal);
+        cached.ifPresent(summary -> days.put(name, summary));
+        return cached.isPresent();
     }
 
-    boolean holds(String name) {
+    void add(String name, ClosedDaySummary summary) {
+        days.put(name, summary);
+        store(name, summary);
+    }
+
+    /** Writes a summary into the cache, unless the log has moved on meanwhile. */
+    void store(String name, ClosedDaySummary summary) {
+        if (log.readOnly().isPresent()) return;
+        log.seal(name)
+                .compose(seal -> vertx.executeBlocking(() -> {
+                    if (seal.startsWith(summary.revision() + "-")) cache.store(name, seal, summary);
+                    return null;
+                }));
+    }
+
+    boolean contains(String name) {
         return days.containsKey(name);
     }
 
-    void forget(String name) {
+    void remove(String name) {
         days.remove(name);
     }
 
-    SortedMap<String, Resting> all() {
+    SortedMap<String, ClosedDaySummary> all() {
         return days;
     }
 
-    /** Names of those that hold anything of a client. */
-    List<String> knowing(String clientId) {
-        return days.entrySet().stream()
-                .filter(day -> day.getValue().knows(clientId))
-                .map(day -> day.getKey())
-                .toList();
+    /** Verifies the events of these days in the log, one day after the other, beside the work. */
+    Future<Void> verify() {
+        Future<Void> verified = Future.succeededFuture();
+        for (String name : List.copyOf(days.keySet())) verified = verified.compose(before -> log.check(name));
+        return verified;
     }
 
+    /** Names of the days that hold anything of a client. */
+    Stream<String> knowing(String clientId) {
+        return days.entrySet().stream()
+                .filter(day -> day.getValue().knows(clientId))
+                .map(Map.Entry::getKey);
+    }
+
+    /** Ids of clients whose erasure these days record. */
     Stream<String> erased() {
         return days.values().stream().flatMap(day -> day.erased().stream());
     }
 
-    Optional<Instant> newestTime() {
-        return days.values().stream().map(Resting::time).max(Instant::compareTo);
+    /** Times of the newest events of these days. */
+    Stream<Instant> times() {
+        return days.values().stream().map(ClosedDaySummary::time);
     }
 }

@@ -1,5 +1,6 @@
 package stirtide.planner.service;
 
+import io.vertx.core.AsyncResult;
 import io.vertx.core.Future;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -24,6 +25,7 @@ import stirtide.planner.day.state.Refusal;
 import stirtide.planner.eventlog.EventLog.Append;
 import stirtide.planner.eventlog.EventLog.KnownCommand;
 import stirtide.planner.eventlog.LogFailure;
+import stirtide.planner.http.ApiException;
 import stirtide.planner.http.DayOperations.CommandAnswer;
 import stirtide.planner.privacy.ClientKeys;
 
@@ -39,7 +41,7 @@ final class CommandRunner {
 
     private final AsyncEventLog log;
     private final SalonClock clock;
-    private final ServiceMetrics meters;
+    private final ServiceMetrics metrics;
     private final UnaryOperator<DayCommand> prepared;
     private final BiFunction<Day, DayCommand, Optional<Refusal>> objection;
 
@@ -50,35 +52,34 @@ final class CommandRunner {
     CommandRunner(
             AsyncEventLog log,
             SalonClock clock,
-            ServiceMetrics meters,
+            ServiceMetrics metrics,
             UnaryOperator<DayCommand> prepared,
             BiFunction<Day, DayCommand, Optional<Refusal>> objection) {
         this.log = log;
         this.clock = clock;
-        this.meters = meters;
+        this.metrics = metrics;
         this.prepared = prepared;
         this.objection = objection;
     }
 
-    Future<CommandAnswer> run(DayActor keeper, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
-        if (keeper.busy())
-            return Future.succeededFuture(new CommandAnswer.NotNow(false, "too much at once; try again"));
+    Future<CommandAnswer> run(DayActor actor, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
+        if (actor.busy()) return Future.failedFuture(ApiException.notNow("too much at once; try again"));
         long began = System.nanoTime();
         byte[] digest = digest(request);
-        return keeper.step(() -> runStep(keeper, request, digest, ifMatch, role))
+        return actor.step(() -> runStep(actor, request, digest, ifMatch, role))
                 .recover(CommandRunner::answerFailure)
-                .onSuccess(answer ->
-                        meters.command(outcome(answer)).record(System.nanoTime() - began, TimeUnit.NANOSECONDS));
+                .onComplete(done -> outcome(done).ifPresent(outcome -> metrics.command(outcome)
+                        .record(System.nanoTime() - began, TimeUnit.NANOSECONDS)));
     }
 
     /** What was accepted before is answered before anything else: the day has moved on since, rightly. */
     private Future<CommandAnswer> runStep(
-            DayActor keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
-        return log.command(keeper.name(), request.commandId()).compose(known -> {
+            DayActor actor, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
+        return log.command(actor.name(), request.commandId()).compose(known -> {
             if (known.isPresent()) return Future.succeededFuture(again(request, digest, known.get()));
             return log.readOnly().isPresent()
-                    ? Future.succeededFuture(new CommandAnswer.ReadOnly())
-                    : runFresh(keeper, request, digest, ifMatch, role);
+                    ? Future.failedFuture(ApiException.readOnly())
+                    : runFresh(actor, request, digest, ifMatch, role);
         });
     }
 
@@ -89,19 +90,19 @@ final class CommandRunner {
     }
 
     private Future<CommandAnswer> runFresh(
-            DayActor keeper, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
+            DayActor actor, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
         Instant now = clock.now();
-        return keeper.noteDue(now).compose(noted -> {
-            long revision = keeper.day().revision();
+        return actor.noteDue(now).compose(noted -> {
+            long revision = actor.day().revision();
             if (ifMatch.isPresent() && ifMatch.get() != revision)
                 return Future.succeededFuture(new CommandAnswer.Stale(revision));
             if (revision >= MOST_EVENTS && !(request.command() instanceof DayCommand.CloseDay)) return refuse(DAY_FULL);
-            Decision decision = Decider.decide(
-                    keeper.day(), prepared.apply(request.command()), new CommandContext(now, request.actor()));
+            Decision decision =
+                    Decider.decide(actor.day(), prepared.apply(request.command()), new CommandContext(now, request.actor()));
             if (decision instanceof Decision.Refused refused) return refuse(refused.refusal());
-            Optional<Refusal> against = objection.apply(keeper.day(), request.command());
+            Optional<Refusal> against = objection.apply(actor.day(), request.command());
             if (against.isPresent()) return refuse(against.get());
-            return keeper.append(((Decision.Accepted) decision).events(), now, request, digest, role)
+            return actor.append(((Decision.Accepted) decision).events(), now, request, digest, role)
                     .map(answer -> answer(request, answer));
         });
     }
@@ -118,26 +119,22 @@ final class CommandRunner {
         return new CommandAnswer.Reused();
     }
 
-    /** What the log says of its folder and its days is for the operator, not for whoever sent the command. */
+    /** A refused reference as an answer, a failure of the log as the sender gets it. */
     static Future<CommandAnswer> answerFailure(Throwable failed) {
         if (failed instanceof ClientKeys.Refused refused)
             return Future.succeededFuture(new CommandAnswer.Refused(refused.code(), refused.sentence()));
-        if (!(failed instanceof LogFailure log)) return Future.failedFuture(failed);
-        LOG.warn("command not stored: {}", log.getMessage());
-        return Future.succeededFuture(
-                switch (log.kind()) {
-                    case READ_ONLY, DAMAGED -> new CommandAnswer.ReadOnly();
-                    case IN_USE -> new CommandAnswer.NotNow(false, "another process has the log; nothing was stored");
-                    case FULL, NO_PLACE, UNAVAILABLE ->
-                        new CommandAnswer.NotNow(log.kind() == LogFailure.Kind.FULL, String.valueOf(log.getMessage()));
-                });
+        if (failed instanceof LogFailure log) LOG.warn("command not stored: {}", log.getMessage());
+        return Future.failedFuture(LogFailures.forSender(failed));
     }
 
-    private static String outcome(CommandAnswer answer) {
-        if (answer instanceof CommandAnswer.Done done) return done.result().repeated() ? "repeated" : "accepted";
-        if (answer instanceof CommandAnswer.NotNow) return "not_now";
-        if (answer instanceof CommandAnswer.ReadOnly) return "read_only";
-        return answer instanceof CommandAnswer.Refused ? "refused" : "not_matching";
+    /** Value of the metrics' label; empty for a defect of the service. */
+    private static Optional<String> outcome(AsyncResult<CommandAnswer> done) {
+        if (done.cause() instanceof ApiException refused)
+            return Optional.of(refused.isReadOnly() ? "read_only" : "not_now");
+        if (done.failed()) return Optional.empty();
+        if (done.result() instanceof CommandAnswer.Done stored)
+            return Optional.of(stored.result().repeated() ? "repeated" : "accepted");
+        return Optional.of(done.result() instanceof CommandAnswer.Refused ? "refused" : "not_matching");
     }
 
     /** Over the request as the contract writes it: white space and the order of names do not matter. */

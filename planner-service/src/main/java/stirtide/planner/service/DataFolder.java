@@ -1,5 +1,6 @@
 package stirtide.planner.service;
 
+import stirtide.planner.cli.CommandException;
 import java.io.IOException;
 import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.LogFailure;
@@ -7,12 +8,12 @@ import stirtide.planner.eventlog.SqliteEventLog;
 import stirtide.planner.privacy.ClientKeys;
 
 /** What the data folder holds, opened: the log, the keys of clients, what is kept of days that are over. */
-record DataFolder(SqliteEventLog log, ClientKeys clients, ClosedDayCache restingDays) {
+record DataFolder(SqliteEventLog log, ClientKeys clients, ClosedDayCache closedDays) {
     /**
      * Takes and opens it; waits for the disk.
      *
      * @throws LogFailure when the log cannot be taken
-     * @throws StartFailure when the keys cannot be read
+     * @throws CommandException when the keys cannot be read
      */
     static DataFolder open(Settings settings) {
         SqliteEventLog log = SqliteEventLog.openToServe(settings.data());
@@ -24,9 +25,14 @@ record DataFolder(SqliteEventLog log, ClientKeys clients, ClosedDayCache resting
             return new ClientKeys(settings.data());
         } catch (IOException unreadable) {
             log.close();
-            throw new StartFailure(
-                    StartFailure.LOG_BROKEN,
+            throw new CommandException(
+                    CommandException.LOG_BROKEN,
                     unreadable.getMessage() + "; restore a copy of it, or move it away: clients show as erased then");
         }
+    }
+
+    void close() {
+        closedDays.close();
+        log.close();
     }
 }

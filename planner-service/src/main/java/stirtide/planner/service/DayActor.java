@@ -19,13 +19,13 @@ import stirtide.events.day.StoredEvent;
 import stirtide.planner.day.Evolver;
 import stirtide.planner.day.Ticker;
 import stirtide.planner.day.state.Day;
-import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.EventLog.Append;
+import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.LogFailure;
 
 /**
- * Keeps one day: its state is the replay of its stream, and every change goes decide, append, evolve, announce, one
- * after the other. Confined to one context.
+ * One day and its changes: its state is the replay of its stream, and every change is decided, appended, applied and
+ * announced before the next begins. Confined to one context.
  */
 final class DayActor {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.day");
@@ -51,7 +51,7 @@ final class DayActor {
         return day;
     }
 
-    /** Reads the stream to its end, as a step of its own: whoever wants something of a day half read waits for it. */
+    /** Reads the stream to its end, as a step of its own: steps added meanwhile wait for it. */
     Future<Void> read() {
         return steps.add(this::readOn);
     }
@@ -78,7 +78,7 @@ final class DayActor {
         return steps.add(() -> doubtful ? readOn().compose(read -> step.get()) : step.get());
     }
 
-    /** Whether nothing is being done and nobody outside listens. */
+    /** Whether no step is waiting and there is no follower. */
     boolean idle() {
         return followers == 0 && steps.empty();
     }
@@ -155,7 +155,7 @@ final class DayActor {
                 .toString();
     }
 
-    /** Tells every listener that the day or the clock has changed. One that fails keeps no other from hearing it. */
+    /** Calls every listener after a change of the day or the clock. One that fails does not affect the others. */
     void announce() {
         for (Runnable listener : Set.copyOf(listeners)) {
             try {
@@ -173,7 +173,7 @@ final class DayActor {
         return () -> listeners.remove(own);
     }
 
-    /** The same for somebody outside, for whom the day stays in memory. */
+    /** The same for a caller outside the service, for whom the day stays in memory. */
     Runnable follow(Runnable listener) {
         Runnable end = listen(listener);
         followers++;

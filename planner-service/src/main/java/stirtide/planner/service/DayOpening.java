@@ -1,5 +1,6 @@
 package stirtide.planner.service;
 
+import stirtide.planner.cli.CommandException;
 import java.util.Optional;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand.OpenDay;
@@ -16,13 +17,13 @@ final class DayOpening {
     /**
      * Reads the files, if any were named.
      *
-     * @throws StartFailure with every problem of the files, one a line
+     * @throws CommandException with every problem of the files, one a line
      */
     static Optional<CommandRequest> read(Settings settings) {
         if (settings.salon().isEmpty()) return Optional.empty();
         FolderResult answer = SalonFolder.read(settings.salon().get(), settings.date());
         if (answer instanceof FolderResult.Rejected rejected)
-            throw new StartFailure(StartFailure.BAD_INPUT, String.join("\n", rejected.lines()));
+            throw new CommandException(CommandException.BAD_INPUT, String.join("\n", rejected.lines()));
         FolderResult.Read read = (FolderResult.Read) answer;
         return Optional.of(new CommandRequest(COMMAND_ID, ACTOR, new OpenDay(read.setup(), read.bookings())));
     }

@@ -15,9 +15,9 @@ import stirtide.planner.day.setup.SetupGaps;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.ServiceState;
-import stirtide.planner.http.DayOperations.PourAnswer;
+import stirtide.planner.http.DayOperations.QueryAnswer;
 import stirtide.planner.http.DayOperations.ShownDay;
-import stirtide.planner.http.DayOperations.VisitsAnswer;
+import stirtide.planner.http.DayOperations.View;
 import stirtide.planner.salonfiles.export.SetupFiles;
 import stirtide.planner.views.DayViews;
 import stirtide.planner.views.GramsViews;
@@ -25,7 +25,7 @@ import stirtide.planner.views.PourAdvices;
 import stirtide.planner.views.SwatchViews;
 import stirtide.planner.views.VisitsViews;
 
-/** What a day is asked, as the contract writes it. */
+/** Answers to questions about a day, as the contract writes them. */
 final class DayQueries {
     private DayQueries() {}
 
@@ -33,15 +33,17 @@ final class DayQueries {
         return shown(day, DayViews.of(day, now, ratePermille));
     }
 
-    static ShownDay grams(Day day) {
-        return shown(day, GramsViews.of(day));
+    /** A view that does not depend on the time. */
+    static ShownDay show(Day day, View view) {
+        return switch (view) {
+            case SETUP -> setup(day);
+            case GRAMS -> shown(day, GramsViews.of(day));
+            case SWATCHES -> shown(day, SwatchViews.of(day));
+            case DAY -> throw new IllegalArgumentException("the view of the day depends on the time");
+        };
     }
 
-    static ShownDay swatches(Day day) {
-        return shown(day, SwatchViews.of(day));
-    }
-
-    static ShownDay setup(Day day) {
+    private static ShownDay setup(Day day) {
         DaySetup inForce = SetupChangeRules.inForce(day).with(UseHistory.NONE);
         List<Booking> bookings = day.services().stream()
                 .filter(ServiceState::standing)
@@ -69,21 +71,21 @@ final class DayQueries {
         return new ShownDay(day.revision(), ContractJson.write(view));
     }
 
-    static PourAnswer nextPour(Day day, String bowl, String poured) {
+    static QueryAnswer nextPour(Day day, String bowl, String poured) {
         return day.bowl(bowl)
                 .filter(BowlState::mixable)
-                .<PourAnswer>map(
-                        known -> new PourAnswer.Advised(ContractJson.write(PourAdvices.of(day, known, poured))))
-                .orElseGet(() -> new PourAnswer.Refused(
+                .<QueryAnswer>map(
+                        known -> new QueryAnswer.Found(ContractJson.write(PourAdvices.of(day, known, poured))))
+                .orElseGet(() -> new QueryAnswer.Refused(
                         "BOWL_NOT_AT_BAR",
                         "Bowl " + bowl + " is not being mixed. Begin it first; one at its chair is poured no more."));
     }
 
-    static VisitsAnswer visits(Day day, int service, Optional<LocalDate> first, Optional<LocalDate> second) {
+    static QueryAnswer visits(Day day, int service, Optional<LocalDate> first, Optional<LocalDate> second) {
         return day.service(service)
-                .<VisitsAnswer>map(
-                        known -> new VisitsAnswer.Told(ContractJson.write(VisitsViews.of(day, known, first, second))))
-                .orElseGet(() -> new VisitsAnswer.Refused(
+                .<QueryAnswer>map(
+                        known -> new QueryAnswer.Found(ContractJson.write(VisitsViews.of(day, known, first, second))))
+                .orElseGet(() -> new QueryAnswer.Refused(
                         "SERVICE_UNKNOWN",
                         "There is no service " + service + ". Accepted: 1 to "
                                 + day.services().size() + "."));

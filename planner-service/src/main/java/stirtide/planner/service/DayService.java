@@ -2,6 +2,7 @@ package stirtide.planner.service;
 
 import io.vertx.core.Future;
 import io.vertx.core.Vertx;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -20,59 +21,74 @@ import stirtide.planner.http.ApiException;
 import stirtide.planner.http.DayOperations;
 import stirtide.planner.planning.whatif.WhatIfAnswer;
 import stirtide.planner.planning.whatif.WhatIfQuestion;
-import stirtide.planner.privacy.ClientKeys;
 import stirtide.planner.salonfiles.SetupCheck;
-import stirtide.planner.service.DayRegistry.KeptDay;
 
-/** All days of the service. Everything in it happens on one context. */
+/** The operations of the planner, on all days. Everything in it happens on one context. */
 final class DayService implements DayOperations {
-    /** After a longer rest only the last hours are gone through plan by plan: nobody acted on the others. */
+    /** After a longer stop only the last hours are gone through plan by plan: nobody acted on the others. */
     private static final Duration CATCH_UP_WITH_PLANS = Duration.ofHours(2);
 
-    /** Every few minutes something falls due on a day that was left open: a longer way would take hours. */
-    private static final Duration FARTHEST = Duration.ofDays(7);
-
-    private final ClientDataService clients;
     private final AsyncEventLog log;
     private final SalonClock clock;
-    private final CommandRunner commands;
-    private final PlanningExecutor drawing;
-    private final DueEventScheduler ticks;
-    private final CatchUp due;
-    private final SerialQueue advances = new SerialQueue();
+    private final PlanningExecutor planning;
     private final DayRegistry days;
-    private final RequestCoalescer atOnce;
+    private final ClientDataService clients;
+    private final DayCommands commands;
+    private final CatchUp catchUp;
+    private final DueEventScheduler due;
+    private final ClockControl clockControl;
+    private final RequestCoalescer coalescer;
+    private final LogCopier copier;
     private Runnable onChange = () -> {};
 
     DayService(
             Vertx vertx,
             AsyncEventLog log,
-            ClosedDayCache file,
+            DataFolder folder,
             SalonClock clock,
-            PlanningExecutor drawing,
-            ServiceMetrics meters,
-            ClientKeys clients) {
-        this.days =
-                new DayRegistry(vertx, log, file, clock, keeper -> new PlanRunner(vertx, keeper, drawing), this::heard);
-        this.clients = new ClientDataService(vertx, clients, days);
+            PlanningExecutor planning,
+            ServiceMetrics metrics) {
         this.log = log;
-        this.atOnce = new RequestCoalescer(vertx);
         this.clock = clock;
-        this.commands = new CommandRunner(log, clock, meters, this::learned, DayService::filesObjection);
-        this.drawing = drawing;
-        this.ticks = new DueEventScheduler(vertx, clock, days::all);
-        this.due = new CatchUp(clock, days);
+        this.planning = planning;
+        ClosedDaySummaries summaries = new ClosedDaySummaries(vertx, log, folder.closedDays());
+        this.days = new DayRegistry(log, summaries, clock, actor -> prepared(vertx, actor));
+        this.clients = new ClientDataService(vertx, folder.clients(), days);
+        OpeningHistory history = new OpeningHistory(days);
+        this.commands = new DayCommands(
+                days,
+                history,
+                clients,
+                new CommandRunner(
+                        log,
+                        clock,
+                        metrics,
+                        command -> command instanceof OpenDay open ? history.withHistory(open) : command,
+                        DayService::filesObjection));
+        this.catchUp = new CatchUp(clock, days);
+        this.due = new DueEventScheduler(vertx, clock, days::loaded);
+        this.clockControl = new ClockControl(clock, catchUp, this::clockChanged);
+        this.coalescer = new RequestCoalescer(vertx);
+        this.copier = new LogCopier(log, folder.log());
     }
 
-    private KeptDay heard(KeptDay kept) {
-        kept.keeper().listen(ticks::arrange);
-        kept.keeper().listen(() -> onChange.run());
-        return kept;
+    private LoadedDay prepared(Vertx vertx, DayActor actor) {
+        LoadedDay day = new LoadedDay(actor, new PlanRunner(vertx, actor, planning));
+        actor.listen(due::arrange);
+        actor.listen(() -> onChange.run());
+        return day;
     }
 
-    /** How many days are whole in memory; may be asked on any thread. */
-    int whole() {
-        return days.whole();
+    /** A changed setup is checked against the rules of the files, by the code that reads the files. */
+    private static Optional<Refusal> filesObjection(Day day, DayCommand command) {
+        if (!(command instanceof ChangeSetup change)) return Optional.empty();
+        return SetupCheck.objection(SetupChangeRules.inForce(day), SetupChangeRules.changed(day, change.piece()))
+                .map(sentence -> new Refusal("SETUP_INVALID", sentence));
+    }
+
+    /** Number of days in memory; may be called on any thread. */
+    int loadedDays() {
+        return days.loadedCount();
     }
 
     /** Calls this after every change of any day. */
@@ -80,17 +96,17 @@ final class DayService implements DayOperations {
         onChange = action;
     }
 
-    /** Verifies what the start has not read. */
-    Future<Void> check() {
-        return days.check();
+    /** Verifies the events of the days that the start has not read. */
+    Future<Void> verifyClosedDays() {
+        return days.evicted().verify();
     }
 
     /** Completes when all days are planned. */
     Future<Void> settled() {
-        return due.settled();
+        return catchUp.settled();
     }
 
-    /** Replays every day, then lets happen what fell due while nobody was looking, plans drawn again included. */
+    /** Replays every day, then records what fell due while the service was down, with plans drawn again. */
     Future<Void> resume() {
         return days.readAll().compose(read -> log.readOnly().isPresent() ? standStill() : catchUp());
     }
@@ -98,18 +114,18 @@ final class DayService implements DayOperations {
     private Future<Void> catchUp() {
         if (clock instanceof DrivenClock driven) days.newestTime().ifPresent(driven::moveTo);
         Instant now = clock.now();
-        return due.walk(now, now.minus(CATCH_UP_WITH_PLANS))
+        return catchUp.walk(now, now.minus(CATCH_UP_WITH_PLANS))
                 .compose(caughtUp -> clients.eraseAgain())
                 .onSuccess(caughtUp -> {
-                    days.layPassedToRest();
-                    ticks.arrange();
+                    days.evictPassed();
+                    due.arrange();
                 });
     }
 
-    /** Days are shown as far as they can be read; nothing falls due, for nothing can be noted. */
+    /** Days are shown as far as they can be read; nothing falls due, for nothing can be stored. */
     private Future<Void> standStill() {
-        ticks.stop();
-        days.all().forEach(kept -> kept.plans().stop());
+        due.stop();
+        days.loaded().forEach(day -> day.plans().stop());
         return Future.succeededFuture();
     }
 
@@ -124,104 +140,55 @@ final class DayService implements DayOperations {
     }
 
     @Override
-    public Future<Optional<String>> clientRecord(String reference, Optional<String> salon) {
-        return clients.record(reference, salon);
+    public Future<Optional<String>> exportClient(String reference, Optional<String> salon) {
+        return clients.export(reference, salon).recover(failed -> Future.failedFuture(LogFailures.forSender(failed)));
     }
 
     @Override
     public Future<Boolean> eraseClient(String reference) {
         if (log.readOnly().isPresent()) return Future.failedFuture(ApiException.readOnly());
-        return clients.erase(reference, clock.now());
+        return clients.erase(reference, clock.now())
+                .recover(failed -> Future.failedFuture(LogFailures.forSender(failed)));
     }
 
     @Override
-    public Future<Void> atHand(String day) {
-        return days.atHand(day);
+    public Future<Void> backup(Path file) {
+        return copier.copyTo(file);
+    }
+
+    @Override
+    public Future<Void> load(String day) {
+        return days.load(day);
     }
 
     @Override
     public Future<CommandAnswer> command(
             String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
-        if (!(request.command() instanceof OpenDay open)) return commandAtHand(day, request, ifMatch, role);
-        // The newest day before it teaches it and must stay whole until it is open.
-        Optional<String> newest = days.newestBefore(open);
-        return newest.map(days::atHand)
-                .orElse(Future.succeededFuture())
-                .recover(unreadable -> Future.succeededFuture())
-                .compose(read -> {
-                    Runnable letGo = newest.map(name -> listen(name, () -> {})).orElse(() -> {});
-                    return commandAtHand(day, request, ifMatch, role).onComplete(done -> {
-                        letGo.run();
-                        days.layPassedToRest();
-                    });
-                });
-    }
-
-    private Future<CommandAnswer> commandAtHand(
-            String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
-        return days.atHand(day).compose(read -> {
-            Optional<KeptDay> known = days.find(day);
-            if (known.isEmpty() && !(request.command() instanceof OpenDay))
-                return Future.succeededFuture(new CommandAnswer.Unknown());
-            KeptDay kept = known.orElseGet(() -> days.keep(day));
-            Runnable letGo = kept.keeper().follow(() -> {});
-            return Future.<CommandRequest>future(
-                            sealing -> clients.sealed(request).onComplete(sealing))
-                    .compose(safe -> commands.run(kept.keeper(), safe, ifMatch, role))
-                    .recover(CommandRunner::answerFailure)
-                    .onComplete(done -> {
-                        letGo.run();
-                        days.dropUnopened(day, kept);
-                    });
-        });
+        return commands.run(day, request, ifMatch, role);
     }
 
     @Override
-    public Optional<ShownDay> show(String day) {
-        return day(day).map(state -> atOnce.answer(
-                List.of(day, state.revision()), () -> DayQueries.view(state, clock.now(), clock.ratePermille())));
+    public Optional<ShownDay> show(String day, View view) {
+        return day(day).map(state -> view == View.DAY
+                ? coalescer.answer(
+                        List.of(day, state.revision()),
+                        () -> DayQueries.view(state, clock.now(), clock.ratePermille()))
+                : DayQueries.show(state, view));
     }
 
     @Override
-    public PourAnswer nextPour(String day, String bowl, String poured) {
-        return day(day).map(state -> DayQueries.nextPour(state, bowl, poured)).orElseGet(PourAnswer.Unknown::new);
+    public QueryAnswer nextPour(String day, String bowl, String poured) {
+        return day(day).map(state -> DayQueries.nextPour(state, bowl, poured)).orElseGet(QueryAnswer.UnknownDay::new);
     }
 
     @Override
-    public Optional<ShownDay> grams(String day) {
-        return day(day).map(DayQueries::grams);
-    }
-
-    @Override
-    public Optional<ShownDay> swatches(String day) {
-        return day(day).map(DayQueries::swatches);
-    }
-
-    @Override
-    public VisitsAnswer visits(String day, int service, Optional<LocalDate> first, Optional<LocalDate> second) {
+    public QueryAnswer visits(String day, int service, Optional<LocalDate> first, Optional<LocalDate> second) {
         return day(day).map(state -> DayQueries.visits(state, service, first, second))
-                .orElseGet(VisitsAnswer.Unknown::new);
-    }
-
-    @Override
-    public Optional<ShownDay> setup(String day) {
-        return day(day).map(DayQueries::setup);
-    }
-
-    /** A day that is opened learns from the days before it; the event carries what it learned. */
-    private DayCommand learned(DayCommand command) {
-        return command instanceof OpenDay open ? days.taught(open) : command;
-    }
-
-    /** A piece changed at a terminal is held against the rules of the files, by the code that reads the files. */
-    private static Optional<Refusal> filesObjection(Day day, DayCommand command) {
-        if (!(command instanceof ChangeSetup change)) return Optional.empty();
-        return SetupCheck.objection(SetupChangeRules.inForce(day), SetupChangeRules.changed(day, change.piece()))
-                .map(sentence -> new Refusal("SETUP_INVALID", sentence));
+                .orElseGet(QueryAnswer.UnknownDay::new);
     }
 
     private Optional<Day> day(String name) {
-        return days.opened(name).map(KeptDay::day);
+        return days.opened(name).map(LoadedDay::day);
     }
 
     @Override
@@ -232,63 +199,50 @@ final class DayService implements DayOperations {
     @Override
     public Future<List<StoredEvent>> events(String day, long after, int limit) {
         long newest = day(day).map(Day::revision).orElse(Long.MAX_VALUE);
-        // Whoever has everything needs no reading: a thousand who come back at once would keep commands from the log.
+        // Nothing is read for a listener who has everything: a thousand who reconnect at once would delay commands.
         if (after == newest) return Future.succeededFuture(List.of());
-        return atOnce.answer(List.of(day, newest, after, limit), () -> log.read(day, after, limit));
+        return coalescer.answer(List.of(day, newest, after, limit), () -> log.read(day, after, limit));
     }
 
     @Override
     public Runnable listen(String day, Runnable listener) {
-        return days.opened(day).map(kept -> kept.keeper().follow(listener)).orElse(() -> {});
+        return days.opened(day).map(loaded -> loaded.actor().follow(listener)).orElse(() -> {});
     }
 
     @Override
     public Future<Optional<WhatIfAnswer>> whatIf(String day, WhatIfQuestion question) {
-        return day(day).map(state -> drawing.ask(state, question, clock.now()))
-                .map(answer -> answer.map(Optional::of))
+        return day(day).map(state ->
+                        planning.ask(state, question, clock.now()).map(Optional::of))
                 .orElse(Future.succeededFuture(Optional.empty()));
     }
 
     @Override
     public ClockReading clock() {
-        return new ClockReading(clock.now(), clock.ratePermille(), clock instanceof DrivenClock);
+        return clockControl.reading();
     }
 
     @Override
     public Optional<ClockReading> setRate(int ratePermille) {
-        if (!(clock instanceof DrivenClock driven)) return Optional.empty();
-        driven.setRate(ratePermille);
-        clockChanged();
-        return Optional.of(clock());
-    }
-
-    private void clockChanged() {
-        atOnce.forget();
-        ticks.arrange();
-        days.all().forEach(kept -> kept.keeper().announce());
+        return clockControl.setRate(ratePermille);
     }
 
     @Override
     public Future<Optional<ClockReading>> advance(Instant to) {
-        if (!(clock instanceof DrivenClock driven)) return Future.succeededFuture(Optional.empty());
-        if (to.isAfter(clock.now().plus(FARTHEST)))
-            return Future.failedFuture(ApiException.conflict("CLOCK_TOO_FAR", "the clock is moved seven days at most"));
-        if (advances.full()) return Future.failedFuture(ApiException.notNow("too many wait for the clock; try again"));
-        return advances.add(() -> due.walk(to, Instant.MIN))
-                .recover(LogFailureMapping::declined)
-                .map(done -> {
-                    driven.moveTo(to);
-                    clockChanged();
-                    return Optional.of(clock());
-                });
+        return clockControl.advance(to);
+    }
+
+    private void clockChanged() {
+        coalescer.forget();
+        due.arrange();
+        days.loaded().forEach(day -> day.actor().announce());
     }
 
     /** Lets every step that was taken on come to its end. */
     Future<Void> stop() {
-        ticks.stop();
-        return Future.join(days.all().stream().map(kept -> kept.plans().stop()).toList())
+        due.stop();
+        return Future.join(days.loaded().stream().map(day -> day.plans().stop()).toList())
                 .eventually(() -> Future.join(
-                        days.all().stream().map(kept -> kept.keeper().drained()).toList()))
+                        days.loaded().stream().map(day -> day.actor().drained()).toList()))
                 .mapEmpty();
     }
 }

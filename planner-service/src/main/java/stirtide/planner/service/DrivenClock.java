@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.function.LongSupplier;
 
-/** A clock that starts where it is told, runs at a rate that can be changed, and can be moved forward, never back. */
+/** A clock with a given start and a rate that can be changed. It can be moved forward, never back. */
 public final class DrivenClock implements SalonClock {
     /** Largest rate, in thousandths: a thousand times real time. */
     public static final int FASTEST_PERMILLE = 1_000_000;

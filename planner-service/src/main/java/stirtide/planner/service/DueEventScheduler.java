@@ -11,7 +11,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.planner.eventlog.LogFailure;
 
-/** Wakes when the next thing falls due by the salon's clock. One timer for all days, set anew after every change. */
+/** Records events when they fall due by the salon's clock. One timer for all days, set anew after every change. */
 final class DueEventScheduler {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.tick");
     private static final int REAL_PERMILLE = 1000;
@@ -23,25 +23,25 @@ final class DueEventScheduler {
 
     private final Vertx vertx;
     private final SalonClock clock;
-    private final Supplier<Collection<DayRegistry.KeptDay>> days;
+    private final Supplier<Collection<LoadedDay>> days;
     private long timer = NO_TIMER;
     private boolean noting;
     private boolean stopped;
 
-    DueEventScheduler(Vertx vertx, SalonClock clock, Supplier<Collection<DayRegistry.KeptDay>> days) {
+    DueEventScheduler(Vertx vertx, SalonClock clock, Supplier<Collection<LoadedDay>> days) {
         this.vertx = vertx;
         this.clock = clock;
         this.days = days;
     }
 
-    /** Sets the timer for the next instant at which something falls due. */
+    /** Sets the timer for the next instant at which an event falls due. */
     void arrange() {
         if (noting) return;
         waitFor(next().flatMap(this::delayMillis));
     }
 
     private Optional<Instant> next() {
-        return days.get().stream().flatMap(kept -> kept.nextAt().stream()).min(Instant::compareTo);
+        return days.get().stream().flatMap(day -> day.nextAt().stream()).min(Instant::compareTo);
     }
 
     private Optional<Long> delayMillis(Instant at) {
@@ -64,7 +64,7 @@ final class DueEventScheduler {
         noting = true;
         Instant now = clock.now();
         Future.join(days.get().stream()
-                        .map(kept -> kept.keeper().step(() -> kept.keeper().noteDue(now)))
+                        .map(day -> day.actor().step(() -> day.actor().noteDue(now)))
                         .toList())
                 .onComplete(noted -> {
                     noting = false;

@@ -1,5 +1,6 @@
 package stirtide.planner.service;
 
+import stirtide.planner.cli.CommandException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
@@ -9,16 +10,16 @@ import stirtide.planner.access.Authenticator;
 import stirtide.planner.http.HttpLimits;
 import stirtide.planner.http.HttpSecurity;
 
-/** Decides how far the service may be reached: beyond its own machine only encrypted and for people with tokens. */
+/** Decides from where the service may be reached: from other machines only with encryption and tokens. */
 final class ExposureCheck {
     private ExposureCheck() {}
 
     /**
-     * The door for these settings.
+     * Authentication, limits and encryption for these settings.
      *
-     * @throws StartFailure when the settings would let everybody on a network in
+     * @throws CommandException when the settings would let everybody on a network in
      */
-    static HttpSecurity door(Settings settings) {
+    static HttpSecurity security(Settings settings) {
         boolean loopback = settings.host().equals(Settings.LOOPBACK);
         AccessFile file = new AccessFile(settings.data());
         if (!loopback) requireProtection(settings, file);
@@ -30,15 +31,15 @@ final class ExposureCheck {
         try {
             return new HttpSecurity(new Authenticator(file, InstantSource.system()), limits, settings.encryption());
         } catch (AccessFailure unreadable) {
-            throw new StartFailure(StartFailure.BAD_INPUT, String.valueOf(unreadable.getMessage()));
+            throw new CommandException(CommandException.BAD_INPUT, String.valueOf(unreadable.getMessage()));
         }
     }
 
     private static void requireProtection(Settings settings, AccessFile file) {
-        boolean tokens = file.read().letsAnybodyIn(InstantSource.system().instant());
+        boolean tokens = file.read().hasValidToken(InstantSource.system().instant());
         if (tokens && settings.encryption().isPresent()) return;
-        throw new StartFailure(
-                StartFailure.USAGE,
+        throw new CommandException(
+                CommandException.USAGE,
                 "--host " + settings.host() + " is refused: without encryption and tokens everybody on the network"
                         + " could read and change the day. These two lines mend it:\n"
                         + "  planner-service/care token " + settings.data() + " add --role manager --name PERSON\n"
@@ -48,7 +49,7 @@ final class ExposureCheck {
 
     private static void requireFile(Path file) {
         if (!Files.isReadable(file))
-            throw new StartFailure(
-                    StartFailure.BAD_INPUT, file + " cannot be read; a PEM file of certificate or key is accepted");
+            throw new CommandException(
+                    CommandException.BAD_INPUT, file + " cannot be read; a PEM file of certificate or key is accepted");
     }
 }

@@ -13,7 +13,7 @@ import java.util.logging.LogRecord;
 import java.util.logging.Logger;
 import stirtide.events.json.ContractJson;
 
-/** Where the service's own words go: standard error, one entry a line, as text for people or as JSON for programs. */
+/** The log of the service on standard error: one entry a line, as text for people or as JSON for programs. */
 public final class LogOutput extends Formatter {
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss.SSSX").withZone(ZoneOffset.UTC);
@@ -32,7 +32,7 @@ public final class LogOutput extends Formatter {
         JSON
     }
 
-    /** Sends everything of this level or above to standard error; what was arranged before is over. */
+    /** Sends everything of this level or above to standard error, and nothing anywhere else. */
     public static void start(Form form, Level least) {
         LogManager.getLogManager().reset();
         ConsoleHandler handler = new ConsoleHandler();

@@ -17,8 +17,9 @@ import stirtide.planner.eventlog.LogFailure;
 import stirtide.planner.planning.stagger.SearchRounds;
 
 /**
- * One of the steps in which a day is planned, one task after the other. What a task has found is stored only if the day
- * still wants just that. As soon as it does not, the task is told to break off, and the newest one is taken up. Confined to the context of its day.
+ * Runs the planning tasks of one day, one after the other. The result of a task is stored only if the day still wants
+ * that task. As soon as it does not, the job is cancelled, and the newest task is started. Confined to the
+ * context of its day.
  */
 final class PlanJobQueue {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.plan");
@@ -26,25 +27,25 @@ final class PlanJobQueue {
     private static final long STOP_PATIENCE_MILLIS = 2_000;
 
     private final Vertx vertx;
-    private final DayActor keeper;
+    private final DayActor actor;
     private final Function<Day, Optional<Task>> wanted;
     private final Runnable done;
-    private Optional<Hand> inHand = Optional.empty();
+    private Optional<RunningJob> running = Optional.empty();
     private boolean stopped;
     private long hopelessRevision;
 
     /**
-     * A plan to be drawn.
+     * A planning task.
      *
-     * @param revision newest event the plan is to know; tells tasks apart
+     * @param revision newest event the plan takes into account; identifies the task
      * @param asOf time of that event
-     * @param draw draws on another thread and gives what is to be stored; may ask whether it is outdated and break off
+     * @param draw plans on another thread and gives the event to store; may ask whether it is outdated and stop
      */
     record Task(long revision, Instant asOf, Function<BooleanSupplier, Future<DayEvent>> draw) {}
 
-    /** The task in hand, with what is being drawn; whoever draws it asks on another thread whether it is outdated. */
-    private record Hand(Task task, AtomicBoolean outdated, Future<DayEvent> drawn) {
-        void breakOff() {
+    /** A running task. The planner asks on its own thread whether it is outdated. */
+    private record RunningJob(Task task, AtomicBoolean outdated, Future<DayEvent> result) {
+        void cancel() {
             outdated.set(true);
         }
     }
@@ -53,31 +54,31 @@ final class PlanJobQueue {
      * @param wanted the task a day wants done, if any
      * @param done is called when there is nothing to be done, or a task is over
      */
-    PlanJobQueue(Vertx vertx, DayActor keeper, Function<Day, Optional<Task>> wanted, Runnable done) {
+    PlanJobQueue(Vertx vertx, DayActor actor, Function<Day, Optional<Task>> wanted, Runnable done) {
         this.vertx = vertx;
-        this.keeper = keeper;
+        this.actor = actor;
         this.wanted = wanted;
         this.done = done;
     }
 
-    /** Takes up the task the day wants done, if it has none in hand; has one in hand that is outdated broken off. */
+    /** Cancels the running job if it is outdated, and starts the task the day wants if no job is running. */
     void wake() {
         if (stopped) return;
-        inHand.filter(hand -> !stillWanted(hand.task())).ifPresent(Hand::breakOff);
-        if (inHand.isEmpty()) task().ifPresent(this::take);
+        running.filter(job -> !stillWanted(job.task())).ifPresent(RunningJob::cancel);
+        if (running.isEmpty()) task().ifPresent(this::take);
     }
 
-    /** Whether nothing is in hand and nothing wanted that could be done. */
+    /** Whether no job is running and no task is wanted that could be run. */
     boolean idle() {
-        return stopped || inHand.isEmpty() && task().isEmpty();
+        return stopped || running.isEmpty() && task().isEmpty();
     }
 
     private Optional<Task> task() {
-        return wanted.apply(keeper.day()).filter(task -> task.revision() != hopelessRevision);
+        return wanted.apply(actor.day()).filter(task -> task.revision() != hopelessRevision);
     }
 
     private boolean stillWanted(Task task) {
-        return wanted.apply(keeper.day())
+        return wanted.apply(actor.day())
                 .filter(newest -> newest.revision() == task.revision())
                 .isPresent();
     }
@@ -85,30 +86,30 @@ final class PlanJobQueue {
     private void take(Task task) {
         AtomicBoolean outdated = new AtomicBoolean();
         Future<DayEvent> drawn = task.draw().apply(outdated::get);
-        inHand = Optional.of(new Hand(task, outdated, drawn));
-        drawn.compose(event -> stopped ? Future.succeededFuture() : keeper.step(() -> keepIfWanted(task, event)))
+        running = Optional.of(new RunningJob(task, outdated, drawn));
+        drawn.compose(event -> stopped ? Future.succeededFuture() : actor.step(() -> keepIfWanted(task, event)))
                 .onSuccess(kept -> goOn())
                 .onFailure(failed -> giveUpOn(task, failed));
     }
 
     private Future<Void> keepIfWanted(Task task, DayEvent event) {
-        return stillWanted(task) ? keeper.append(List.of(event), task.asOf()).mapEmpty() : Future.succeededFuture();
+        return stillWanted(task) ? actor.append(List.of(event), task.asOf()).mapEmpty() : Future.succeededFuture();
     }
 
     private void goOn() {
-        inHand = Optional.empty();
+        running = Optional.empty();
         done.run();
     }
 
     /**
-     * Draws no more; what is in hand is dropped, for the next start draws the same.
+     * Starts no more jobs and drops the result of the running one: the next start of the service plans the same.
      *
-     * @return when nothing is in hand any more, or it has taken long enough
+     * @return completes when no job is running, or after the patience
      */
     Future<?> stop() {
         stopped = true;
-        inHand.ifPresent(Hand::breakOff);
-        Optional<Future<DayEvent>> unfinished = inHand.map(Hand::drawn).filter(drawn -> !drawn.isComplete());
+        running.ifPresent(RunningJob::cancel);
+        Optional<Future<DayEvent>> unfinished = running.map(RunningJob::result).filter(drawn -> !drawn.isComplete());
         if (unfinished.isEmpty()) return Future.succeededFuture();
         return Future.any(unfinished.get(), vertx.timer(STOP_PATIENCE_MILLIS, TimeUnit.MILLISECONDS))
                 .otherwiseEmpty();
@@ -127,11 +128,11 @@ final class PlanJobQueue {
                 done.run();
                 return;
             }
-            LOG.warn("{}: plan not stored: {}", keeper.name(), failed.getMessage());
+            LOG.warn("{}: plan not stored: {}", actor.name(), failed.getMessage());
             vertx.setTimer(RETRY_MILLIS, timer -> goOn());
             return;
         }
-        LOG.error("{}: no plan for revision {}", keeper.name(), task.revision(), failed);
+        LOG.error("{}: no plan for revision {}", actor.name(), task.revision(), failed);
         hopelessRevision = task.revision();
         goOn();
     }

@@ -13,12 +13,12 @@ import stirtide.planner.day.state.Day;
 import stirtide.planner.planning.search.PlanQuestion;
 
 /**
- * Has plans of one day drawn beside its work, in two steps: after every event that matters a first plan at once, then a
+ * Plans one day beside its work, in two steps: after every event that matters a first plan at once, then a
  * better one. Each is stored as its own event if nothing has happened meanwhile that it would have to know. Confined to
- * the context of its day; only drawing is elsewhere.
+ * the context of its day; only planning is elsewhere.
  */
 final class PlanRunner {
-    private final PlanningExecutor drawing;
+    private final PlanningExecutor planning;
     private final PlanJobQueue first;
     private final PlanJobQueue better;
     private final List<Waiting> waiting = new ArrayList<>();
@@ -26,18 +26,18 @@ final class PlanRunner {
 
     private record Waiting(BooleanSupplier over, Promise<Void> promise) {}
 
-    PlanRunner(Vertx vertx, DayActor keeper, PlanningExecutor drawing) {
-        this.drawing = drawing;
-        this.first = new PlanJobQueue(vertx, keeper, this::firstWanted, this::wake);
-        this.better = new PlanJobQueue(vertx, keeper, this::betterWanted, this::wake);
-        keeper.listen(this::wake);
+    PlanRunner(Vertx vertx, DayActor actor, PlanningExecutor planning) {
+        this.planning = planning;
+        this.first = new PlanJobQueue(vertx, actor, this::firstWanted, this::wake);
+        this.better = new PlanJobQueue(vertx, actor, this::betterWanted, this::wake);
+        actor.listen(this::wake);
     }
 
     private Optional<PlanJobQueue.Task> firstWanted(Day day) {
         return PlanQuestions.of(day)
                 .map(question -> new PlanJobQueue.Task(question.basedOnRevision(), question.asOf(), outdated -> {
                     asked = Optional.of(question);
-                    return drawing.first(question);
+                    return planning.first(question);
                 }));
     }
 
@@ -48,12 +48,12 @@ final class PlanRunner {
             Optional<PlanQuestion> known =
                     asked.filter(question -> question.basedOnRevision() == plan.basedOnRevision());
             // After a restart the question is not known any more, but the events tell it.
-            return drawing.better(
+            return planning.better(
                     () -> known.or(() -> PlanQuestions.toImprove(day)).orElseThrow(), plan, outdated);
         }));
     }
 
-    /** Draws what the day wants drawn and is not being drawn. */
+    /** Starts the planning that is due and not running. */
     void wake() {
         first.wake();
         better.wake();
@@ -63,7 +63,7 @@ final class PlanRunner {
         over.forEach(each -> each.promise().complete());
     }
 
-    /** Draws no more; completes when nothing is being drawn any more, or it has taken long enough. */
+    /** Stops planning; completes when no job is running, or after the patience of the queues. */
     Future<?> stop() {
         Future<?> stopped = Future.join(first.stop(), better.stop());
         wake();
@@ -80,7 +80,7 @@ final class PlanRunner {
         return when(first::idle);
     }
 
-    /** Whether nothing is being drawn and nothing wanted. */
+    /** Whether no planning is running or due. */
     boolean idle() {
         return first.idle() && better.idle();
     }

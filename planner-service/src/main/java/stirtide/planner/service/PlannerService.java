@@ -1,5 +1,6 @@
 package stirtide.planner.service;
 
+import stirtide.planner.cli.CommandException;
 import io.micrometer.core.instrument.config.MeterFilter;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
@@ -41,23 +42,23 @@ public final class PlannerService implements AutoCloseable {
     }
 
     /**
-     * Starts the service and answers when it is ready: log verified, days replayed, what fell due noted, plans drawn.
+     * Starts the service and returns when it is ready: log verified, days replayed, due events recorded, days planned.
      *
-     * @throws StartFailure with the reason and an exit code
+     * @throws CommandException with the reason and an exit code
      */
     public static PlannerService start(Settings settings) {
         Optional<CommandRequest> opening = DayOpening.read(settings);
-        HttpSecurity door = ExposureCheck.door(settings);
+        HttpSecurity security = ExposureCheck.security(settings);
         // Before several threads ask for it.
         LoggerFactory.getILoggerFactory();
         // Opening the log, reading the contract and what Vert.x does at its start take a third of a start each.
         CompletableFuture<DataFolder> folder = StartupTask.begin("open-log", () -> DataFolder.open(settings));
         CompletableFuture<OpenAPIContract> contract = StartupTask.begin("read-contract", HttpServers::contract);
         PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
-        // Both servers would register the same; "stirtide.connections" tells of the one that matters.
+        // All servers would register the same meter; "stirtide.connections" counts those of the salon's server.
         registry.config().meterFilter(MeterFilter.denyNameStartsWith("vertx.http.server.active"));
         Vertx vertx = vertx(registry);
-        ServiceVerticle verticle = new ServiceVerticle(settings, door, folder, contract, registry, opening);
+        ServiceVerticle verticle = new ServiceVerticle(settings, security, folder, contract, registry, opening);
         PlannerService service = new PlannerService(vertx, folder, verticle);
         try {
             vertx.deployVerticle(verticle).await(START_SECONDS, TimeUnit.SECONDS);
@@ -91,24 +92,16 @@ public final class PlannerService implements AutoCloseable {
                 .build();
     }
 
-    private static StartFailure startFailure(Exception failed, Settings settings) {
-        if (failed instanceof StartFailure already) return already;
-        if (failed instanceof LogFailure log) return new StartFailure(exitCode(log), String.valueOf(log.getMessage()));
+    private static CommandException startFailure(Exception failed, Settings settings) {
+        if (failed instanceof CommandException already) return already;
+        if (failed instanceof LogFailure log) return CommandException.of(log);
         if (failed instanceof BindException)
-            return new StartFailure(
-                    StartFailure.UNAVAILABLE,
+            return new CommandException(
+                    CommandException.UNAVAILABLE,
                     "port " + settings.port() + " or " + settings.managementPort() + " is taken; name another one");
         if (failed instanceof TimeoutException)
-            return new StartFailure(StartFailure.UNAVAILABLE, "not ready after " + START_SECONDS + " seconds");
+            return new CommandException(CommandException.UNAVAILABLE, "not ready after " + START_SECONDS + " seconds");
         throw new IllegalStateException("the service cannot start", failed);
-    }
-
-    private static int exitCode(LogFailure failed) {
-        return switch (failed.kind()) {
-            case IN_USE -> StartFailure.UNAVAILABLE;
-            case NO_PLACE -> StartFailure.CANNOT_CREATE;
-            case FULL, UNAVAILABLE, READ_ONLY, DAMAGED -> StartFailure.LOG_BROKEN;
-        };
     }
 
     /** Port for the salon. */
@@ -129,7 +122,7 @@ public final class PlannerService implements AutoCloseable {
         } catch (TimeoutException tooLong) {
             throw new IllegalStateException("the service did not stop in " + STOP_SECONDS + " seconds", tooLong);
         } finally {
-            folder.thenAccept(opened -> opened.log().close())
+            folder.thenAccept(DataFolder::close)
                     .exceptionally(neverOpened -> null)
                     .join();
         }

@@ -19,9 +19,9 @@ import stirtide.planner.planning.whatif.WhatIfAnswer;
 import stirtide.planner.planning.whatif.WhatIfQuestion;
 
 /**
- * The planner on its own threads, with the rounds of improvement it is granted. First plans, better plans and questions
- * what would happen if have a thread each, so that no first plan waits for what takes long. One thread is order enough; a
- * queue of the library's before it would be left in the air when the service stops.
+ * The planner on its own threads. First plans, better plans and hypothetical changes have a thread each, so that no first
+ * plan waits for what takes long. One thread keeps the order; a queue of the library in front of it would be left behind
+ * when the service stops.
  *
  * @param first thread of first plans
  * @param better thread of better plans
@@ -40,7 +40,7 @@ record PlanningExecutor(
     /** A question may take seconds, and they are answered one after the other. */
     private static final int MOST_ASKED = 16;
 
-    /** From asking, the time in the line included; shorter than anybody is let wait for an answer. */
+    /** From the request, waiting included; shorter than the time limit of any response. */
     private static final long LONGEST_NANOS = TimeUnit.SECONDS.toNanos(20);
 
     static PlanningExecutor of(Vertx vertx, int rounds, ServiceMetrics meters) {
@@ -53,7 +53,7 @@ record PlanningExecutor(
                 meters);
     }
 
-    /** The plan to be shown at once. */
+    /** Plans at once; the answer is the event with the first plan. */
     Future<DayEvent> first(PlanQuestion question) {
         return first.executeBlocking(
                 () -> {
@@ -66,10 +66,10 @@ record PlanningExecutor(
     }
 
     /**
-     * What the search for a better plan has to tell.
+     * Searches for a better plan; the answer is the event with its result.
      *
      * @param question the question the first plan answers; asked for on the thread
-     * @param breakOff whether nobody wants it any more; asked on the thread. The future fails then.
+     * @param breakOff whether the result is not wanted any more; called on the thread. The future fails then.
      */
     Future<DayEvent> better(Supplier<PlanQuestion> question, Plan firstPlan, BooleanSupplier breakOff) {
         return better.executeBlocking(

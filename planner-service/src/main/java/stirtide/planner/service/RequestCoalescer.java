@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.function.Supplier;
 
 /**
- * Answers that many listeners ask for in the same moment are made once: without it a thousand of them would read the same
- * event a thousand times. Nothing is kept longer than the task at hand of the one context it is confined to.
+ * Computes an answer once that many listeners ask for in the same moment: without it a thousand of them would read the same
+ * event a thousand times. Nothing is kept longer than the current task of the context it is confined to.
  */
 final class RequestCoalescer {
     private final Vertx vertx;
@@ -18,7 +18,7 @@ final class RequestCoalescer {
     }
 
     /**
-     * The answer of this moment.
+     * The answer of this moment, computed if it is not known.
      *
      * @param question names the answer and its type; two kinds of questions are never equal
      */
@@ -32,7 +32,7 @@ final class RequestCoalescer {
         return answer;
     }
 
-    /** What was answered a moment ago is not so any more. */
+    /** Drops all answers, because they are not true any more. */
     void forget() {
         answers.clear();
     }

@@ -22,7 +22,7 @@ final class SerialQueue {
     /** Adds a step; the answer is the step's. */
     <T> Future<T> add(Supplier<Future<T>> step) {
         waiting++;
-        // Part of the answer, not beside it: whoever has the answer finds the step gone.
+        // Part of the answer, not beside it: once the answer is there the step is gone.
         Future<T> answer = last.transform(before -> step.get()).transform(done -> {
             waiting--;
             return done.succeeded() ? Future.succeededFuture(done.result()) : Future.failedFuture(done.cause());

@@ -1,161 +1,176 @@
 package stirtide.planner.service;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.Function;
-import stirtide.planner.http.HttpSecurity;
+import java.util.function.Consumer;
+import java.util.logging.Level;
+import picocli.AutoComplete.GenerateCompletion;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import stirtide.planner.cli.CommandLines;
+import stirtide.planner.cli.CommandLines.WholeNumber;
+import stirtide.planner.cli.ProgramVersion;
+import stirtide.planner.http.HttpSecurity.Encryption;
 
-/** Reads the settings from options, and from the environment where an option is not given. */
-final class ServeCommand {
-    static final String USAGE = """
-            usage: planner-service/serve --data FOLDER [options]
-              --data FOLDER            folder of the log, made when it is not there
-              --port N                 port for the salon, 0 for any free one (7464)
-              --management-port N      port for health and metrics, 0 for any free one (7465)
-              --host ADDRESS           address to bind; another than 127.0.0.1 needs encryption and tokens
-              --salon FOLDER           files of a salon, whose day is opened if it is not open yet
-              --date YYYY-MM-DD        day to open (the only day the bookings have)
-              --clock wall|driven      which clock the salon runs by (wall)
-              --clock-start INSTANT    where a driven clock starts, such as 2027-03-09T08:00:00Z
-              --rate-permille N        rate of a driven clock, 0 to 1000000 thousandths of real time (1000)
-              --plan-rounds N          rounds granted to the better plan after a first one, 0 to 100000 (200)
-              --tls-certificate FILE   certificate chain, PEM
-              --tls-key FILE           its private key, PEM (PKCS 8)
-              --log text|json          how the service's own output is written (text)
-            Each option can also stand in the environment: STIRTIDE_DATA, STIRTIDE_MANAGEMENT_PORT and so on.
-            """;
-
-    private static final Set<String> OPTIONS = Set.of(
-            "data",
-            "port",
-            "management-port",
-            "host",
-            "salon",
-            "date",
-            "clock",
-            "clock-start",
-            "rate-permille",
-            "plan-rounds",
-            "tls-certificate",
-            "tls-key",
-            "log");
-    private static final int HIGHEST_PORT = 65_535;
-    private static final int MOST_ROUNDS = 100_000;
-
-    private final Map<String, String> given = new TreeMap<>();
-    private final Map<String, String> environment;
-
-    private ServeCommand(Map<String, String> environment) {
-        this.environment = environment;
+/** The command line of {@code planner-service/serve}. */
+@Command(
+        name = "serve",
+        description = "Runs the planner service until the process is told to end.",
+        mixinStandardHelpOptions = true,
+        versionProvider = ProgramVersion.class,
+        subcommands = GenerateCompletion.class,
+        sortOptions = false,
+        footer = "Each option can also be set in the environment: STIRTIDE_DATA, STIRTIDE_MANAGEMENT_PORT and so on.")
+final class ServeCommand implements Runnable {
+    private enum Clock {
+        WALL,
+        DRIVEN
     }
 
-    /**
-     * Reads options and environment.
-     *
-     * @throws StartFailure with {@link StartFailure#USAGE} and what would be accepted
-     */
-    static Settings read(List<String> arguments, Map<String, String> environment) {
-        ServeCommand reader = new ServeCommand(environment);
-        reader.take(arguments);
-        return reader.settings();
-    }
-
-    /**
-     * How the service's own output is to be written.
-     *
-     * @throws StartFailure with {@link StartFailure#USAGE} and what would be accepted
-     */
-    static LogOutput.Form logForm(List<String> arguments, Map<String, String> environment) {
-        ServeCommand reader = new ServeCommand(environment);
-        reader.take(arguments);
-        String form = reader.value("log").orElse("text");
-        return switch (form) {
-            case "text" -> LogOutput.Form.TEXT;
-            case "json" -> LogOutput.Form.JSON;
-            default -> throw usage("--log " + form + ": text or json is accepted");
-        };
-    }
-
-    private void take(List<String> arguments) {
-        for (int at = 0; at < arguments.size(); at += 2) {
-            String option = arguments.get(at);
-            if (!option.startsWith("--") || !OPTIONS.contains(option.substring(2)))
-                throw usage(option + " is not an option");
-            if (at + 1 == arguments.size()) throw usage(option + " needs a value");
-            if (given.put(option.substring(2), arguments.get(at + 1)) != null) throw usage(option + " is given twice");
+    private static final class Port extends WholeNumber {
+        Port() {
+            super(0, 65_535);
         }
     }
 
-    private Settings settings() {
-        Path data = path("data").orElseThrow(() -> usage("--data is missing"));
-        return new Settings(
-                data,
-                value("host").orElse(Settings.LOOPBACK),
-                number("port", Settings.PORT, HIGHEST_PORT),
-                number("management-port", Settings.MANAGEMENT_PORT, HIGHEST_PORT),
-                path("salon"),
-                read("date", LocalDate::parse, "a day such as 2027-03-09"),
-                drivenFrom(),
-                number("rate-permille", 1000, DrivenClock.FASTEST_PERMILLE),
-                number("plan-rounds", Settings.PLAN_ROUNDS, MOST_ROUNDS),
-                encryption());
+    private static final class Rate extends WholeNumber {
+        Rate() {
+            super(0, DrivenClock.FASTEST_PERMILLE);
+        }
     }
 
-    private Optional<HttpSecurity.Encryption> encryption() {
-        Optional<Path> certificate = path("tls-certificate");
-        Optional<Path> key = path("tls-key");
-        if (certificate.isPresent() != key.isPresent()) throw usage("--tls-certificate and --tls-key go together");
-        return certificate.map(file -> new HttpSecurity.Encryption(file, key.orElseThrow()));
+    private static final class Rounds extends WholeNumber {
+        Rounds() {
+            super(0, 100_000);
+        }
+    }
+
+    private final Consumer<Settings> service;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Option(names = "--data", paramLabel = "FOLDER", description = "data folder, created if absent (required)")
+    private Optional<Path> data = Optional.empty();
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            converter = Port.class,
+            description = "port for the salon, 0 for any free one (${DEFAULT-VALUE})")
+    private int port = Settings.PORT;
+
+    @Option(
+            names = "--management-port",
+            paramLabel = "N",
+            converter = Port.class,
+            description = "port for health and metrics, 0 for any free one (${DEFAULT-VALUE})")
+    private int managementPort = Settings.MANAGEMENT_PORT;
+
+    @Option(
+            names = "--host",
+            paramLabel = "ADDRESS",
+            description = "address to bind; any other than ${DEFAULT-VALUE} needs encryption and tokens")
+    private String host = Settings.LOOPBACK;
+
+    @Option(
+            names = "--salon",
+            paramLabel = "FOLDER",
+            description = "files of a salon, whose day is opened if it is not open yet")
+    private Optional<Path> salon = Optional.empty();
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "day to open (the only day of the bookings)")
+    private Optional<LocalDate> date = Optional.empty();
+
+    @Option(names = "--clock", paramLabel = "wall|driven", description = "clock the salon runs by (wall)")
+    private Clock clock = Clock.WALL;
+
+    @Option(
+            names = "--clock-start",
+            paramLabel = "INSTANT",
+            description = "start of a driven clock, such as 2027-03-09T08:00:00Z")
+    private Optional<Instant> clockStart = Optional.empty();
+
+    @Option(
+            names = "--rate-permille",
+            paramLabel = "N",
+            converter = Rate.class,
+            description = "rate of a driven clock, 0 to 1000000 thousandths of real time (${DEFAULT-VALUE})")
+    private int ratePermille = 1000;
+
+    @Option(
+            names = "--plan-rounds",
+            paramLabel = "N",
+            converter = Rounds.class,
+            description = "rounds of the search for a better plan after a first one, 0 to 100000 (${DEFAULT-VALUE})")
+    private int planRounds = Settings.PLAN_ROUNDS;
+
+    @Option(names = "--tls-certificate", paramLabel = "FILE", description = "certificate chain, PEM")
+    private Optional<Path> certificate = Optional.empty();
+
+    @Option(names = "--tls-key", paramLabel = "FILE", description = "private key of the certificate, PEM (PKCS 8)")
+    private Optional<Path> key = Optional.empty();
+
+    @Option(names = "--log", paramLabel = "text|json", description = "form of the log on standard error (text)")
+    private LogOutput.Form log = LogOutput.Form.TEXT;
+
+    private ServeCommand(Consumer<Settings> service) {
+        this.service = service;
+    }
+
+    /**
+     * The command line.
+     *
+     * @param environment where options that are not given are looked up
+     * @param service runs with the settings; the log is set up by then
+     */
+    static CommandLine of(Map<String, String> environment, Consumer<Settings> service) {
+        CommandLine line = CommandLines.of(new ServeCommand(service))
+                .registerConverter(
+                        LocalDate.class, CommandLines.accepting("a date such as 2027-03-09", LocalDate::parse))
+                .registerConverter(
+                        Instant.class,
+                        CommandLines.accepting("an instant such as 2027-03-09T08:00:00Z", Instant::parse));
+        CommandLines.useEnvironment(line, environment);
+        return line;
+    }
+
+    @Override
+    public void run() {
+        Settings settings = new Settings(
+                data.orElseThrow(() -> refused("Missing required option: '--data=FOLDER'")),
+                host,
+                port,
+                managementPort,
+                salon,
+                date,
+                drivenFrom(),
+                ratePermille,
+                planRounds,
+                encryption());
+        LogOutput.start(log, Level.INFO);
+        service.accept(settings);
     }
 
     private Optional<Instant> drivenFrom() {
-        Optional<Instant> start = read("clock-start", Instant::parse, "an instant such as 2027-03-09T08:00:00Z");
-        String clock = value("clock").orElse("wall");
-        if (clock.equals("wall")) {
-            if (start.isPresent()) throw usage("--clock-start goes with --clock driven only");
-            return Optional.empty();
-        }
-        if (!clock.equals("driven")) throw usage("--clock " + clock + ": wall or driven is accepted");
-        if (start.isEmpty()) throw usage("--clock driven needs --clock-start");
-        return start;
+        if (clock == Clock.WALL && clockStart.isPresent()) throw refused("--clock-start goes with --clock driven only");
+        if (clock == Clock.DRIVEN && clockStart.isEmpty()) throw refused("--clock driven needs --clock-start");
+        return clockStart;
     }
 
-    private Optional<String> value(String option) {
-        String variable = "STIRTIDE_" + option.toUpperCase(Locale.ROOT).replace('-', '_');
-        return Optional.ofNullable(given.getOrDefault(option, environment.get(variable)));
+    private Optional<Encryption> encryption() {
+        if (certificate.isPresent() != key.isPresent()) throw refused("--tls-certificate and --tls-key go together");
+        return certificate.map(file -> new Encryption(file, key.orElseThrow()));
     }
 
-    private Optional<Path> path(String option) {
-        return read(option, Path::of, "a folder");
-    }
-
-    private int number(String option, int otherwise, int highest) {
-        String accepted = "a whole number from 0 to " + highest;
-        int number = read(option, Integer::valueOf, accepted).orElse(otherwise);
-        if (number < 0 || number > highest)
-            throw usage("--" + option + " " + number + ": " + accepted + " is accepted");
-        return number;
-    }
-
-    private <T> Optional<T> read(String option, Function<String, T> parse, String accepted) {
-        Optional<String> text = value(option);
-        try {
-            return text.map(parse);
-        } catch (DateTimeException | NumberFormatException | InvalidPathException unreadable) {
-            throw usage("--" + option + " " + text.orElse("") + ": " + accepted + " is accepted");
-        }
-    }
-
-    private static StartFailure usage(String reason) {
-        return new StartFailure(StartFailure.USAGE, reason + "\n" + USAGE);
+    private ParameterException refused(String reason) {
+        return new ParameterException(spec.commandLine(), reason);
     }
 }

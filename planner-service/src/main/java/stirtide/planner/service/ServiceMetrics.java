@@ -6,7 +6,7 @@ import java.time.Duration;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** What an operator asks of the service in figures. Labels have few values: never a day, a client or an id. */
+/** Metrics of the service. Labels have few values: never a day, a client or an id. */
 final class ServiceMetrics {
     private final MeterRegistry registry;
     private final Timer append;
@@ -37,7 +37,7 @@ final class ServiceMetrics {
         return append;
     }
 
-    /** Time to draw a plan at once. */
+    /** Time to plan at once. */
     Timer firstPlan() {
         return firstPlan;
     }

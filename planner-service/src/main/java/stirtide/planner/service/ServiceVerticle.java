@@ -1,11 +1,11 @@
 package stirtide.planner.service;
 
+import stirtide.planner.cli.CommandException;
 import io.micrometer.core.instrument.Gauge;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import io.vertx.core.Future;
 import io.vertx.core.VerticleBase;
 import io.vertx.openapi.contract.OpenAPIContract;
-import java.io.IOException;
 import java.util.Collection;
 import java.util.Objects;
 import java.util.Optional;
@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
-import stirtide.planner.admin.AdminServer;
 import stirtide.planner.eventlog.EventLog;
+import stirtide.planner.http.AdminServer;
 import stirtide.planner.http.DayOperations.CommandAnswer;
 import stirtide.planner.http.HttpSecurity;
 import stirtide.planner.http.HttpServers;
@@ -26,7 +26,7 @@ final class ServiceVerticle extends VerticleBase {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.service");
 
     private final Settings settings;
-    private final HttpSecurity door;
+    private final HttpSecurity security;
     private final CompletableFuture<DataFolder> folder;
     private final CompletableFuture<OpenAPIContract> contract;
     private final PrometheusMeterRegistry registry;
@@ -36,18 +36,18 @@ final class ServiceVerticle extends VerticleBase {
     private volatile int knownDays;
     private volatile @Nullable EventLog log;
     private volatile @Nullable HttpServers edge;
-    private @Nullable DayService room;
-    private @Nullable AdminServer errands;
+    private @Nullable DayService days;
+    private @Nullable AdminServer admin;
 
     ServiceVerticle(
             Settings settings,
-            HttpSecurity door,
+            HttpSecurity security,
             CompletableFuture<DataFolder> folder,
             CompletableFuture<OpenAPIContract> contract,
             PrometheusMeterRegistry registry,
             Optional<CommandRequest> opening) {
         this.settings = settings;
-        this.door = door;
+        this.security = security;
         this.folder = folder;
         this.contract = contract;
         this.registry = registry;
@@ -66,28 +66,30 @@ final class ServiceVerticle extends VerticleBase {
 
     private Future<?> serve(DataFolder opened) {
         log = opened.log();
-        ServiceMetrics meters = new ServiceMetrics(registry);
-        AsyncEventLog logThread = new AsyncEventLog(vertx, opened.log(), meters.append());
-        PlanningExecutor drawing = PlanningExecutor.of(vertx, settings.planRounds(), meters);
-        DayService days =
-                new DayService(vertx, logThread, opened.restingDays(), clock(), drawing, meters, opened.clients());
-        room = days;
-        measure(days);
-        return days.resume()
-                .compose(resumed -> open(days))
+        ServiceMetrics metrics = new ServiceMetrics(registry);
+        AsyncEventLog asyncLog = new AsyncEventLog(vertx, opened.log(), metrics.append());
+        PlanningExecutor planning = PlanningExecutor.of(vertx, settings.planRounds(), metrics);
+        DayService service = new DayService(vertx, asyncLog, opened, clock(), planning, metrics);
+        days = service;
+        measure(service);
+        return service.resume()
+                .compose(resumed -> open(service))
                 .compose(shown -> HttpServers.start(
                         vertx,
                         address(),
-                        door,
-                        days,
+                        security,
+                        service,
                         registry,
                         this::state,
                         Future.fromCompletionStage(contract, context)))
-                .onSuccess(started -> {
+                .compose(started -> {
                     edge = started;
-                    openErrands(new AdminRequests(context, logThread, opened.log(), days));
+                    return startAdmin(service);
+                })
+                .onSuccess(started -> {
                     ready = true;
-                    days.check().onFailure(failed -> LOG.warn("closed days are not verified: {}", failed.getMessage()));
+                    service.verifyClosedDays()
+                            .onFailure(failed -> LOG.warn("closed days are not verified: {}", failed.getMessage()));
                 });
     }
 
@@ -98,7 +100,7 @@ final class ServiceVerticle extends VerticleBase {
         Gauge.builder("stirtide.days", () -> knownDays)
                 .description("Days in the log")
                 .register(registry);
-        Gauge.builder("stirtide.days.whole", days, DayService::whole)
+        Gauge.builder("stirtide.days.whole", days, DayService::loadedDays)
                 .description("Days whole in memory; the others are read when somebody asks")
                 .register(registry);
         Gauge.builder("stirtide.storing", () -> state() == Readiness.READY ? 1 : 0)
@@ -111,13 +113,14 @@ final class ServiceVerticle extends VerticleBase {
         });
     }
 
-    /** Not every place takes a socket; without one the care command waits for a stopped service. */
-    private void openErrands(AdminRequests desk) {
-        try {
-            errands = AdminServer.open(settings.data().toAbsolutePath(), desk::answer);
-        } catch (IOException noSocket) {
-            LOG.warn("no backups while running, the data folder takes no socket: {}", noSocket.getMessage());
-        }
+    /** Not every folder takes a socket; without one the commands of the operator need a stopped service. */
+    private Future<Void> startAdmin(DayService service) {
+        return AdminServer.start(vertx, settings.data(), service)
+                .onSuccess(started -> admin = started)
+                .onFailure(failed -> LOG.warn(
+                        "no backups while running, the data folder takes no socket: {}", failed.getMessage()))
+                .<Void>mapEmpty()
+                .otherwiseEmpty();
     }
 
     private Readiness state() {
@@ -144,20 +147,24 @@ final class ServiceVerticle extends VerticleBase {
             return Future.succeededFuture();
         }
         return days.command(day, opening.get(), Optional.empty(), Optional.empty())
+                .recover(failed -> Future.failedFuture(notOpened(day, String.valueOf(failed.getMessage()))))
                 .compose(answer -> {
                     if (answer instanceof CommandAnswer.Done) return days.settled();
-                    String reason =
-                            answer instanceof CommandAnswer.Refused refused ? refused.sentence() : answer.toString();
-                    return Future.failedFuture(
-                            new StartFailure(StartFailure.BAD_INPUT, day + " cannot be opened: " + reason));
+                    return Future.failedFuture(notOpened(
+                            day,
+                            answer instanceof CommandAnswer.Refused refused ? refused.sentence() : answer.toString()));
                 });
+    }
+
+    private static CommandException notOpened(String day, String reason) {
+        return new CommandException(CommandException.BAD_INPUT, day + " cannot be opened: " + reason);
     }
 
     @Override
     public Future<?> stop() {
         ready = false;
-        if (errands != null) errands.close();
-        Future<Void> closed = edge == null ? Future.succeededFuture() : edge().stop();
-        return closed.eventually(() -> room == null ? Future.succeededFuture() : room.stop());
+        Future<Void> closed = admin == null ? Future.succeededFuture() : admin.stop();
+        return closed.eventually(() -> edge == null ? Future.succeededFuture() : edge().stop())
+                .eventually(() -> days == null ? Future.succeededFuture() : days.stop());
     }
 }

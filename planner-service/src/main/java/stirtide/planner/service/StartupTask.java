@@ -3,11 +3,11 @@ package stirtide.planner.service;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 
-/** A part of a start that goes on beside the others, on a thread that ends with it. */
+/** A part of the start that runs beside the others, on a thread of its own. */
 final class StartupTask {
     private StartupTask() {}
 
-    /** Begins with it; what it throws is what the answer fails with. */
+    /** Starts it; the answer fails with what it throws. */
     static <T> CompletableFuture<T> begin(String name, Callable<T> work) {
         CompletableFuture<T> done = new CompletableFuture<>();
         Thread thread = new Thread(

@@ -1,6 +1,6 @@
 /**
- * The running service: it keeps each day as the replay of its stream, lets the clock bring about what falls due, has
- * plans drawn beside the work, and starts and stops everything in order.
+ * The running service: its command line and start, the days in memory and the actors that change them, commands, plan jobs,
+ * due events, and clients' data. It connects the core with the log and the HTTP handlers.
  */
 @NullMarked
 package stirtide.planner.service;

@@ -12,8 +12,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stirtide.planner.access.Authenticator.SignOnAnswer;
-import stirtide.planner.access.Authenticator.Verdict;
+import stirtide.planner.access.SignOnResult;
+import stirtide.planner.access.AuthenticationResult;
 
 class AuthenticatorTest {
     private static final Instant START = Instant.parse("2027-03-09T08:00:00Z");
@@ -38,17 +38,17 @@ class AuthenticatorTest {
         return file.make(name, role, Optional.empty(), START, DAY).token();
     }
 
-    private static String code(Verdict verdict) {
-        return ((Verdict.Unknown) verdict).code();
+    private static String code(AuthenticationResult verdict) {
+        return ((AuthenticationResult.Unknown) verdict).code();
     }
 
-    private static Caller caller(Verdict verdict) {
-        return ((Verdict.Known) verdict).caller();
+    private static Caller caller(AuthenticationResult verdict) {
+        return ((AuthenticationResult.Known) verdict).caller();
     }
 
     @Test
     void without_any_token_everybody_at_the_machine_is_let_in() {
-        assertThat(gate().check(null)).isEqualTo(new Verdict.Known(Caller.LOCAL));
+        assertThat(gate().check(null)).isEqualTo(new AuthenticationResult.Known(Caller.LOCAL));
     }
 
     @Test
@@ -112,7 +112,7 @@ class AuthenticatorTest {
         assertThatThrownBy(this::gate).isInstanceOf(AccessFailure.class).hasMessageContaining("access.json");
     }
 
-    private SignOnAnswer signOn(Authenticator gate, String terminal, String person, String code) {
+    private SignOnResult signOn(Authenticator gate, String terminal, String person, String code) {
         CodeAttempt tried = gate.tryCode(caller(gate.check("Bearer " + terminal)), person, code);
         return gate.signOn(tried, tried.right());
     }
@@ -123,11 +123,11 @@ class AuthenticatorTest {
         String ada = file.giveCode("ada", Role.COLORIST, Optional.empty(), START, DAY);
         String mika = file.giveCode("mika", Role.ASSISTANT, Optional.empty(), START, DAY);
         Authenticator gate = gate();
-        var first = (SignOnAnswer.Welcome) signOn(gate, bar, "ada", ada);
+        var first = (SignOnResult.SignedOn) signOn(gate, bar, "ada", ada);
         Caller signedOn = caller(gate.check("Bearer " + first.token()));
         assertThat(signedOn.role()).contains(Role.COLORIST);
         assertThat(signedOn.terminal()).contains("bar-screen");
-        var second = (SignOnAnswer.Welcome) signOn(gate, bar, "mika", mika);
+        var second = (SignOnResult.SignedOn) signOn(gate, bar, "mika", mika);
         assertThat(code(gate.check("Bearer " + first.token()))).isEqualTo("SIGN_ON_ENDED");
         assertThat(gate.stillGood(signedOn)).isFalse();
         gate.signOff(caller(gate.check("Bearer " + second.token())));
@@ -139,11 +139,11 @@ class AuthenticatorTest {
         String bar = make("bar-screen", Role.TERMINAL);
         String code = file.giveCode("ada", Role.COLORIST, Optional.empty(), START, DAY);
         Authenticator gate = gate();
-        var welcome = (SignOnAnswer.Welcome) signOn(gate, bar, "ada", code);
+        var welcome = (SignOnResult.SignedOn) signOn(gate, bar, "ada", code);
         now = START.plus(Duration.ofHours(10));
-        assertThat(gate.check("Bearer " + welcome.token())).isInstanceOf(Verdict.Unknown.class);
+        assertThat(gate.check("Bearer " + welcome.token())).isInstanceOf(AuthenticationResult.Unknown.class);
         now = START;
-        assertThat(gate.check("Bearer " + welcome.token())).isInstanceOf(Verdict.Known.class);
+        assertThat(gate.check("Bearer " + welcome.token())).isInstanceOf(AuthenticationResult.Known.class);
         file.takeCode("ada");
         gate.readAgain(gate.stamp()).ifPresent(gate::renew);
         assertThat(code(gate.check("Bearer " + welcome.token()))).isEqualTo("SIGN_ON_ENDED");
@@ -157,12 +157,12 @@ class AuthenticatorTest {
         Authenticator gate = gate();
         for (int time = 0; time < 5; time++)
             assertThat(signOn(gate, bar, time % 2 == 0 ? "ada" : "nobody", wrong))
-                    .isInstanceOf(SignOnAnswer.Wrong.class);
-        assertThat(signOn(gate, bar, "ada", right)).isEqualTo(new SignOnAnswer.Locked(Duration.ofMinutes(1)));
+                    .isInstanceOf(SignOnResult.Wrong.class);
+        assertThat(signOn(gate, bar, "ada", right)).isEqualTo(new SignOnResult.Locked(Duration.ofMinutes(1)));
         now = START.plusSeconds(61);
-        assertThat(signOn(gate, bar, "ada", wrong)).isInstanceOf(SignOnAnswer.Wrong.class);
-        assertThat(signOn(gate, bar, "ada", right)).isEqualTo(new SignOnAnswer.Locked(Duration.ofMinutes(2)));
+        assertThat(signOn(gate, bar, "ada", wrong)).isInstanceOf(SignOnResult.Wrong.class);
+        assertThat(signOn(gate, bar, "ada", right)).isEqualTo(new SignOnResult.Locked(Duration.ofMinutes(2)));
         now = now.plusSeconds(121);
-        assertThat(signOn(gate, bar, "ada", right)).isInstanceOf(SignOnAnswer.Welcome.class);
+        assertThat(signOn(gate, bar, "ada", right)).isInstanceOf(SignOnResult.SignedOn.class);
     }
 }

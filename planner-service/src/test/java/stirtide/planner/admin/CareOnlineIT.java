@@ -1,15 +1,16 @@
 package stirtide.planner.admin;
 
+import stirtide.planner.cli.CommandException;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.net.URI;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
-import java.net.http.HttpResponse;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -162,8 +163,8 @@ class CareOnlineIT {
             assertThat(care("client", data.toString(), "erase", CANARY))
                     .as(said())
                     .isZero();
-            assertThat(care("client", data.toString(), "erase", CANARY)).isEqualTo(CareFailure.BAD_FILE);
-            assertThat(care("client", data.toString(), "export", "nobody")).isEqualTo(CareFailure.BAD_FILE);
+            assertThat(care("client", data.toString(), "erase", CANARY)).isEqualTo(CommandException.BAD_INPUT);
+            assertThat(care("client", data.toString(), "export", "nobody")).isEqualTo(CommandException.BAD_INPUT);
             assertThat(care("backup", data.toString(), path("after")))
                     .as(said())
                     .isZero();
@@ -188,7 +189,7 @@ class CareOnlineIT {
                 .doesNotContain("\"b-1\"");
         String key = key();
         assertThat(care("client", data.toString(), "erase", CANARY)).as(said()).isZero();
-        assertThat(care("client", data.toString(), "erase", CANARY)).isEqualTo(CareFailure.BAD_FILE);
+        assertThat(care("client", data.toString(), "erase", CANARY)).isEqualTo(CommandException.BAD_INPUT);
         assertThat(filesWith(key)).isEmpty();
         assertThat(filesWith(CANARY)).isEmpty();
         try (PlannerService service = start(data)) {
@@ -221,7 +222,7 @@ class CareOnlineIT {
             assertThat(get(DAY)).contains("\"K1\"").doesNotContain(CANARY);
         }
         assertThat(care("restore", path("copy"), path("other"), path("nowhere")))
-                .isEqualTo(CareFailure.NO_PLACE);
+                .isEqualTo(CommandException.CANNOT_CREATE);
         assertThat(place.resolve("other")).doesNotExist();
     }
 

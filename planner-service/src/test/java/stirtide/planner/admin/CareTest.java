@@ -1,5 +1,6 @@
 package stirtide.planner.admin;
 
+import stirtide.planner.cli.CommandException;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
@@ -73,9 +74,9 @@ class CareTest {
         Path file = place.resolve("log/log.db");
         String bytes = Files.readString(file, StandardCharsets.ISO_8859_1);
         Files.writeString(file, bytes.replaceFirst("\"service\":17", "\"service\":71"), StandardCharsets.ISO_8859_1);
-        assertThat(run("verify", "log")).isEqualTo(CareFailure.DAMAGED);
+        assertThat(run("verify", "log")).isEqualTo(CommandException.LOG_BROKEN);
         assertThat(err.toString(StandardCharsets.UTF_8)).contains(DAY + " revision 17: is not what was written");
-        assertThat(run("export", "log")).isEqualTo(CareFailure.DAMAGED);
+        assertThat(run("export", "log")).isEqualTo(CommandException.LOG_BROKEN);
         assertThat(lines()).hasSize(16);
     }
 
@@ -87,8 +88,8 @@ class CareTest {
         assertThat(run("restore", "copy", "other")).isZero();
         assertThat(run("export", "other")).isZero();
         assertThat(lines()).isEqualTo(before);
-        assertThat(run("restore", "copy", "other")).isEqualTo(CareFailure.NO_PLACE);
-        assertThat(run("backup", "log", "copy")).isEqualTo(CareFailure.NO_PLACE);
+        assertThat(run("restore", "copy", "other")).isEqualTo(CommandException.CANNOT_CREATE);
+        assertThat(run("backup", "log", "copy")).isEqualTo(CommandException.CANNOT_CREATE);
     }
 
     @Test
@@ -100,7 +101,7 @@ class CareTest {
             byte[] flipped = whole.clone();
             flipped[random.nextInt(flipped.length)] ^= (byte) (1 << random.nextInt(8));
             Files.write(place.resolve("flipped"), flipped);
-            assertThat(run("restore", "flipped", "other")).isEqualTo(CareFailure.DAMAGED);
+            assertThat(run("restore", "flipped", "other")).isEqualTo(CommandException.LOG_BROKEN);
             assertThat(err.toString(StandardCharsets.UTF_8))
                     .contains("is damaged")
                     .doesNotContain("\tat ");
@@ -116,7 +117,7 @@ class CareTest {
         for (int trial = 0; trial < 60; trial++) {
             int cut = trial < 20 ? 1 + 13 * trial : 1 + random.nextInt(whole.length);
             Files.write(place.resolve("cut"), Arrays.copyOf(whole, whole.length - cut));
-            assertThat(run("restore", "cut", "other")).as("cut by " + cut).isEqualTo(CareFailure.DAMAGED);
+            assertThat(run("restore", "cut", "other")).as("cut by " + cut).isEqualTo(CommandException.LOG_BROKEN);
             assertThat(err.toString(StandardCharsets.UTF_8))
                     .contains("cut is damaged: ")
                     .doesNotContain("restoring");
@@ -155,18 +156,18 @@ class CareTest {
     void what_was_exported_is_brought_into_an_empty_place_and_exports_the_same() throws Exception {
         Files.write(place.resolve("lines"), days());
         assertThat(run("import", "lines", "other")).isZero();
-        assertThat(err.toString(StandardCharsets.UTF_8)).contains(days().size() + " events brought and verified");
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains(days().size() + " events imported and verified");
         assertThat(run("verify", "other")).isZero();
         assertThat(run("export", "other")).isZero();
         assertThat(lines()).isEqualTo(days());
-        assertThat(run("import", "lines", "other")).isEqualTo(CareFailure.NO_PLACE);
+        assertThat(run("import", "lines", "other")).isEqualTo(CommandException.CANNOT_CREATE);
     }
 
     @Test
     void events_that_do_not_follow_from_each_other_are_not_brought() throws Exception {
         run("export", "log");
         Files.write(place.resolve("lines"), lines());
-        assertThat(run("import", "lines", "other")).isEqualTo(CareFailure.BAD_FILE);
+        assertThat(run("import", "lines", "other")).isEqualTo(CommandException.BAD_INPUT);
         assertThat(err.toString(StandardCharsets.UTF_8))
                 .contains(DAY + " revision 1 does not follow from the events before it");
         assertThat(place.resolve("other")).doesNotExist();
@@ -193,7 +194,7 @@ class CareTest {
         List<String> some = new java.util.ArrayList<>(lines());
         some.remove(4);
         Files.write(place.resolve("lines"), some);
-        assertThat(run("import", "lines", "other")).isEqualTo(CareFailure.BAD_FILE);
+        assertThat(run("import", "lines", "other")).isEqualTo(CommandException.BAD_INPUT);
         assertThat(err.toString(StandardCharsets.UTF_8))
                 .contains("line 5: revision 6")
                 .contains("accepted is 5");
@@ -202,7 +203,7 @@ class CareTest {
 
     @Test
     void words_that_are_not_understood_and_folders_without_a_log_are_refused() {
-        assertThat(run("mend", "log")).isEqualTo(CareFailure.USAGE);
-        assertThat(run("verify", "nowhere")).isEqualTo(CareFailure.NO_PLACE);
+        assertThat(run("mend", "log")).isEqualTo(CommandException.USAGE);
+        assertThat(run("verify", "nowhere")).isEqualTo(CommandException.CANNOT_CREATE);
     }
 }

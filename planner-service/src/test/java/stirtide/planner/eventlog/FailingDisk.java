@@ -10,7 +10,7 @@ import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /** Opens the log file on a disk that can be told to run full or to fail. */
-final class FailingDisk implements SqliteEventLog.Opening {
+final class FailingDisk implements SqliteFile.Opening {
     /** When the next commit fails. */
     enum Moment {
         NEVER,

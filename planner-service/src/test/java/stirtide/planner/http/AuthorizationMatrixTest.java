@@ -7,10 +7,10 @@ import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import io.vertx.core.Vertx;
 import java.net.URI;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
-import java.net.http.HttpResponse;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -140,13 +140,13 @@ class AuthorizationMatrixTest {
     @Test
     void the_table_knows_every_operation_of_the_contract_and_every_command() {
         assertThat(REQUESTS).extracting(request -> request[0]).containsExactlyInAnyOrderElementsOf(Rights.operations());
-        DayOperations desk = new IdleDayOperations();
+        DayOperations days = new IdleDayOperations();
         assertThat(Rights.operations())
                 .containsExactlyInAnyOrderElementsOf(ApiRouter.handlers(
                                 vertx,
                                 new AuthenticationHandler(vertx, TestSecurity.open(), new IdleDayOperations()),
-                                desk,
-                                new StreamRegistry(vertx, desk, HttpLimits.LOOPBACK))
+                                days,
+                                new StreamRegistry(vertx, days, HttpLimits.LOOPBACK))
                         .keySet());
         assertThat(Rights.commands())
                 .containsExactlyInAnyOrderElementsOf(Arrays.stream(DayCommand.class.getPermittedSubclasses())
@@ -176,8 +176,8 @@ class AuthorizationMatrixTest {
 
     @Test
     void every_command_is_allowed_to_the_roles_of_the_table_and_refused_to_all_others() {
-        AuthenticationHandler keeper = new AuthenticationHandler(vertx, TestSecurity.open(), new IdleDayOperations());
-        assertThat(keeper.gate().open()).isTrue();
+        AuthenticationHandler authentication = new AuthenticationHandler(vertx, TestSecurity.open(), new IdleDayOperations());
+        assertThat(authentication.authenticator().open()).isTrue();
         List<String> wrong = new ArrayList<>();
         for (String type : Rights.commands())
             for (Role role : Role.values()) {

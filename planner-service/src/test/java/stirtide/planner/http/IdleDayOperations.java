@@ -2,7 +2,9 @@ package stirtide.planner.http;
 
 import io.vertx.core.Future;
 import io.vertx.core.Promise;
+import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -14,7 +16,7 @@ import stirtide.planner.day.state.Refusal;
 import stirtide.planner.planning.whatif.WhatIfAnswer;
 import stirtide.planner.planning.whatif.WhatIfQuestion;
 
-/** A desk with one day at revision 3 that accepts every command but those of "failure" and "never", who get no answer. */
+/** Operations on one day at revision 3 that accepts every command but those of "failure" and "never", who get no answer. */
 class IdleDayOperations implements DayOperations {
     static final String DAY = "quay-house/2027-03-09";
 
@@ -29,34 +31,23 @@ class IdleDayOperations implements DayOperations {
     }
 
     @Override
-    public Optional<ShownDay> show(String day) {
+    public Optional<ShownDay> show(String day, View view) {
         return day.equals(DAY) ? Optional.of(new ShownDay(3, "{}")) : Optional.empty();
     }
 
     @Override
-    public Optional<ShownDay> setup(String day) {
-        return day.equals(DAY) ? Optional.of(new ShownDay(3, "{}")) : Optional.empty();
+    public QueryAnswer nextPour(String day, String bowl, String poured) {
+        return new QueryAnswer.UnknownDay();
     }
 
     @Override
-    public PourAnswer nextPour(String day, String bowl, String poured) {
-        return new PourAnswer.Unknown();
+    public QueryAnswer visits(String day, int service, Optional<LocalDate> first, Optional<LocalDate> second) {
+        return new QueryAnswer.UnknownDay();
     }
 
     @Override
-    public Optional<ShownDay> grams(String day) {
-        return show(day);
-    }
-
-    @Override
-    public Optional<ShownDay> swatches(String day) {
-        return show(day);
-    }
-
-    @Override
-    public VisitsAnswer visits(
-            String day, int service, Optional<java.time.LocalDate> first, Optional<java.time.LocalDate> second) {
-        return new VisitsAnswer.Unknown();
+    public Future<Void> backup(Path file) {
+        return Future.succeededFuture();
     }
 
     @Override
@@ -65,12 +56,12 @@ class IdleDayOperations implements DayOperations {
     }
 
     @Override
-    public Future<Void> atHand(String day) {
+    public Future<Void> load(String day) {
         return Future.succeededFuture();
     }
 
     @Override
-    public Future<Optional<String>> clientRecord(String reference, Optional<String> salon) {
+    public Future<Optional<String>> exportClient(String reference, Optional<String> salon) {
         return Future.succeededFuture(Optional.empty());
     }
 

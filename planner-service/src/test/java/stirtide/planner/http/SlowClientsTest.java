@@ -70,7 +70,7 @@ class SlowClientsTest {
         private long revision = 3;
 
         @Override
-        public Optional<ShownDay> show(String day) {
+        public Optional<ShownDay> show(String day, View view) {
             return Optional.of(new ShownDay(revision, "{\"revision\":" + revision + ",\"x\":\"" + letters + "\"}"));
         }
 

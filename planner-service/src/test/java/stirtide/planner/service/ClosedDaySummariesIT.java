@@ -3,6 +3,7 @@ package stirtide.planner.service;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -61,6 +62,10 @@ class ClosedDaySummariesIT {
         return shown;
     }
 
+    private String cached() throws Exception {
+        return Files.readString(folder.resolve("closed-days.db"), StandardCharsets.ISO_8859_1);
+    }
+
     private static long usesLearned(SalonClient client, int later) throws Exception {
         String opened = client.events(day(later)).get(0);
         return opened.split("\"usedMilligrams\"", -1).length - 1L;
@@ -88,9 +93,9 @@ class ClosedDaySummariesIT {
             assertThat(client.open(opening(LATER_DAYS + 1)).statusCode()).isEqualTo(201);
             assertThat(usesLearned(client, LATER_DAYS + 1)).isEqualTo(usesLearned(client, 1));
         }
-        String kept = Files.readString(folder.resolve("closed-days"));
+        String kept = cached();
         for (int later = 0; later <= LATER_DAYS; later++) assertThat(kept).contains(day(later));
-        Files.delete(folder.resolve("closed-days"));
+        Files.delete(folder.resolve("closed-days.db"));
         try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
             SalonClient client = new SalonClient(service.port());
             assertThat(views(client)).isEqualTo(shown);
@@ -146,7 +151,7 @@ class ClosedDaySummariesIT {
             assertThat(inMemory(service)).isBetween(1L, 5L);
             assertThat(client.get("/days").body()).contains(day(0), day(LATER_DAYS));
         }
-        assertThat(Files.readString(folder.resolve("closed-days"))).contains(day(0));
+        assertThat(cached()).contains(day(0));
         try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
             SalonClient client = new SalonClient(service.port());
             assertThat(views(client).subList(0, LATER_DAYS)).isEqualTo(shown.subList(0, LATER_DAYS));

@@ -1,15 +1,16 @@
 package stirtide.planner.service;
 
+import stirtide.planner.cli.CommandException;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.InputStream;
 import java.net.URI;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
-import java.net.http.HttpResponse;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.KeyStore;
@@ -107,9 +108,9 @@ class EncryptedServiceIT {
 
     @Test
     void without_encryption_or_tokens_another_address_is_refused_with_the_two_lines_that_mend_it() {
-        Settings bare = Settings.inProcess(folder).withAddress("0.0.0.0", pem);
+        Settings bare = Settings.inProcess(folder).withHost("0.0.0.0").withEncryption(Optional.of(pem));
         assertThatThrownBy(() -> PlannerService.start(bare))
-                .isInstanceOf(StartFailure.class)
+                .isInstanceOf(CommandException.class)
                 .hasMessageContaining("care token " + folder + " add --role manager --name PERSON")
                 .hasMessageContaining("--host 0.0.0.0 --tls-certificate FILE --tls-key FILE");
     }
@@ -125,7 +126,7 @@ class EncryptedServiceIT {
         String code = access.giveCode("ada", Role.COLORIST, Optional.empty(), now, Duration.ofDays(1));
         try (PlannerService service = PlannerService.start(Settings.inProcess(folder)
                 .withDrivenClock(SmallSalon.MORNING, 0)
-                .withAddress("0.0.0.0", pem))) {
+                .withHost("0.0.0.0").withEncryption(Optional.of(pem)))) {
             HttpClient client = trusting();
             int port = service.port();
             assertThatThrownBy(() -> HttpClient.newHttpClient()

@@ -1,5 +1,6 @@
 package stirtide.planner.service;
 
+import stirtide.planner.cli.CommandException;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -20,9 +21,9 @@ class StartRefusalsIT {
 
     private static void refused(Settings settings, int exitCode, String reason) {
         assertThatThrownBy(() -> PlannerService.start(settings))
-                .isInstanceOf(StartFailure.class)
+                .isInstanceOf(CommandException.class)
                 .hasMessageContaining(reason)
-                .extracting(failure -> ((StartFailure) failure).exitCode())
+                .extracting(failure -> ((CommandException) failure).exitCode())
                 .isEqualTo(exitCode);
     }
 
@@ -31,7 +32,7 @@ class StartRefusalsIT {
         try (PlannerService first = PlannerService.start(Settings.inProcess(folder));
                 ServiceProcess second = ServiceProcess.start(folder)) {
             assertThat(second.firstLine()).contains("another process has the log in " + folder);
-            assertThat(second.exitCode()).isEqualTo(StartFailure.UNAVAILABLE);
+            assertThat(second.exitCode()).isEqualTo(CommandException.UNAVAILABLE);
             assertThat(new SalonClient(first.port()).get("/days").statusCode()).isEqualTo(200);
         }
     }
@@ -62,7 +63,7 @@ class StartRefusalsIT {
                     1000,
                     0,
                     Optional.empty());
-            refused(settings, StartFailure.UNAVAILABLE, "port " + taken.getLocalPort());
+            refused(settings, CommandException.UNAVAILABLE, "port " + taken.getLocalPort());
         }
         PlannerService.start(Settings.inProcess(folder)).close();
         assertThat(folder.resolve("log.db")).exists();
@@ -71,13 +72,13 @@ class StartRefusalsIT {
     @Test
     void files_that_are_not_accepted_end_the_start_with_65_and_leave_no_log_behind() {
         Path data = folder.resolve("data");
-        refused(Settings.inProcess(data).withSalon(empty, Optional.empty()), StartFailure.BAD_INPUT, "salon.json");
+        refused(Settings.inProcess(data).withSalon(Optional.of(empty)), CommandException.BAD_INPUT, "salon.json");
         assertThat(data).doesNotExist();
     }
 
     @Test
     void a_data_folder_that_is_a_file_ends_the_start_with_73() throws Exception {
         Path file = Files.writeString(folder.resolve("plain"), "not a folder");
-        refused(Settings.inProcess(file), StartFailure.CANNOT_CREATE, "cannot be made or written");
+        refused(Settings.inProcess(file), CommandException.CANNOT_CREATE, "cannot be made or written");
     }
 }

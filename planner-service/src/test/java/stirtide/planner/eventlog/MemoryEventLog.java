@@ -21,7 +21,7 @@ public final class MemoryEventLog implements EventLog {
             String day, long expectedRevision, String commandId, byte[] requestDigest, List<StoredEvent> events) {
         EventEncoder.requireContinues(day, expectedRevision, events);
         Optional<KnownCommand> known = command(day, commandId);
-        if (known.isPresent()) return answerAgain(known.get(), requestDigest);
+        if (known.isPresent()) return known.get().answer(requestDigest);
         long head = head(day);
         if (head != expectedRevision) return new Append.Conflict(head);
         List<byte[]> stream = streams.computeIfAbsent(day, fresh -> new ArrayList<>());
@@ -31,13 +31,6 @@ public final class MemoryEventLog implements EventLog {
             commands.put(List.of(day, commandId), now);
         }
         return new Append.Appended(head + 1, head + events.size());
-    }
-
-    /** What a command that is known already is told. */
-    static Append answerAgain(KnownCommand known, byte[] requestDigest) {
-        return Arrays.equals(known.requestDigest(), requestDigest)
-                ? new Append.Repeated(known.first(), known.last())
-                : new Append.Reused();
     }
 
     @Override

@@ -1,0 +1,58 @@
+package stirtide.planner.service;
+
+import io.vertx.core.Future;
+import java.util.Optional;
+import stirtide.events.command.CommandRequest;
+import stirtide.events.command.DayCommand.OpenDay;
+import stirtide.planner.http.DayOperations.CommandAnswer;
+
+/** Takes commands to their days: loads the day, seals client references, and keeps the day in memory until it is done. */
+final class DayCommands {
+    private final DayRegistry days;
+    private final OpeningHistory history;
+    private final ClientDataService clients;
+    private final CommandRunner runner;
+
+    DayCommands(DayRegistry days, OpeningHistory history, ClientDataService clients, CommandRunner runner) {
+        this.days = days;
+        this.history = history;
+        this.clients = clients;
+        this.runner = runner;
+    }
+
+    Future<CommandAnswer> run(String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
+        if (!(request.command() instanceof OpenDay open)) return runLoaded(day, request, ifMatch, role);
+        // The newest day before it teaches it and must stay in memory until it is open.
+        Optional<String> newest = history.newestBefore(open);
+        return newest.map(days::load)
+                .orElse(Future.succeededFuture())
+                .recover(unreadable -> Future.succeededFuture())
+                .compose(read -> {
+                    Runnable release = newest.flatMap(days::opened)
+                            .map(before -> before.actor().follow(() -> {}))
+                            .orElse(() -> {});
+                    return runLoaded(day, request, ifMatch, role).onComplete(done -> {
+                        release.run();
+                        days.evictPassed();
+                    });
+                });
+    }
+
+    private Future<CommandAnswer> runLoaded(
+            String name, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
+        return days.load(name).compose(read -> {
+            if (days.find(name).isEmpty() && !(request.command() instanceof OpenDay))
+                return Future.succeededFuture(new CommandAnswer.UnknownDay());
+            LoadedDay day = days.findOrCreate(name);
+            Runnable release = day.actor().follow(() -> {});
+            return Future.<CommandRequest>future(
+                            sealing -> clients.sealed(request).onComplete(sealing))
+                    .compose(safe -> runner.run(day.actor(), safe, ifMatch, role))
+                    .recover(CommandRunner::answerFailure)
+                    .onComplete(done -> {
+                        release.run();
+                        days.dropUnopened(name, day);
+                    });
+        });
+    }
+}
