@@ -20,6 +20,7 @@ import stirtide.events.view.DayView.PartCard;
 import stirtide.events.view.DayView.PlannedBowlCard;
 import stirtide.events.view.DayView.QueuedBowl;
 import stirtide.events.view.DayView.ShareCard;
+import stirtide.mixing.weighing.ScaleErrors;
 import stirtide.mixing.weighing.WeighedMix;
 
 /** The assistants at the color bar: they begin what is due, weigh what the plan says, and carry it to the chair. */
@@ -155,7 +156,9 @@ public final class BarSimulation {
         var bounds = new WeighedMix.Bounds(
                 planned.lowestRatioThousandths(), planned.highestRatioThousandths(), planned.strengthHundredths());
         return lightener + developer <= planned.usableMilligrams()
-                && new WeighedMix(scale, lightener, liquids).fault(bounds).isEmpty();
+                && new WeighedMix(new ScaleErrors(scale), lightener, liquids)
+                        .fault(bounds)
+                        .isEmpty();
     }
 
     private Scale scale(String scaleId) {

@@ -13,6 +13,7 @@ import stirtide.events.plan.Plan;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.view.DayView.DayTotals;
+import stirtide.mixing.text.AmountText;
 import stirtide.planner.check.PlanChecker;
 import stirtide.planner.day.Evolver;
 import stirtide.planner.day.question.PlanQuestions;
@@ -90,10 +91,11 @@ public final class DayChecks {
                 && left - byCause <= residues(setup, bowls);
         return new Check(
                 holds,
-                "Mixed " + Wording.roundGrams(mixed) + " = on hair " + Wording.roundGrams(totals.appliedMilligrams())
-                        + " + residue " + Wording.roundGrams(totals.residueMilligrams()) + " + over-mixed "
-                        + Wording.roundGrams(totals.overMixedMilligrams()) + "; the causes add up to "
-                        + Wording.roundGrams(byCause) + ".");
+                "Mixed " + AmountText.roundedGrams(mixed) + " = on hair "
+                        + AmountText.roundedGrams(totals.appliedMilligrams())
+                        + " + residue " + AmountText.roundedGrams(totals.residueMilligrams()) + " + over-mixed "
+                        + AmountText.roundedGrams(totals.overMixedMilligrams()) + "; the causes add up to "
+                        + AmountText.roundedGrams(byCause) + ".");
     }
 
     private static long residues(DaySetup setup, List<BowlSummary> bowls) {
@@ -112,8 +114,9 @@ public final class DayChecks {
         boolean holds = Math.abs(events - chairs) <= (long) CRUMB_MILLIGRAMS * bowls.size();
         return new Check(
                 holds,
-                "On hair by the events " + Wording.roundGrams(events) + ", by the chairs' own count "
-                        + Wording.roundGrams(chairs) + "; leftovers under " + Wording.grams(CRUMB_MILLIGRAMS)
+                "On hair by the events " + AmountText.roundedGrams(events) + ", by the chairs' own count "
+                        + AmountText.roundedGrams(chairs) + "; leftovers under "
+                        + AmountText.scaleGrams(CRUMB_MILLIGRAMS)
                         + " a bowl are not weighed.");
     }
 

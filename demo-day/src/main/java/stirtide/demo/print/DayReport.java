@@ -12,6 +12,7 @@ import stirtide.events.day.OverMixCause;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.view.DayView.DayTotals;
 import stirtide.events.view.DayView.ServiceCard;
+import stirtide.mixing.text.AmountText;
 
 /** The played day as plain text of at most {@value TextPage#COLUMNS} columns. */
 public final class DayReport {
@@ -100,9 +101,9 @@ public final class DayReport {
                     story.handedOverAt.map(at -> Wording.clock(at, zone)).orElse("-"),
                     story.closedAt.map(at -> Wording.clock(at, zone)).orElse("-"),
                     Wording.clock(story.lifeEnds, zone),
-                    Wording.roundGrams(story.lightener),
-                    Wording.roundGrams(story.developer),
-                    story.left == 0 ? "-" : Wording.roundGrams(story.left),
+                    AmountText.roundedGrams(story.lightener),
+                    AmountText.roundedGrams(story.developer),
+                    story.left == 0 ? "-" : AmountText.roundedGrams(story.left),
                     story.cause.map(cause -> "  " + mark(cause)).orElse(""));
         page.text(
                 "",
@@ -138,7 +139,7 @@ public final class DayReport {
 
     private static void grams(TextPage page, String what, long milligrams, long of) {
         String share = of == 0 ? "" : Math.round(milligrams * 1000.0 / of) / 10.0 + " %";
-        page.row(GRAMS, what, Wording.roundGrams(milligrams), share);
+        page.row(GRAMS, what, AmountText.roundedGrams(milligrams), share);
     }
 
     private static void refusals(TextPage page, PlayedDay day) {

@@ -6,6 +6,8 @@ import java.util.Optional;
 import stirtide.events.formula.BowlFormula;
 import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBowl;
+import stirtide.mixing.text.AmountText;
+import stirtide.mixing.weighing.Ratios;
 
 /** The bowls of the day in the order of mixing. */
 final class MixingSection {
@@ -67,7 +69,7 @@ final class MixingSection {
             page.text(
                     "       ",
                     "from the mix of " + mixedIn(day, bowl) + ": "
-                            + Wording.grams(share(batch.get(), bowl).milligrams()));
+                            + AmountText.scaleGrams(share(batch.get(), bowl).milligrams()));
         for (String test : OpenTestsSection.open(day, bowl.service())) page.text("     ! ", test);
         if (bowl.waitMinutes() > 0)
             page.text("       ", "The client waits " + Wording.count(bowl.waitMinutes(), "minute") + " for it.");
@@ -85,15 +87,16 @@ final class MixingSection {
         weights(page, day, batch.formula());
         page.text(
                 "       ",
-                "then divide by weight: " + Wording.grams(batch.shares().get(0).milligrams()) + " stay, "
-                        + Wording.grams(batch.shares().get(1).milligrams()) + " go into "
+                "then divide by weight: "
+                        + AmountText.scaleGrams(batch.shares().get(0).milligrams()) + " stay, "
+                        + AmountText.scaleGrams(batch.shares().get(1).milligrams()) + " go into "
                         + batch.bowlIds().get(1));
     }
 
     private static void weights(TextPage page, PrepSheetDay day, BowlFormula formula) {
         page.text(
                 "       ",
-                Wording.grams(formula.lightenerMilligrams()) + " " + day.lightenerName(formula.lightenerId()));
+                AmountText.scaleGrams(formula.lightenerMilligrams()) + " " + day.lightenerName(formula.lightenerId()));
         formula.developerParts().forEach(part -> page.text("     + ", day.part(part)));
         page.text("     = ", mix(formula));
     }
@@ -101,11 +104,12 @@ final class MixingSection {
     private static String mix(BowlFormula formula) {
         int developer = formula.developerMilligrams();
         int lightener = Math.max(1, formula.lightenerMilligrams());
-        int ratio = (int) ((developer * 1000L + lightener / 2) / lightener);
+        int ratio = Ratios.thousandths(lightener, developer);
         boolean blend = formula.developerParts().size() > 1;
-        return Wording.grams(formula.totalMilligrams()) + " at " + Wording.roundRatio(ratio) + ", directions "
-                + Wording.ratio(formula.lowestRatioThousandths()) + " to "
-                + Wording.ratio(formula.highestRatioThousandths())
-                + (blend ? ", blend " + Wording.strength(formula.strengthHundredths()) : "");
+        return AmountText.scaleGrams(formula.totalMilligrams()) + " at " + AmountText.roundedRatio(ratio)
+                + ", directions "
+                + AmountText.ratio(formula.lowestRatioThousandths()) + " to "
+                + AmountText.ratio(formula.highestRatioThousandths())
+                + (blend ? ", blend " + AmountText.strength(formula.strengthHundredths()) : "");
     }
 }

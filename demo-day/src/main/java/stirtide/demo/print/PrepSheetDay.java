@@ -15,6 +15,7 @@ import stirtide.events.setup.Directions;
 import stirtide.events.setup.Menu.MenuEntry;
 import stirtide.events.setup.Person;
 import stirtide.events.view.DayView;
+import stirtide.mixing.text.AmountText;
 import stirtide.planner.day.allowance.LearnedAllowances;
 
 /**
@@ -90,7 +91,7 @@ public record PrepSheetDay(
 
     /** One liquid in words: weight, name, and strength where it has one. */
     String part(DeveloperPart part) {
-        String grams = Wording.grams(part.milligrams());
+        String grams = AmountText.scaleGrams(part.milligrams());
         if (part.developerId().equals(DeveloperPart.WATER)) return grams + " water";
         return setup.developers().stream()
                 .filter(developer -> developer.developerId().equals(part.developerId()))
@@ -100,6 +101,6 @@ public record PrepSheetDay(
     }
 
     private static String liquid(Developer developer) {
-        return developer.name() + ", " + Wording.strength(developer.strengthHundredths());
+        return developer.name() + ", " + AmountText.strength(developer.strengthHundredths());
     }
 }

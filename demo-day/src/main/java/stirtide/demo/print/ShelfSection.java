@@ -8,6 +8,7 @@ import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
+import stirtide.mixing.text.AmountText;
 import stirtide.planner.stock.StockLine;
 import stirtide.planner.stock.StockReport;
 
@@ -37,14 +38,14 @@ final class ShelfSection {
         for (Developer developer : day.setup().developers())
             row(
                     page,
-                    developer.name() + ", " + Wording.strength(developer.strengthHundredths()),
+                    developer.name() + ", " + AmountText.strength(developer.strengthHundredths()),
                     developers.getOrDefault(developer.developerId(), 0L),
                     developer.packMilligrams(),
                     developer.countedMilligrams());
         long water = developers.getOrDefault(DeveloperPart.WATER, 0L);
         for (StockLine line : StockReport.of(day.setup(), day.plan().bowls(), List.of()))
             if (line.packsToBuy() > 0 || line.runsOutAt().isPresent()) page.text("  > ", line.sentence() + ".");
-        if (water > 0) page.row(WIDTHS, "water", Wording.roundGrams(water), "", "");
+        if (water > 0) page.row(WIDTHS, "water", AmountText.roundedGrams(water), "", "");
     }
 
     private static void row(TextPage page, String name, long needed, int pack, Optional<Integer> counted) {
@@ -53,10 +54,10 @@ final class ShelfSection {
         page.row(
                 WIDTHS,
                 name,
-                Wording.roundGrams(needed),
+                AmountText.roundedGrams(needed),
                 Long.toString(packs),
-                counted.map(milligrams -> Wording.roundGrams(milligrams)).orElse("not counted"));
+                counted.map(milligrams -> AmountText.roundedGrams(milligrams)).orElse("not counted"));
         if (counted.isPresent() && counted.get() < needed)
-            page.text("  ! ", Wording.roundGrams(needed - counted.get()) + " of it are missing on the shelf.");
+            page.text("  ! ", AmountText.roundedGrams(needed - counted.get()) + " of it are missing on the shelf.");
     }
 }

@@ -12,6 +12,7 @@ import stirtide.demo.play.PlayedDay;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.day.StoredEvent;
+import stirtide.mixing.text.AmountText;
 
 /** What nobody had planned: late clients, walk-ins, wrong weights, lost bowls. */
 final class UnplannedEvents {
@@ -49,12 +50,12 @@ final class UnplannedEvents {
         if (event instanceof DayEvent.BowlWeighed weighed) return weighing(weighed, wrong);
         if (event instanceof DayEvent.BatchWeighed weighed && !weighed.insideDirections())
             return Optional.of("The mix in bowl " + weighed.batch() + " weighed in at "
-                    + Wording.ratio(weighed.ratioThousandths()) + ", outside the directions.");
+                    + AmountText.ratio(weighed.ratioThousandths()) + ", outside the directions.");
         if (event instanceof DayEvent.BatchBinned binned)
             return Optional.of("The mix in bowl " + binned.batch() + " binned: " + words(binned.cause()) + ".");
         if (event instanceof DayEvent.BowlBinned binned && binned.cause() != OverMixCause.LEFT_OVER)
-            return Optional.of("Bowl " + binned.bowl() + " binned with " + Wording.roundGrams(binned.leftMilligrams())
-                    + " in it: " + words(binned.cause()) + ".");
+            return Optional.of("Bowl " + binned.bowl() + " binned with "
+                    + AmountText.roundedGrams(binned.leftMilligrams()) + " in it: " + words(binned.cause()) + ".");
         if (event instanceof DayEvent.BowlLate late)
             return Optional.of("Bowl " + late.bowl() + " was not begun at " + Wording.clock(late.dueAt(), zone)
                     + "; the day is planned anew.");
@@ -71,7 +72,7 @@ final class UnplannedEvents {
     }
 
     private static Optional<String> weighing(DayEvent.BowlWeighed weighed, Set<String> wrong) {
-        String ratio = Wording.ratio(weighed.ratioThousandths());
+        String ratio = AmountText.ratio(weighed.ratioThousandths());
         if (!weighed.insideDirections()) {
             wrong.add(weighed.bowl());
             return Optional.of("Bowl " + weighed.bowl() + " weighed in at " + ratio + ", outside the directions.");

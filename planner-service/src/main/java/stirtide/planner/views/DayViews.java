@@ -11,7 +11,6 @@ import stirtide.events.view.DayView.BookingChoices;
 import stirtide.events.view.DayView.MenuChoice;
 import stirtide.events.view.DayView.PersonCard;
 import stirtide.events.view.DayView.QueuedBowl;
-import stirtide.events.view.DayView.ScaleBand;
 import stirtide.events.view.DayView.ScaleCard;
 import stirtide.events.view.DayView.StockCard;
 import stirtide.mixing.weighing.ScaleErrors;
@@ -109,14 +108,7 @@ public final class DayViews {
 
     private static List<ScaleCard> scales(Day day) {
         return day.opened().salon().scales().stream()
-                .map(scale -> new ScaleCard(
-                        scale.scaleId(),
-                        scale.weighing(),
-                        new ScaleErrors(scale)
-                                .bands().stream()
-                                        .map(band -> new ScaleBand(
-                                                band.above(), band.division(), band.errorHalfMilligrams()))
-                                        .toList()))
+                .map(scale -> new ScaleCard(scale.scaleId(), scale.weighing(), new ScaleErrors(scale).bands()))
                 .toList();
     }
 

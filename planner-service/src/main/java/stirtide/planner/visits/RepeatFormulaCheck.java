@@ -13,8 +13,9 @@ import stirtide.events.setup.PastVisit.PastZone;
 import stirtide.mixing.formula.FormulaAnswer;
 import stirtide.mixing.formula.FormulaQuestion;
 import stirtide.mixing.formula.FormulaSearch;
-import stirtide.mixing.strength.BlendStrength;
+import stirtide.mixing.strength.LegalLimits;
 import stirtide.mixing.text.AmountText;
+import stirtide.mixing.weighing.Ratios;
 
 /** Holds one remembered zone against today's directions, shelf and scales. */
 final class RepeatFormulaCheck {
@@ -41,8 +42,7 @@ final class RepeatFormulaCheck {
         Optional<TechniqueRule> rule = rule(product.get());
         if (rule.isEmpty())
             return otherProduct("the directions of " + product.get().name() + " do not permit " + zone.technique());
-        int ceiling =
-                Math.min(BlendStrength.LEGAL_ON_HAIR_HUNDREDTHS, rule.get().highestStrengthHundredths());
+        int ceiling = LegalLimits.ceilingHundredths(rule.get());
         int strength = Math.min(past.strengthHundredths(), ceiling);
         int ratio = inside(rule.get());
         return weighed(product.get(), strength, ratio, changed(rule.get(), strength, ratio));
@@ -102,7 +102,8 @@ final class RepeatFormulaCheck {
             boolean other = zone.lightenerId().equals(product.lightenerId()) && menu != strength;
             return other ? weighed(product, menu, ratio, Optional.of(refused)) : byMenu(refused);
         }
-        int real = realRatio(best.get());
+        int real =
+                Ratios.thousandths(best.get().lightenerMilligrams(), best.get().developerMilligrams());
         boolean same = Math.abs(real - ratio) * 1000L <= (long) SAME_RATIO_PERMILLE * ratio;
         if (!same) {
             String coarse = "the scales here weigh " + AmountText.grams(past.usedMilligrams()) + " at "
@@ -113,13 +114,8 @@ final class RepeatFormulaCheck {
                 .orElseGet(() -> answer(RepeatedZone.Answer.EXACT, product, strength, ratio, "again "));
     }
 
-    private static int realRatio(BowlFormula formula) {
-        return (int) ((2000L * formula.developerMilligrams() + formula.lightenerMilligrams())
-                / (2L * formula.lightenerMilligrams()));
-    }
-
     private static Comparator<BowlFormula> closestTo(int ratio) {
-        return (one, other) -> AmountText.compareCloseness(
+        return (one, other) -> Ratios.compareCloseness(
                 one.lightenerMilligrams(),
                 one.developerMilligrams(),
                 other.lightenerMilligrams(),

@@ -18,6 +18,7 @@ import stirtide.events.setup.Menu;
 import stirtide.events.setup.Person;
 import stirtide.events.setup.Scale;
 import stirtide.events.setup.Span;
+import stirtide.mixing.text.AmountText;
 
 /** What is in force, row by row: a heading for each part, below it its pieces, below those what they are made of. */
 public final class SetupRows {
@@ -43,8 +44,8 @@ public final class SetupRows {
                     rows,
                     Part.BOWLS,
                     one.bowlSizeId(),
-                    one.bowlSizeId() + ": " + one.count() + " of " + g(one.usableMilligrams()) + ", "
-                            + g(one.residueMilligrams()) + " stick to bowl and brush");
+                    one.bowlSizeId() + ": " + one.count() + " of " + AmountText.grams(one.usableMilligrams()) + ", "
+                            + AmountText.grams(one.residueMilligrams()) + " stick to bowl and brush");
         head(rows, Part.DEVELOPERS, none(setup.developers()));
         for (var one : setup.developers())
             piece(
@@ -99,9 +100,9 @@ public final class SetupRows {
 
     private static String scale(Scale one) {
         Scale.Range widest = one.ranges().get(one.ranges().size() - 1);
-        return one.scaleId() + ": class " + one.accuracyClass() + ", up to " + g(widest.maximumMilligrams())
+        return one.scaleId() + ": class " + one.accuracyClass() + ", up to " + AmountText.grams(widest.maximumMilligrams())
                 + ", steps of "
-                + g(one.ranges().get(0).divisionMilligrams()) + ", "
+                + AmountText.grams(one.ranges().get(0).divisionMilligrams()) + ", "
                 + CodeText.words(one.weighing().name());
     }
 
@@ -115,8 +116,8 @@ public final class SetupRows {
         for (int i = 0; i < one.techniques().size(); i++) {
             var rule = one.techniques().get(i);
             String text = rule.technique() + (rule.onScalp() ? " on scalp" : "") + " "
-                    + WeightText.ratio(rule.lowestRatioThousandths()) + " to "
-                    + WeightText.ratio(rule.highestRatioThousandths()) + ", up to "
+                    + AmountText.ratio(rule.lowestRatioThousandths()) + " to "
+                    + AmountText.ratio(rule.highestRatioThousandths()) + ", up to "
                     + WeightText.strength(rule.highestStrengthHundredths()) + ", at most "
                     + rule.longestProcessingMinutes() + " min";
             rows.add(new SetupRow(Part.LIGHTENERS, one.lightenerId(), Optional.of(i), text));
@@ -136,8 +137,8 @@ public final class SetupRows {
                     .map(Directions::name)
                     .findFirst()
                     .orElse(zone.lightenerId());
-            String text = zone.zone() + ": " + g(zone.baseMilligrams()) + " " + lightener + " "
-                    + WeightText.ratio(zone.ratioThousandths()) + ", " + WeightText.percent(zone.strengthHundredths())
+            String text = zone.zone() + ": " + AmountText.grams(zone.baseMilligrams()) + " " + lightener + " "
+                    + AmountText.ratio(zone.ratioThousandths()) + ", " + AmountText.percent(zone.strengthHundredths())
                     + ", " + zone.technique() + ", " + zone.applyMinutes() + "+" + zone.processMinutes() + " min";
             rows.add(new SetupRow(Part.MENU, one.menuId(), Optional.of(i), text));
         }
@@ -146,21 +147,11 @@ public final class SetupRows {
     /** Factors as they are typed: {@code short 0.75, medium 1}. */
     public static String factors(Map<String, Integer> permille) {
         return permille.entrySet().stream()
-                .map(one -> one.getKey() + " " + plain(one.getValue(), 3))
+                .map(one -> one.getKey() + " " + AmountText.number(one.getValue(), 3))
                 .collect(Collectors.joining(", "));
     }
 
     private static String pack(int milligrams, BigDecimal price, String currency) {
-        return g(milligrams) + " for " + price.toPlainString() + " " + currency;
-    }
-
-    private static String g(int milligrams) {
-        return plain(milligrams, 3) + " g";
-    }
-
-    /** A number with a point moved left, without needless zeros. */
-    public static String plain(int value, int decimals) {
-        var number = BigDecimal.valueOf(value, decimals);
-        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+        return AmountText.grams(milligrams) + " for " + price.toPlainString() + " " + currency;
     }
 }

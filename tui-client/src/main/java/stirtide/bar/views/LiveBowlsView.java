@@ -12,6 +12,7 @@ import stirtide.bar.text.CodeText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
+import stirtide.mixing.text.AmountText;
 
 /** Live bowls with what is left of their lives: rows in a small terminal, cards in a large one. */
 final class LiveBowlsView {
@@ -123,9 +124,9 @@ final class LiveBowlsView {
                 .orElse("");
         return mix
                 + bowl.weighed()
-                        .map(weighed -> "weighed " + WeightText.ratio(weighed.ratioThousandths())
+                        .map(weighed -> "weighed " + AmountText.ratio(weighed.ratioThousandths())
                                 + (weighed.insideDirections() ? "" : ", OUTSIDE"))
-                        .orElse("planned " + WeightText.ratio(bowl.planned().wantedRatioThousandths()) + ", to weigh");
+                        .orElse("planned " + AmountText.ratio(bowl.planned().wantedRatioThousandths()) + ", to weigh");
     }
 
     private static Style state(DayView.LiveBowl bowl, UiState scene, Style normal) {

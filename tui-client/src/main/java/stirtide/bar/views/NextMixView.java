@@ -14,6 +14,7 @@ import stirtide.bar.text.ClientTestText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
+import stirtide.mixing.text.AmountText;
 
 /** The next bowl: when, for whom, how many grams of what. */
 final class NextMixView {
@@ -108,16 +109,16 @@ final class NextMixView {
         int row = 1;
         for (DayView.PartCard part : card.parts())
             grams(pane, row++, part.milligrams(), WeightText.liquid(part.strengthHundredths(), part.name()));
-        String blend = card.parts().size() > 1 ? "   blend " + WeightText.percent(card.strengthHundredths()) : "";
-        String ratio = "ratio " + WeightText.ratio(card.wantedRatioThousandths()) + blend + "   makes "
+        String blend = card.parts().size() > 1 ? "   blend " + AmountText.percent(card.strengthHundredths()) : "";
+        String ratio = "ratio " + AmountText.ratio(card.wantedRatioThousandths()) + blend + "   makes "
                 + WeightText.grams(card.totalMilligrams()) + " g";
         pane.fit(0, row++, pane.width(), ratio, Style.TEXT);
         if (next.batch().isPresent())
             pane.fit(0, row++, pane.width(), BatchText.shares(next.batch().get()), Style.STRONG);
         long life =
                 Duration.between(next.bowl().mixStart(), next.bowl().lifeEnds()).toMinutes();
-        String window = "life " + life + " min   directions " + WeightText.ratio(card.lowestRatioThousandths()) + " to "
-                + WeightText.ratio(card.highestRatioThousandths());
+        String window = "life " + life + " min   directions " + AmountText.ratio(card.lowestRatioThousandths()) + " to "
+                + AmountText.ratio(card.highestRatioThousandths());
         if (roomy || row < pane.height()) pane.fit(0, row, pane.width(), window, Style.DIM);
     }
 

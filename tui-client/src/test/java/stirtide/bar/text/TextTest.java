@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stirtide.mixing.text.AmountText;
 
 class TextTest {
     private static final Instant NOON = Instant.parse("2027-05-14T11:00:00Z");
@@ -26,7 +27,7 @@ class TextTest {
     @ParameterizedTest
     @CsvSource({"2000,1:2", "1500,1:1.5", "2053,1:2.053"})
     void ratios_name_lightener_first(int thousandths, String text) {
-        assertThat(WeightText.ratio(thousandths)).isEqualTo(text);
+        assertThat(AmountText.ratio(thousandths)).isEqualTo(text);
     }
 
     /** 10 volume for 3 %: common practice, no source. */

@@ -3,7 +3,7 @@ package stirtide.mixing.formula;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import stirtide.mixing.strength.BlendStrength;
+import stirtide.mixing.strength.LegalLimits;
 import stirtide.mixing.strength.Liquid;
 
 /**
@@ -21,7 +21,7 @@ final class BlendCandidates {
     static List<List<List<Liquid>>> ladder(FormulaQuestion question) {
         List<Liquid> liquids = question.shelf().stream()
                 .map(Liquid::of)
-                .filter(liquid -> liquid.strengthHundredths() <= BlendStrength.LEGAL_ON_HAIR_HUNDREDTHS)
+                .filter(liquid -> liquid.strengthHundredths() <= LegalLimits.ON_HAIR_HUNDREDTHS)
                 .filter(liquid -> liquid.mostMilligrams() > 0)
                 .sorted(BY_STRENGTH)
                 .toList();

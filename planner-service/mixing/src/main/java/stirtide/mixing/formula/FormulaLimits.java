@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import stirtide.events.setup.Directions.TechniqueRule;
 import stirtide.mixing.formula.FormulaAnswer.Impossible;
 import stirtide.mixing.strength.BlendStrength;
+import stirtide.mixing.strength.LegalLimits;
 import stirtide.mixing.text.AmountText;
 import stirtide.mixing.weighing.WorstCaseCheck;
 
@@ -40,17 +41,14 @@ final class FormulaLimits {
                             + question.directions().name() + " for " + rule.technique() + ".",
                     "A ratio from " + AmountText.ratio(rule.lowestRatioThousandths()) + " to "
                             + AmountText.ratio(rule.highestRatioThousandths()) + "."));
-        if (question.strengthHundredths() > ceiling(rule)) return Optional.of(tooStrong(question, rule));
+        if (question.strengthHundredths() > LegalLimits.ceilingHundredths(rule))
+            return Optional.of(tooStrong(question, rule));
         if (question.leastMilligrams() > question.usableMilligrams())
             return Optional.of(new Impossible(
                     "The bowl holds " + AmountText.grams(question.usableMilligrams()) + ", but "
                             + AmountText.grams(question.leastMilligrams()) + " are needed with residue.",
                     "A larger bowl, or the need split between more bowls."));
         return Optional.empty();
-    }
-
-    static int ceiling(TechniqueRule rule) {
-        return Math.min(rule.highestStrengthHundredths(), BlendStrength.LEGAL_ON_HAIR_HUNDREDTHS);
     }
 
     static WorstCaseCheck checkOf(FormulaQuestion question, TechniqueRule rule) {
@@ -60,7 +58,7 @@ final class FormulaLimits {
                 rule.lowestRatioThousandths(),
                 rule.highestRatioThousandths(),
                 Math.max(0, wanted - BlendStrength.BLEND_TOLERANCE_HUNDREDTHS),
-                Math.min(ceiling(rule), wanted + BlendStrength.BLEND_TOLERANCE_HUNDREDTHS));
+                Math.min(LegalLimits.ceilingHundredths(rule), wanted + BlendStrength.BLEND_TOLERANCE_HUNDREDTHS));
     }
 
     static Impossible outOfReach(FormulaQuestion question) {
@@ -70,16 +68,16 @@ final class FormulaLimits {
                 "Developer of " + AmountText.strength(question.strengthHundredths())
                         + " can be neither taken nor blended from the shelf." + water,
                 "A developer of that strength, or one weaker and one stronger, none above "
-                        + AmountText.strength(BlendStrength.LEGAL_ON_HAIR_HUNDREDTHS) + ".");
+                        + AmountText.strength(LegalLimits.ON_HAIR_HUNDREDTHS) + ".");
     }
 
     private static Impossible tooStrong(FormulaQuestion question, TechniqueRule rule) {
-        String whose = rule.highestStrengthHundredths() <= BlendStrength.LEGAL_ON_HAIR_HUNDREDTHS
+        String whose = rule.highestStrengthHundredths() <= LegalLimits.ON_HAIR_HUNDREDTHS
                 ? "the directions of " + question.directions().name() + " permit for " + rule.technique()
                 : "the law permits on hair";
         return new Impossible(
                 "Developer of " + AmountText.strength(question.strengthHundredths()) + " is stronger than " + whose
                         + ".",
-                "A strength of " + AmountText.strength(ceiling(rule)) + " or less.");
+                "A strength of " + AmountText.strength(LegalLimits.ceilingHundredths(rule)) + " or less.");
     }
 }

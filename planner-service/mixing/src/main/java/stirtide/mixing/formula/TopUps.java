@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stirtide.mixing.strength.Liquid;
-import stirtide.mixing.text.AmountText;
+import stirtide.mixing.weighing.Ratios;
 import stirtide.mixing.weighing.WorstCaseCheck;
 
 /**
@@ -96,6 +96,6 @@ final class TopUps {
 
     private boolean better(PouredBowl a, PouredBowl b) {
         if (a.total() != b.total()) return a.total() < b.total();
-        return AmountText.compareCloseness(a.of(0), a.total() - a.of(0), b.of(0), b.total() - b.of(0), wantedRatio) < 0;
+        return Ratios.compareCloseness(a.of(0), a.total() - a.of(0), b.of(0), b.total() - b.of(0), wantedRatio) < 0;
     }
 }

@@ -1,7 +1,7 @@
 package stirtide.mixing.formula;
 
 import java.util.Optional;
-import stirtide.mixing.text.AmountText;
+import stirtide.mixing.weighing.Ratios;
 import stirtide.mixing.weighing.WorstCaseCheck;
 
 /**
@@ -103,7 +103,7 @@ final class WeightSearch {
     static boolean better(Found a, Found b, int wantedRatio) {
         if (a.total() != b.total()) return a.total() < b.total();
         int closeness =
-                AmountText.compareCloseness(a.lightener(), a.developer(), b.lightener(), b.developer(), wantedRatio);
+                Ratios.compareCloseness(a.lightener(), a.developer(), b.lightener(), b.developer(), wantedRatio);
         return closeness != 0 ? closeness < 0 : a.lightener() < b.lightener();
     }
 

@@ -1,68 +1,78 @@
 package stirtide.mixing.text;
 
-import stirtide.events.formula.BowlFormula;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
-/** Weights, ratios and strengths as people at the bar read them, and exact comparison of ratios. */
+/** The text of weights, ratios and strengths, the same in the service, in the terminal and on paper. */
 public final class AmountText {
+    /** 10 volumes are 3 % by weight, by the convention of the trade; 1 volume is 30 hundredths of a per cent. */
+    private static final BigDecimal HUNDREDTHS_PER_VOLUME = BigDecimal.valueOf(30);
+
     private AmountText() {}
 
-    /** Milligrams as grams: 52300 is {@code "52.3 g"}. */
+    /** Milligrams as grams, as exact as they are: 52300 is {@code "52.3 g"}. */
     public static String grams(long milligrams) {
-        return decimal(milligrams, 1000, 3) + " g";
+        return number(milligrams, 3) + " g";
+    }
+
+    /** Milligrams as grams with one decimal or more: 40000 is {@code "40.0 g"}, 12340 is {@code "12.34 g"}. */
+    public static String scaleGrams(long milligrams) {
+        return number(milligrams, 3, 1) + " g";
+    }
+
+    /** Milligrams as grams, rounded half up to one decimal: 52340 is {@code "52.3 g"}, 40000 is {@code "40.0 g"}. */
+    public static String roundedGrams(long milligrams) {
+        return rounded(milligrams, 3, 1) + " g";
     }
 
     /** A ratio in thousandths, lightener first: 1500 is {@code "1:1.5"}. */
     public static String ratio(long thousandths) {
-        return "1:" + decimal(thousandths, 1000, 3);
+        return "1:" + number(thousandths, 3);
+    }
+
+    /** A ratio in thousandths, rounded half up to two decimals: 1667 is {@code "1:1.67"}. */
+    public static String roundedRatio(long thousandths) {
+        return ratio((thousandths + 5) / 10 * 10);
+    }
+
+    /** A strength in hundredths of a per cent by weight: 600 is {@code "6 %"}. */
+    public static String percent(long hundredths) {
+        return number(hundredths, 2) + " %";
     }
 
     /**
-     * The real ratio of a formula and how far it may be off: {@code "1:2, between 1:1.93 and 1:2.07 on this scale"}. The
-     * ends are rounded outward to hundredths, so the truth is never outside what is said.
-     */
-    public static String onThisScale(BowlFormula formula) {
-        long ratio = (2000L * formula.developerMilligrams() + formula.lightenerMilligrams())
-                / (2L * formula.lightenerMilligrams());
-        return ratio(ratio) + ", between " + ratio(formula.worstLowRatioThousandths() / 10 * 10L) + " and "
-                + ratio((formula.worstHighRatioThousandths() + 9) / 10 * 10L) + " on this scale";
-    }
-
-    /**
-     * A strength as volumes and per cent by the trade's convention that 10 vol is 3 %: 600 is {@code "20 vol (6 %)"}.
-     * The convention is common practice; it is within 1.5 % of the stoichiometry of per cent by weight per volume.
+     * A strength in hundredths of a per cent by weight as volumes and per cent: 600 is {@code "20 vol (6 %)"}. Volumes
+     * follow the convention of the trade, common practice, and are rounded half up to one decimal; they are within 1.5 % of
+     * the stoichiometry of per cent by weight per volume.
      */
     public static String strength(long hundredths) {
-        return decimal((2 * hundredths + 3) / 6, 10, 1) + " vol (" + decimal(hundredths, 100, 2) + " %)";
+        BigDecimal volumes = BigDecimal.valueOf(hundredths).divide(HUNDREDTHS_PER_VOLUME, 1, RoundingMode.HALF_UP);
+        return plain(volumes, 0) + " vol (" + percent(hundredths) + ")";
+    }
+
+    /** A number with so many decimals, without trailing zeros: 1500 with 3 is {@code "1.5"}. */
+    public static String number(long value, int decimals) {
+        return number(value, decimals, 0);
     }
 
     /**
-     * Compares how far two ratios are from a wanted one by |ln(ratio / wanted)|, exactly.
+     * A number with so many decimals, without trailing zeros beyond the least.
      *
-     * @return negative if the first pair is closer, positive if the second is, 0 if both are as close
+     * @param leastDecimals decimals that are always shown: 40000 with 3 and at least 1 is {@code "40.0"}
      */
-    public static int compareCloseness(
-            long lightenerA, long developerA, long lightenerB, long developerB, int wantedThousandths) {
-        long a = 1000 * developerA;
-        long wantedA = wantedThousandths * lightenerA;
-        long b = 1000 * developerB;
-        long wantedB = wantedThousandths * lightenerB;
-        return compareProducts(Math.max(a, wantedA), Math.min(b, wantedB), Math.max(b, wantedB), Math.min(a, wantedA));
+    public static String number(long value, int decimals, int leastDecimals) {
+        return plain(BigDecimal.valueOf(value, decimals), leastDecimals);
     }
 
-    /** Compares a*b with c*d for factors of 0 or more, in 128 bits. */
-    static int compareProducts(long a, long b, long c, long d) {
-        int high = Long.compare(Math.multiplyHigh(a, b), Math.multiplyHigh(c, d));
-        return high != 0 ? high : Long.compareUnsigned(a * b, c * d);
+    /** A number with so many decimals, rounded half up to {@code shown} of them: 1840500 with 3 and 0 is {@code "1841"}. */
+    public static String rounded(long value, int decimals, int shown) {
+        return BigDecimal.valueOf(value, decimals)
+                .setScale(shown, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
-    private static String decimal(long value, int unit, int digits) {
-        long whole = value / unit;
-        long rest = value % unit;
-        if (rest == 0) return Long.toString(whole);
-        String fraction = Long.toString(rest);
-        fraction = "0".repeat(digits - fraction.length()) + fraction;
-        int end = fraction.length();
-        while (fraction.charAt(end - 1) == '0') end--;
-        return whole + "." + fraction.substring(0, end);
+    private static String plain(BigDecimal number, int leastDecimals) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return (stripped.scale() < leastDecimals ? stripped.setScale(leastDecimals) : stripped).toPlainString();
     }
 }

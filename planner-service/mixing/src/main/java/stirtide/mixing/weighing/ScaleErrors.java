@@ -5,6 +5,8 @@ import java.util.List;
 import stirtide.events.setup.Scale;
 import stirtide.events.setup.Scale.AccuracyClass;
 import stirtide.events.setup.Scale.Range;
+import stirtide.events.setup.Scale.Weighing;
+import stirtide.events.view.DayView.ScaleBand;
 
 /**
  * What a scale can show and how far its reading may be from the truth. Errors are in half milligrams, so that half of
@@ -17,12 +19,13 @@ import stirtide.events.setup.Scale.Range;
  *
  * <p>On a scale with several ranges a reading belongs to the first range whose maximum is not below it.
  */
-public final class ScaleErrors {
+public final class ScaleErrors implements ReadingErrors {
     private static final int[][] BAND_ENDS = {{50_000, 200_000}, {5_000, 20_000}, {500, 2_000}, {50, 200}};
     private static final long[] LAST_INTERVAL = {Long.MAX_VALUE, 100_000, 10_000, 1_000};
 
     private final AccuracyClass accuracyClass;
     private final int factor;
+    private final boolean runningTotal;
     private final Range[] ranges;
     private final int step;
 
@@ -30,6 +33,7 @@ public final class ScaleErrors {
     public ScaleErrors(Scale scale) {
         accuracyClass = scale.accuracyClass();
         factor = scale.inServiceLimits() ? 2 : 1;
+        runningTotal = scale.weighing() == Weighing.RUNNING_TOTAL;
         ranges = scale.ranges().toArray(Range[]::new);
         int common = 0;
         for (Range range : ranges) {
@@ -58,7 +62,13 @@ public final class ScaleErrors {
         return halves * verificationMilligrams * (inService ? 2 : 1);
     }
 
+    @Override
+    public boolean runningTotal() {
+        return runningTotal;
+    }
+
     /** Farthest the true load may be from a reading the scale can show, in half milligrams. */
+    @Override
     public long errorHalfMilligrams(long reading) {
         Range range = rangeOf(reading);
         return permissibleHalfMilligrams(accuracyClass, range.verificationMilligrams(), reading, factor == 2)
@@ -66,22 +76,17 @@ public final class ScaleErrors {
     }
 
     /**
-     * Readings of one range and one row of the table.
-     *
-     * @param above the band holds for readings of more than this, up to the next band; in milligrams
-     * @param division step of the display, in milligrams
-     * @param errorHalfMilligrams farthest the true load may be from such a reading
+     * All bands by rising load, one for each range and row of the table. The error of a reading is that of the last band
+     * whose {@code aboveMilligrams} is less than it.
      */
-    public record Band(int above, int division, int errorHalfMilligrams) {}
-
-    /** All bands by rising load. The error of a reading is that of the last band whose {@code above} is less than it. */
-    public List<Band> bands() {
-        List<Band> bands = new ArrayList<>();
+    public List<ScaleBand> bands() {
+        List<ScaleBand> bands = new ArrayList<>();
         long above = 0;
         for (int i = 0; i < ranges.length; i++) {
             long end = i + 1 < ranges.length ? ranges[i].maximumMilligrams() : Integer.MAX_VALUE;
             while (above < end) {
-                bands.add(new Band((int) above, ranges[i].divisionMilligrams(), (int) errorHalfMilligrams(above + 1)));
+                bands.add(new ScaleBand(
+                        (int) above, ranges[i].divisionMilligrams(), (int) errorHalfMilligrams(above + 1)));
                 above = Math.min(end, nextBorder(ranges[i], above));
             }
         }

@@ -2,17 +2,16 @@ package stirtide.mixing.weighing;
 
 import java.util.List;
 import java.util.Optional;
-import stirtide.events.setup.Scale;
 
 /**
- * A mix as the scale showed it, each part weighed once in the order given. It is within limits only when it is however the
- * scale erred, by the same bounds by which formulas are chosen and pours advised ({@link ScaleErrors}).
+ * A mix as the scale showed it, each part weighed once in the order given, lightener first. It is within limits only when it
+ * is so for every error the scale may have, by the same bounds by which formulas are chosen and pours advised.
  *
- * @param scale scale it was weighed on
+ * @param errors errors of the scale it was weighed on
  * @param lightenerMilligrams lightener, more than 0
- * @param liquids what was weighed to it, each more than 0, one to three
+ * @param liquids what was weighed to it, each more than 0, at most three
  */
-public record WeighedMix(Scale scale, int lightenerMilligrams, List<Part> liquids) {
+public record WeighedMix(ReadingErrors errors, int lightenerMilligrams, List<Part> liquids) {
     /**
      * A liquid of the mix.
      *
@@ -41,17 +40,40 @@ public record WeighedMix(Scale scale, int lightenerMilligrams, List<Part> liquid
         liquids = List.copyOf(liquids);
     }
 
-    /** The first limit that does not hold in the worst case, empty when the mix is inside whatever the scale's error. */
+    /** The first limit that does not hold in the worst case, empty when all hold whatever the scale's error. */
     public Optional<Fault> fault(Bounds bounds) {
-        WorstCaseCheck check = check(bounds);
-        int[] kinds = WorstCaseCheck.eachOnce(liquids.size());
-        if (!check.enoughDeveloper(kinds, amounts())) return Optional.of(Fault.TOO_LITTLE_DEVELOPER);
-        if (!check.enoughLightener(kinds, amounts())) return Optional.of(Fault.TOO_MUCH_DEVELOPER);
+        if (!hasEnoughDeveloper(bounds.lowestRatioThousandths())) return Optional.of(Fault.TOO_LITTLE_DEVELOPER);
+        if (!hasEnoughLightener(bounds.highestRatioThousandths())) return Optional.of(Fault.TOO_MUCH_DEVELOPER);
         int[] strengths = liquids.stream().mapToInt(Part::strengthHundredths).toArray();
-        return check.weakEnough(kinds, amounts(), strengths) ? Optional.empty() : Optional.of(Fault.TOO_STRONG);
+        return worst().weakEnough(bounds.highestStrengthHundredths(), kinds(), amounts(), strengths)
+                ? Optional.empty()
+                : Optional.of(Fault.TOO_STRONG);
     }
 
-    /** Whether a limit is passed by the figures on the display already, not only by what the scale may err. */
+    /** Whether there is enough developer for the lightener in the worst case; ratio in thousandths. */
+    public boolean hasEnoughDeveloper(int lowestRatioThousandths) {
+        return worst().enoughDeveloper(lowestRatioThousandths, kinds(), amounts());
+    }
+
+    /** Whether there is enough lightener for the developer in the worst case; ratio in thousandths. */
+    public boolean hasEnoughLightener(int highestRatioThousandths) {
+        return worst().enoughLightener(highestRatioThousandths, kinds(), amounts());
+    }
+
+    private WorstCase worst() {
+        return new WorstCase(errors);
+    }
+
+    private int[] kinds() {
+        return WorstCaseCheck.eachOnce(liquids.size());
+    }
+
+    private int[] amounts() {
+        return WorstCaseCheck.withFirst(
+                lightenerMilligrams, liquids.stream().mapToInt(Part::milligrams).toArray());
+    }
+
+    /** Whether the figures on the display pass a limit, taken as exact. */
     public boolean isAsShown(Fault fault, Bounds bounds) {
         long developer = liquids.stream().mapToLong(Part::milligrams).sum();
         long peroxide = liquids.stream()
@@ -63,19 +85,5 @@ public record WeighedMix(Scale scale, int lightenerMilligrams, List<Part> liquid
             case TOO_MUCH_DEVELOPER -> 1000 * developer > (long) bounds.highestRatioThousandths() * lightenerMilligrams;
             case TOO_STRONG -> peroxide > bounds.highestStrengthHundredths() * developer;
         };
-    }
-
-    private WorstCaseCheck check(Bounds bounds) {
-        return new WorstCaseCheck(
-                scale,
-                bounds.lowestRatioThousandths(),
-                bounds.highestRatioThousandths(),
-                0,
-                bounds.highestStrengthHundredths());
-    }
-
-    private int[] amounts() {
-        return WorstCaseCheck.withFirst(
-                lightenerMilligrams, liquids.stream().mapToInt(Part::milligrams).toArray());
     }
 }

@@ -3,22 +3,17 @@ package stirtide.mixing.weighing;
 import java.util.Arrays;
 import java.util.List;
 import stirtide.events.setup.Scale;
-import stirtide.events.setup.Scale.Weighing;
 import stirtide.mixing.strength.Liquid;
 
 /**
- * Whether weights stay inside all limits however the scale errs within its limits. Every limit is a linear form of the
- * true weights, so the worst case is exact: each reading's error counts with the size of its coefficient. Weighed with
- * a tare between, every pour has the error of its own reading. Weighed to a running total, a pour is the difference of
- * two readings, and an error in between adds to one pour what it takes from the next.
- *
- * <p>A mix is a list of pours in the order of weighing. Kind 0 is lightener, kind k is liquid k - 1 of the list; a kind
- * may be poured more than once.
+ * Whether weights stay inside all limits for every error the scale may have, see {@link WorstCase}. Kind 0 is lightener,
+ * kind k is liquid k - 1 of the list.
  */
 public final class WorstCaseCheck {
     private static final int[][] EACH_ONCE = {{0}, {0, 1}, {0, 1, 2}, {0, 1, 2, 3}};
 
     private final ScaleErrors errors;
+    private final WorstCase worst;
     private final boolean runningTotal;
     private final int leastPart;
     private final int lowestRatio;
@@ -34,7 +29,8 @@ public final class WorstCaseCheck {
      */
     public WorstCaseCheck(Scale scale, int lowestRatio, int highestRatio, int lowestStrength, int highestStrength) {
         this.errors = new ScaleErrors(scale);
-        this.runningTotal = scale.weighing() == Weighing.RUNNING_TOTAL;
+        this.worst = new WorstCase(errors);
+        this.runningTotal = errors.runningTotal();
         this.leastPart = Math.max(scale.minimumMilligrams(), errors.stepMilligrams());
         this.lowestRatio = lowestRatio;
         this.highestRatio = highestRatio;
@@ -79,39 +75,15 @@ public final class WorstCaseCheck {
     /** Whether all limits hold in the worst case of all pours. */
     public boolean holds(int[] kinds, int[] amounts, List<Liquid> liquids) {
         if (!weighable(kinds, amounts, liquids)) return false;
-        long[] error = readingErrors(amounts);
+        long[] error = worst.readingErrors(amounts);
         long[] weight = new long[liquids.size() + 1];
         weight[0] = 1;
-        if (least(weight, kinds, amounts, error) <= 0) return false;
+        if (worst.least(weight, kinds, amounts, error) <= 0) return false;
         fill(weight, 1000, -lowestRatio);
-        if (least(weight, kinds, amounts, error) < 0) return false;
+        if (worst.least(weight, kinds, amounts, error) < 0) return false;
         fill(weight, -1000, highestRatio);
-        if (least(weight, kinds, amounts, error) < 0) return false;
+        if (worst.least(weight, kinds, amounts, error) < 0) return false;
         return liquids.size() == 1 || strengthHolds(weight, kinds, amounts, error, liquids);
-    }
-
-    /** Whether there is enough developer for the lightener in the worst case of all pours. */
-    boolean enoughDeveloper(int[] kinds, int[] amounts) {
-        return least(new long[] {-lowestRatio, 1000, 1000, 1000}, kinds, amounts, readingErrors(amounts)) >= 0;
-    }
-
-    /** Whether there is enough lightener for the developer in the worst case of all pours. */
-    boolean enoughLightener(int[] kinds, int[] amounts) {
-        return least(new long[] {highestRatio, -1000, -1000, -1000}, kinds, amounts, readingErrors(amounts)) >= 0;
-    }
-
-    /**
-     * Whether the liquids together are within the highest strength in the worst case of all pours. Liquids none of which
-     * is stronger are, whatever was weighed.
-     */
-    boolean weakEnough(int[] kinds, int[] amounts, int[] strengthsHundredths) {
-        long[] weight = new long[strengthsHundredths.length + 1];
-        boolean stronger = false;
-        for (int k = 1; k < weight.length; k++) {
-            weight[k] = (long) highestStrength - strengthsHundredths[k - 1];
-            stronger |= weight[k] < 0;
-        }
-        return !stronger || least(weight, kinds, amounts, readingErrors(amounts)) >= 0;
     }
 
     /**
@@ -151,24 +123,24 @@ public final class WorstCaseCheck {
         weight[0] = 0;
         for (int k = 1; k < weight.length; k++)
             weight[k] = liquids.get(k - 1).strengthHundredths() - (long) lowestStrength;
-        if (least(weight, kinds, amounts, error) < 0) return false;
+        if (worst.least(weight, kinds, amounts, error) < 0) return false;
         for (int k = 1; k < weight.length; k++)
             weight[k] = (long) highestStrength - liquids.get(k - 1).strengthHundredths();
-        return least(weight, kinds, amounts, error) >= 0;
+        return worst.least(weight, kinds, amounts, error) >= 0;
     }
 
     /** Smallest true ratio in the worst case, in thousandths, rounded down. */
     public int worstLowRatio(int[] kinds, int[] amounts) {
-        long[] error = readingErrors(amounts);
-        long developer = least(new long[] {0, 1, 1, 1}, kinds, amounts, error);
-        return (int) Math.floorDiv(1000 * developer, -least(new long[] {-1, 0, 0, 0}, kinds, amounts, error));
+        long[] error = worst.readingErrors(amounts);
+        long developer = worst.least(new long[] {0, 1, 1, 1}, kinds, amounts, error);
+        return (int) Math.floorDiv(1000 * developer, -worst.least(new long[] {-1, 0, 0, 0}, kinds, amounts, error));
     }
 
     /** Largest true ratio in the worst case, in thousandths, rounded up. */
     public int worstHighRatio(int[] kinds, int[] amounts) {
-        long[] error = readingErrors(amounts);
-        long developer = -least(new long[] {0, -1, -1, -1}, kinds, amounts, error);
-        return (int) -Math.floorDiv(-1000 * developer, least(new long[] {1, 0, 0, 0}, kinds, amounts, error));
+        long[] error = worst.readingErrors(amounts);
+        long developer = -worst.least(new long[] {0, -1, -1, -1}, kinds, amounts, error);
+        return (int) -Math.floorDiv(-1000 * developer, worst.least(new long[] {1, 0, 0, 0}, kinds, amounts, error));
     }
 
     /** Order of pours when each kind is weighed once. */
@@ -196,27 +168,6 @@ public final class WorstCaseCheck {
         for (int k = 0; k < sums.length; k++)
             if (sums[k] < leastPart || k > 0 && sums[k] > liquids.get(k - 1).mostMilligrams()) return false;
         return total <= errors.maximumMilligrams();
-    }
-
-    private long[] readingErrors(int[] amounts) {
-        long[] error = new long[amounts.length];
-        long total = 0;
-        for (int i = 0; i < amounts.length; i++) {
-            total += amounts[i];
-            error[i] = errors.errorHalfMilligrams(runningTotal ? total : amounts[i]);
-        }
-        return error;
-    }
-
-    /** Least that the sum of weight times true half milligrams can be. */
-    private long least(long[] weight, int[] kinds, int[] amounts, long[] error) {
-        long sum = 0;
-        for (int i = 0; i < amounts.length; i++) {
-            long own = weight[kinds[i]];
-            long next = runningTotal && i + 1 < amounts.length ? weight[kinds[i + 1]] : 0;
-            sum += 2 * own * amounts[i] - Math.abs(own - next) * error[i];
-        }
-        return sum;
     }
 
     private static void fill(long[] weight, long ofLiquids, long ofLightener) {

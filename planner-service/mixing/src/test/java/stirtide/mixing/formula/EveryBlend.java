@@ -3,7 +3,7 @@ package stirtide.mixing.formula;
 import java.util.Optional;
 import stirtide.events.setup.Scale;
 import stirtide.events.setup.Scale.Weighing;
-import stirtide.mixing.text.AmountText;
+import stirtide.mixing.weighing.Ratios;
 
 /** Tries every triple of lightener, stronger and weaker developer and every corner of the box of scale errors. */
 final class EveryBlend {
@@ -32,7 +32,7 @@ final class EveryBlend {
             for (int lightener = 1; lightener < total - 1; lightener++)
                 if (anySplit(lightener, total - lightener)
                         && (best == null
-                                || AmountText.compareCloseness(
+                                || Ratios.compareCloseness(
                                                 lightener, total - lightener, best[0], total - best[0], wanted)
                                         < 0)) best = new int[] {lightener, total};
             if (best != null) return Optional.of(best);

@@ -171,7 +171,7 @@ class FormulaRefusalsTest {
                 (FormulaAnswer.Weigh) ask(directions(900, false), "foil", 600, 2000, FormulaSamples.shelf(600));
         assertThat(weigh.formula().worstLowRatioThousandths()).isEqualTo(1985);
         assertThat(weigh.formula().worstHighRatioThousandths()).isEqualTo(2015);
-        assertThat(AmountText.onThisScale(weigh.formula())).isEqualTo("1:2, between 1:1.98 and 1:2.02 on this scale");
+        assertThat(PourText.onThisScale(weigh.formula())).isEqualTo("1:2, between 1:1.98 and 1:2.02 on this scale");
         assertThat(AmountText.strength(470)).isEqualTo("15.7 vol (4.7 %)");
         assertThat(AmountText.grams(52_300)).isEqualTo("52.3 g");
     }

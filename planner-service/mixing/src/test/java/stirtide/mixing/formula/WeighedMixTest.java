@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stirtide.events.setup.Scale;
 import stirtide.events.setup.Scale.Weighing;
+import stirtide.mixing.weighing.ScaleErrors;
 import stirtide.mixing.weighing.WeighedMix;
 import stirtide.mixing.weighing.WeighedMix.Bounds;
 import stirtide.mixing.weighing.WeighedMix.Fault;
@@ -37,7 +38,7 @@ class WeighedMixTest {
             int[] strengths = {600, 1200, 300};
             for (int i = 0; i <= random.nextInt(3); i++)
                 liquids.add(new Part(strengths[i], 100 * (1 + random.nextInt(900))));
-            Optional<Fault> fault = new WeighedMix(scale, lightener, liquids).fault(BOUNDS);
+            Optional<Fault> fault = new WeighedMix(new ScaleErrors(scale), lightener, liquids).fault(BOUNDS);
             assertThat(fault.isEmpty())
                     .as("%s %d %s: %s", scale, lightener, liquids, fault)
                     .isEqualTo(everyCorner(scale, lightener, liquids));
@@ -89,7 +90,11 @@ class WeighedMixTest {
                             .map(part ->
                                     new Part(Integer.parseInt(part.developerId().substring(4)), part.milligrams()))
                             .toList();
-                    assertThat(new WeighedMix(scale, weigh.formula().lightenerMilligrams(), liquids).fault(BOUNDS))
+                    assertThat(new WeighedMix(
+                                            new ScaleErrors(scale),
+                                            weigh.formula().lightenerMilligrams(),
+                                            liquids)
+                                    .fault(BOUNDS))
                             .as("%s", weigh)
                             .isEmpty();
                     planned++;
@@ -112,7 +117,7 @@ class WeighedMixTest {
             int developer = 24_000 + 100 * random.nextInt(360);
             NextPour next = BowlCorrection.next(
                     question, planned, List.of(new Pour("pale-clay", lightener), new Pour("dev-600", developer)));
-            boolean inside = new WeighedMix(scale, lightener, List.of(new Part(600, developer)))
+            boolean inside = new WeighedMix(new ScaleErrors(scale), lightener, List.of(new Part(600, developer)))
                     .fault(BOUNDS)
                     .isEmpty();
             boolean little = lightener + developer < 40_000;

@@ -10,6 +10,7 @@ import stirtide.events.setup.Scale;
 import stirtide.events.setup.Scale.AccuracyClass;
 import stirtide.events.setup.Scale.Range;
 import stirtide.events.setup.Scale.Weighing;
+import stirtide.events.view.DayView.ScaleBand;
 import stirtide.mixing.formula.FormulaSamples;
 
 /** Largest permissible errors at the borders of OIML R 76-1:2006, table 6. */
@@ -96,15 +97,15 @@ class ScaleErrorsAgainstPublishedLimitsTest {
                         new ScaleErrors(new Scale("told", accuracy, true, Weighing.TARE_BETWEEN, 0, ranges));
                 for (int reading = 1; reading <= 6_000_000; reading += reading < 140_000 ? 99 : 4_999) {
                     int at = reading;
-                    ScaleErrors.Band band = errors.bands().stream()
-                            .filter(one -> one.above() < at)
+                    ScaleBand band = errors.bands().stream()
+                            .filter(one -> one.aboveMilligrams() < at)
                             .reduce((first, second) -> second)
                             .orElseThrow();
                     assertThat(band.errorHalfMilligrams())
                             .as("%s %d", accuracy, at)
                             .isEqualTo((int) errors.errorHalfMilligrams(at));
                 }
-                assertThat(errors.bands().get(0).division())
+                assertThat(errors.bands().get(0).divisionMilligrams())
                         .isEqualTo(ranges.get(0).divisionMilligrams());
             }
     }

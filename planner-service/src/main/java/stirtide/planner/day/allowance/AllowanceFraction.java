@@ -10,11 +10,11 @@ import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
 import stirtide.events.setup.Menu.MenuZone;
+import stirtide.mixing.text.AmountText;
 import stirtide.planner.allowance.AllowanceSettings;
 import stirtide.planner.cost.CriticalFraction;
 import stirtide.planner.cost.Money;
 import stirtide.planner.cost.ProductPrices;
-import stirtide.planner.day.state.Grams;
 
 /**
  * How often the grams of a zone are to be enough: as a manager has set it, as the salon's files fix it, or as the costs
@@ -62,7 +62,7 @@ public record AllowanceFraction(int permille, String sentence) {
                 permille,
                 "running short costs " + runningShort.shown() + " (" + minutes
                         + " min of waiting and another bowl), usually for "
-                        + Grams.text(policy.shortMilligrams()) + "; a gram thrown away costs "
+                        + AmountText.grams(policy.shortMilligrams()) + "; a gram thrown away costs "
                         + Money.of(perGram, currency).ofOneGram().toPlainString() + " " + currency);
     }
 

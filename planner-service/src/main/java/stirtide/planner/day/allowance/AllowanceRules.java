@@ -4,13 +4,13 @@ import java.util.Optional;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.setup.Person;
+import stirtide.mixing.text.AmountText;
 import stirtide.planner.day.booking.BookingRules;
 import stirtide.planner.day.setup.BroughtHistoryRules;
 import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.CommandContext;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.Decision;
-import stirtide.planner.day.state.Grams;
 import stirtide.planner.day.stock.ShelfEvents;
 
 /** Pinned and reset allowances, counts and receipts. */
@@ -24,7 +24,8 @@ public final class AllowanceRules {
         if (command.milligrams() < 1 || command.milligrams() > HIGHEST_PIN)
             return Decision.refuse(
                     "ALLOWANCE_OUT_OF_RANGE",
-                    "An allowance is 1 to " + HIGHEST_PIN + " milligrams, which is " + Grams.text(HIGHEST_PIN) + ".");
+                    "An allowance is 1 to " + HIGHEST_PIN + " milligrams, which is " + AmountText.grams(HIGHEST_PIN)
+                            + ".");
         return ruled(
                 day,
                 command.menuId(),

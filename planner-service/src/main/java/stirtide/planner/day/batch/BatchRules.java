@@ -5,6 +5,7 @@ import java.util.Optional;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
+import stirtide.mixing.text.AmountText;
 import stirtide.planner.day.booking.BookingRules;
 import stirtide.planner.day.bowl.BowlRules;
 import stirtide.planner.day.bowl.BowlWeighRules;
@@ -13,7 +14,6 @@ import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.CommandContext;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.Decision;
-import stirtide.planner.day.state.Grams;
 import stirtide.planner.day.state.Refusal;
 
 /**
@@ -59,9 +59,10 @@ public final class BatchRules {
         if (command.pouredMilligrams() < 1 || command.pouredMilligrams() > most)
             return Decision.refuse(
                     "SHARE_OUT_OF_RANGE",
-                    Grams.text(command.pouredMilligrams()) + " cannot have been poured into bowl " + other.bowl()
-                            + " of a mix of " + Grams.text(whole.mixedMilligrams()) + ". Accepted: more than 0 g, "
-                            + Grams.text(most) + " at most.");
+                    AmountText.grams(command.pouredMilligrams()) + " cannot have been poured into bowl " + other.bowl()
+                            + " of a mix of " + AmountText.grams(whole.mixedMilligrams())
+                            + ". Accepted: more than 0 g, "
+                            + AmountText.grams(most) + " at most.");
         return Decision.accept(new DayEvent.BatchDivided(bowl.bowl(), command.pouredMilligrams()));
     }
 

@@ -6,13 +6,13 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
 import stirtide.mixing.formula.NextPour;
+import stirtide.mixing.text.AmountText;
 import stirtide.planner.day.booking.BookingRules;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.CommandContext;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.DayTime;
 import stirtide.planner.day.state.Decision;
-import stirtide.planner.day.state.Grams;
 import stirtide.planner.day.state.Refusal;
 
 /**
@@ -108,8 +108,8 @@ public final class BowlRules {
         if (command.leftMilligrams() < 0 || command.leftMilligrams() > mixed)
             return Decision.refuse(
                     "LEFT_TOO_MUCH",
-                    "Bowl " + bowl.bowl() + " held " + Grams.text(mixed) + ". Accepted: 0 g to " + Grams.text(mixed)
-                            + " left.");
+                    "Bowl " + bowl.bowl() + " held " + AmountText.grams(mixed) + ". Accepted: 0 g to "
+                            + AmountText.grams(mixed) + " left.");
         var wrong = causeObjection(day, bowl, command.cause(), facts.now());
         if (wrong.isPresent()) return new Decision.Refused(wrong.get());
         int left = bowl.handedOverAt().isPresent() ? command.leftMilligrams() : mixed;

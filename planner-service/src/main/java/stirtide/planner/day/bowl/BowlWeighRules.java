@@ -8,11 +8,11 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.setup.BowlSize;
+import stirtide.mixing.text.AmountText;
 import stirtide.planner.day.booking.BookingRules;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.Decision;
-import stirtide.planner.day.state.Grams;
 import stirtide.planner.day.state.Refusal;
 
 /**
@@ -92,8 +92,8 @@ public final class BowlWeighRules {
         if (total <= most) return Optional.empty();
         return refusal(
                 "WEIGHT_BEYOND_BOWL",
-                Grams.text(total) + " cannot be in a bowl of size " + bowl.bowlSizeId() + ". Accepted: "
-                        + Grams.text(most) + " at most, all parts together.");
+                AmountText.grams(total) + " cannot be in a bowl of size " + bowl.bowlSizeId() + ". Accepted: "
+                        + AmountText.grams(most) + " at most, all parts together.");
     }
 
     /** Most that can be in a bowl, whatever somebody types. */

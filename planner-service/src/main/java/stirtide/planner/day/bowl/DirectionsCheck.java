@@ -5,13 +5,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.setup.Directions;
-import stirtide.mixing.strength.BlendStrength;
+import stirtide.mixing.strength.LegalLimits;
+import stirtide.mixing.text.AmountText;
+import stirtide.mixing.weighing.ScaleErrors;
 import stirtide.mixing.weighing.WeighedMix;
 import stirtide.planner.day.booking.FormulaRun;
 import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.Day;
-import stirtide.planner.day.state.Grams;
 
 /** Whether the directions permit what was weighed. */
 public final class DirectionsCheck {
@@ -34,7 +35,7 @@ public final class DirectionsCheck {
                 .filter(part -> part.milligrams() > 0)
                 .map(part -> new WeighedMix.Part(strength(day, part), part.milligrams()))
                 .toList();
-        var mix = new WeighedMix(NextPours.scale(day, bowl), lightenerMilligrams, liquids);
+        var mix = new WeighedMix(new ScaleErrors(NextPours.scale(day, bowl)), lightenerMilligrams, liquids);
         var fault = mix.fault(bounds);
         if (fault.isPresent()) return fault.map(found -> words(found, bounds, mix.isAsShown(found, bounds)));
         boolean water = parts.stream()
@@ -47,11 +48,11 @@ public final class DirectionsCheck {
         String why = shown ? ": " : ", as the scale may err: ";
         return switch (fault) {
             case TOO_LITTLE_DEVELOPER ->
-                often + "too little developer" + why + "at least 1:" + Grams.ratio(bounds.lowestRatioThousandths());
+                often + "too little developer" + why + "at least " + AmountText.ratio(bounds.lowestRatioThousandths());
             case TOO_MUCH_DEVELOPER ->
-                often + "too much developer" + why + "at most 1:" + Grams.ratio(bounds.highestRatioThousandths());
+                often + "too much developer" + why + "at most " + AmountText.ratio(bounds.highestRatioThousandths());
             case TOO_STRONG ->
-                often + "too strong" + why + "at most " + Grams.strength(bounds.highestStrengthHundredths());
+                often + "too strong" + why + "at most " + AmountText.strength(bounds.highestStrengthHundredths());
         };
     }
 
@@ -72,7 +73,7 @@ public final class DirectionsCheck {
                 .map(batch -> batch.bowls().stream().flatMap(id -> day.bowl(id).stream()))
                 .orElse(Stream.of(bowl))
                 .mapToInt(one -> ownCeiling(day, one, directions))
-                .map(ceiling -> Math.min(ceiling, BlendStrength.LEGAL_ON_HAIR_HUNDREDTHS))
+                .map(ceiling -> Math.min(ceiling, LegalLimits.ON_HAIR_HUNDREDTHS))
                 .min()
                 .orElse(0);
     }

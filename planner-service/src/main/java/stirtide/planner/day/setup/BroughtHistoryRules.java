@@ -7,6 +7,7 @@ import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.PastVisit;
 import stirtide.events.setup.SalonMemory;
 import stirtide.events.setup.UseHistory;
+import stirtide.mixing.strength.LegalLimits;
 import stirtide.planner.swatch.StripReading;
 import stirtide.planner.swatch.Swatch;
 
@@ -72,7 +73,7 @@ public final class BroughtHistoryRules {
     private static boolean wrong(PastVisit.PastZone zone) {
         return zone.ratioThousandths() < 1
                 || zone.strengthHundredths() < 0
-                || zone.strengthHundredths() > SetupRules.LEGAL_STRENGTH_HUNDREDTHS
+                || zone.strengthHundredths() > LegalLimits.ON_HAIR_HUNDREDTHS
                 || zone.usedMilligrams() < 1
                 || zone.mixedMilligrams() < 1
                 || !SetupRules.isMinutes(zone.applyMinutes(), 1)

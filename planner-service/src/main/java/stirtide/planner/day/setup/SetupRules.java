@@ -14,16 +14,14 @@ import stirtide.events.setup.Directions;
 import stirtide.events.setup.Menu.MenuEntry;
 import stirtide.events.setup.Menu.MenuZone;
 import stirtide.events.setup.Salon;
-import stirtide.planner.day.state.Grams;
+import stirtide.mixing.strength.LegalLimits;
+import stirtide.mixing.text.AmountText;
 
 /**
  * What a setup must hold so that everything later may rely on it: known names, positive weights and times, and no menu
  * entry outside the directions. Gives the first thing that is wrong, with what would be accepted.
  */
 public final class SetupRules {
-    /** Strongest developer the law of the European Union permits on hair: 12 per cent, 40 vol. */
-    static final int LEGAL_STRENGTH_HUNDREDTHS = 1200;
-
     /** Nothing that is planned for a day takes longer than one. */
     private static final int MOST_MINUTES = 24 * 60;
 
@@ -85,10 +83,10 @@ public final class SetupRules {
         for (var developer : setup.developers()) {
             if (developer.developerId().equals(DeveloperPart.WATER))
                 return Optional.of("\"water\" stands for water; give the developer another id.");
-            if (developer.strengthHundredths() < 1 || developer.strengthHundredths() > LEGAL_STRENGTH_HUNDREDTHS)
+            if (developer.strengthHundredths() < 1 || developer.strengthHundredths() > LegalLimits.ON_HAIR_HUNDREDTHS)
                 return Optional.of("Developer \"" + developer.developerId() + "\" has "
-                        + Grams.strength(developer.strengthHundredths()) + ". Accepted: above 0 % up to "
-                        + Grams.strength(LEGAL_STRENGTH_HUNDREDTHS) + ".");
+                        + AmountText.strength(developer.strengthHundredths()) + ". Accepted: above 0 % up to "
+                        + AmountText.strength(LegalLimits.ON_HAIR_HUNDREDTHS) + ".");
         }
         return unique(
                         "developer",
@@ -109,9 +107,10 @@ public final class SetupRules {
             if (rule.lowestRatioThousandths() < 1 || rule.highestRatioThousandths() < rule.lowestRatioThousandths())
                 return Optional.of(of + "need a ratio window for " + rule.technique()
                         + " that rises: lowest above 0, highest not below lowest.");
-            if (rule.highestStrengthHundredths() < 1 || rule.highestStrengthHundredths() > LEGAL_STRENGTH_HUNDREDTHS)
-                return Optional.of(of + "permit " + Grams.strength(rule.highestStrengthHundredths())
-                        + ". Accepted: above 0 % up to " + Grams.strength(LEGAL_STRENGTH_HUNDREDTHS) + ".");
+            if (rule.highestStrengthHundredths() < 1
+                    || rule.highestStrengthHundredths() > LegalLimits.ON_HAIR_HUNDREDTHS)
+                return Optional.of(of + "permit " + AmountText.strength(rule.highestStrengthHundredths())
+                        + ". Accepted: above 0 % up to " + AmountText.strength(LegalLimits.ON_HAIR_HUNDREDTHS) + ".");
             if (!isMinutes(rule.longestProcessingMinutes(), 1))
                 return Optional.of(of + "need a longest processing time of 1 to " + MOST_MINUTES + " minutes.");
         }
@@ -150,12 +149,12 @@ public final class SetupRules {
         int low = rule.get().lowestRatioThousandths();
         int high = rule.get().highestRatioThousandths();
         if (zone.ratioThousandths() < low || zone.ratioThousandths() > high)
-            return Optional.of(of + "wants 1:" + Grams.ratio(zone.ratioThousandths()) + ". The directions permit 1:"
-                    + Grams.ratio(low) + " to 1:" + Grams.ratio(high) + ".");
+            return Optional.of(of + "wants " + AmountText.ratio(zone.ratioThousandths()) + ". The directions permit "
+                    + AmountText.ratio(low) + " to " + AmountText.ratio(high) + ".");
         int strongest = rule.get().highestStrengthHundredths();
         if (zone.strengthHundredths() < 1 || zone.strengthHundredths() > strongest)
-            return Optional.of(of + "wants " + Grams.strength(zone.strengthHundredths())
-                    + ". The directions permit up to " + Grams.strength(strongest) + ".");
+            return Optional.of(of + "wants " + AmountText.strength(zone.strengthHundredths())
+                    + ". The directions permit up to " + AmountText.strength(strongest) + ".");
         if (zone.baseMilligrams() < 1
                 || !isMinutes(zone.applyMinutes(), 1)
                 || !isMinutes(zone.gapMinutes(), 0)

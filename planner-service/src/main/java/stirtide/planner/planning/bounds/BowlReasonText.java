@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import stirtide.events.plan.BowlReason;
+import stirtide.mixing.text.AmountText;
 import stirtide.planner.planning.bounds.BowlLowerBounds.Stretch;
 import stirtide.planner.planning.bounds.FewestBowlsRun.Job;
 import stirtide.planner.planning.search.PlanQuestion;
@@ -42,8 +43,9 @@ final class BowlReasonText {
         int serves = run.workingLifeMinutes() - run.mixMinutes() - question.handOverMinutes();
         String life = "a bowl lives " + PlanText.minutes(run.workingLifeMinutes()) + ", and "
                 + PlanText.minutes(run.workingLifeMinutes() - serves) + " of them are over when it is at the chair";
-        String room = "no bowl has room for more than " + PlanText.grams(RelaxedProblem.room(question));
-        String need = PlanText.grams(part.needUpTo().get(part.needUpTo().size() - 1)) + " are needed " + stretch;
+        String room = "no bowl has room for more than " + AmountText.roundedGrams(RelaxedProblem.room(question));
+        String need =
+                AmountText.roundedGrams(part.needUpTo().get(part.needUpTo().size() - 1)) + " are needed " + stretch;
         String why = switch (cause) {
             case "WORKING_LIFE" -> "applying lasts " + stretch + ", " + life + ".";
             case "BOWL_SIZE" -> need + ", " + room + ".";

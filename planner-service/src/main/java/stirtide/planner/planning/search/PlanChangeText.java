@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stirtide.events.plan.PlannedBowl;
+import stirtide.mixing.text.AmountText;
 import stirtide.planner.planning.search.PlanQuestion.Assistant;
 
 /** Says in words what differs from the plan on show. */
@@ -72,7 +73,7 @@ final class PlanChangeText {
     }
 
     private static String grams(PlannedBowl bowl) {
-        return PlanText.grams(bowl.formula().totalMilligrams());
+        return AmountText.roundedGrams(bowl.formula().totalMilligrams());
     }
 
     private String why(PlannedBowl before, PlannedBowl after) {
@@ -83,8 +84,8 @@ final class PlanChangeText {
         if (shift > 0) return "the chair needs it " + PlanText.minutes(shift) + " later";
         if (shift < 0) return "the chair needs it " + PlanText.minutes(-shift) + " earlier";
         if (before.neededMilligrams() != after.neededMilligrams())
-            return "the chair needs " + PlanText.grams(after.neededMilligrams()) + " of it, not "
-                    + PlanText.grams(before.neededMilligrams());
+            return "the chair needs " + AmountText.roundedGrams(after.neededMilligrams()) + " of it, not "
+                    + AmountText.roundedGrams(before.neededMilligrams());
         return inTheWay(before)
                 .map(other -> who(other) + " mixes bowl " + other.bowl() + " at that time")
                 .orElse("so the clients together wait less or less is thrown away");

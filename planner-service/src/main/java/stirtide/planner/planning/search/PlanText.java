@@ -35,12 +35,6 @@ public final class PlanText {
         return minutes == 1 ? "1 minute" : minutes + " minutes";
     }
 
-    /** Grams to the tenth: 12.3 g. */
-    public static String grams(long milligrams) {
-        long tenths = (milligrams + 50) / 100;
-        return tenths / 10 + "." + tenths % 10 + " g";
-    }
-
     /** What the salon calls a person; the id where it names nobody. */
     String name(String personId) {
         return question.assistants().stream()

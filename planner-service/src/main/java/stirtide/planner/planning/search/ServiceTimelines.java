@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import stirtide.events.setup.Directions;
 import stirtide.events.setup.Directions.TechniqueRule;
+import stirtide.mixing.strength.LegalLimits;
 import stirtide.planner.planning.search.PlanQuestion.AppliedZone;
 import stirtide.planner.planning.search.PlanQuestion.RunTask;
 import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
@@ -126,7 +127,7 @@ final class ServiceTimelines {
 
         boolean permits(RunTask run, ZoneTask zone) {
             return rule(run.lightenerId(), zone.technique())
-                    .map(rule -> run.strengthHundredths() <= Math.min(1200, rule.highestStrengthHundredths())
+                    .map(rule -> run.strengthHundredths() <= LegalLimits.ceilingHundredths(rule)
                             && run.ratioThousandths() >= rule.lowestRatioThousandths()
                             && run.ratioThousandths() <= rule.highestRatioThousandths())
                     .orElse(false);

@@ -10,6 +10,7 @@ import stirtide.events.plan.Plan.PlanNote;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
+import stirtide.mixing.text.AmountText;
 
 /** Tells which lightener or developer, where it was counted, does not last for the bowls of the plan. */
 final class StockShortage {
@@ -64,7 +65,8 @@ final class StockShortage {
                 "STOCK_SHORT",
                 bowl.service(),
                 name + " runs out at " + words.time(bowl.mixStart()) + ", with bowl " + bowl.bowl() + ": "
-                        + PlanText.grams(counted) + " are left by the count and " + PlanText.grams(lacking)
+                        + AmountText.roundedGrams(counted) + " are left by the count and "
+                        + AmountText.roundedGrams(lacking)
                         + " more are needed today.")));
     }
 }

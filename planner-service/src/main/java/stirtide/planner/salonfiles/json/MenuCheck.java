@@ -1,6 +1,5 @@
 package stirtide.planner.salonfiles.json;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +10,7 @@ import stirtide.events.setup.Directions;
 import stirtide.events.setup.Directions.TechniqueRule;
 import stirtide.events.setup.Menu;
 import stirtide.events.setup.Menu.MenuZone;
+import stirtide.mixing.text.AmountText;
 
 /** Checks the menu against the directions of the lighteners and the developers on the shelf. */
 public final class MenuCheck {
@@ -72,15 +72,15 @@ public final class MenuCheck {
         int high = rule.highestRatioThousandths();
         if (zone.ratioThousandths() >= low && zone.ratioThousandths() <= high) return;
         item.at("ratio")
-                .refuse("a ratio from " + ratio(low) + " to " + ratio(high) + ", as the directions of "
-                        + zone.lightenerId() + " permit for " + zone.technique());
+                .refuse("a ratio from " + AmountText.ratio(low) + " to " + AmountText.ratio(high)
+                        + ", as the directions of " + zone.lightenerId() + " permit for " + zone.technique());
     }
 
     private void checkStrength(MenuZone zone, LocatedValue item, Directions lightener, TechniqueRule rule) {
         int wanted = zone.strengthHundredths();
         if (wanted > rule.highestStrengthHundredths()) {
             item.at("strengthPercent")
-                    .refuse("at most " + StrengthFields.shown(rule.highestStrengthHundredths())
+                    .refuse("at most " + AmountText.strength(rule.highestStrengthHundredths())
                             + ", as the directions of " + zone.lightenerId() + " permit for " + zone.technique());
             return;
         }
@@ -90,8 +90,8 @@ public final class MenuCheck {
         int lowest = lightener.waterPermitted() ? 0 : shelf.first();
         if (wanted < lowest || wanted > shelf.last()) {
             item.at("strengthPercent")
-                    .refuse("a strength that can be blended from the shelf, " + StrengthFields.shown(lowest) + " to "
-                            + StrengthFields.shown(shelf.last()));
+                    .refuse("a strength that can be blended from the shelf, " + AmountText.strength(lowest) + " to "
+                            + AmountText.strength(shelf.last()));
         }
     }
 
@@ -135,9 +135,5 @@ public final class MenuCheck {
                                 + zone.section() + ", as the directions of " + zone.lightenerId()
                                 + " demand; process shorter "
                                 + "or rinse in more sections");
-    }
-
-    private static String ratio(int thousandths) {
-        return "1:" + BigDecimal.valueOf(thousandths, 3).stripTrailingZeros().toPlainString();
     }
 }

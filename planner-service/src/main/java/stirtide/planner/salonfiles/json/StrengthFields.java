@@ -2,6 +2,7 @@ package stirtide.planner.salonfiles.json;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import stirtide.mixing.text.AmountText;
 
 /** Strengths of hydrogen peroxide. One volume is taken as 0.3 per cent by weight, as in 12 % = 40 volumes (EU law). */
 final class StrengthFields {
@@ -18,19 +19,9 @@ final class StrengthFields {
         if (right.compareTo(written) != 0) {
             owner.at(volumesKey)
                     .refuse(volumes(hundredths, 1).stripTrailingZeros().toPlainString() + ", because "
-                            + percent(hundredths) + " is " + shown(hundredths));
+                            + AmountText.percent(hundredths) + " is " + AmountText.strength(hundredths));
         }
         return hundredths;
-    }
-
-    /** Per cent for people: {@code "6 %"}. */
-    static String percent(int hundredths) {
-        return BigDecimal.valueOf(hundredths, 2).stripTrailingZeros().toPlainString() + " %";
-    }
-
-    /** Volumes and per cent for people: {@code "20 vol (6 %)"}. */
-    static String shown(int hundredths) {
-        return volumes(hundredths, 1).stripTrailingZeros().toPlainString() + " vol (" + percent(hundredths) + ")";
     }
 
     private static BigDecimal volumes(int hundredths, int decimals) {

@@ -16,6 +16,7 @@ import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.view.DayView;
+import stirtide.mixing.text.AmountText;
 
 /** One bowl in full: cautions first, then times and weights, then why its client waits. */
 public final class BowlPanel {
@@ -83,15 +84,15 @@ public final class BowlPanel {
                             row.partStrengthsHundredths().get(i),
                             row.partNames().get(i)));
         }
-        lines.add("ratio " + WeightText.ratio(formula.wantedRatioThousandths()) + ", directions "
-                + WeightText.ratio(formula.lowestRatioThousandths()) + " to "
-                + WeightText.ratio(formula.highestRatioThousandths()) + ", liquids together "
-                + WeightText.percent(formula.strengthHundredths()));
+        lines.add("ratio " + AmountText.ratio(formula.wantedRatioThousandths()) + ", directions "
+                + AmountText.ratio(formula.lowestRatioThousandths()) + " to "
+                + AmountText.ratio(formula.highestRatioThousandths()) + ", liquids together "
+                + AmountText.percent(formula.strengthHundredths()));
         lines.add("makes " + WeightText.grams(formula.totalMilligrams()) + " g: "
                 + WeightText.grams(row.bowl().neededMilligrams()) + " g for the hair, "
                 + WeightText.grams(row.bowl().residueMilligrams()) + " g stay on bowl and brush");
-        lines.add("this scale errs: the true ratio is " + WeightText.ratio(formula.worstLowRatioThousandths()) + " to "
-                + WeightText.ratio(formula.worstHighRatioThousandths()));
+        lines.add("this scale errs: the true ratio is " + AmountText.ratio(formula.worstLowRatioThousandths()) + " to "
+                + AmountText.ratio(formula.worstHighRatioThousandths()));
         if (!row.allowances().isEmpty()) {
             lines.add("");
             lines.add("Why so many grams:");
@@ -143,7 +144,7 @@ public final class BowlPanel {
         lines.add(row.weighed()
                 .map(weighed -> "weighed " + WeightText.grams(weighed.lightenerMilligrams()) + " + "
                         + WeightText.grams(weighed.developerMilligrams()) + " g, ratio "
-                        + WeightText.ratio(weighed.ratioThousandths())
+                        + AmountText.ratio(weighed.ratioThousandths())
                         + (weighed.insideDirections() ? ", inside the directions" : ", OUTSIDE THE DIRECTIONS"))
                 .orElse("not weighed yet"));
         return lines;

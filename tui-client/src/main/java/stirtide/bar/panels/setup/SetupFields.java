@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
-import stirtide.bar.model.SetupRows;
 import stirtide.bar.panels.form.ChoiceField;
 import stirtide.bar.panels.form.FormField;
 import stirtide.bar.panels.form.TextField;
+import stirtide.mixing.text.AmountText;
 
 /**
  * Fields of the setup forms. Most begin with a figure of the piece that is changed, or empty for a new piece.
@@ -24,7 +24,7 @@ final class SetupFields {
     private SetupFields() {}
 
     private static <T> String first(Optional<T> known, ToIntFunction<T> figure, int decimals) {
-        return known.map(one -> SetupRows.plain(figure.applyAsInt(one), decimals))
+        return known.map(one -> AmountText.number(figure.applyAsInt(one), decimals))
                 .orElse("");
     }
 

@@ -4,13 +4,13 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import stirtide.bar.model.SetupRow;
-import stirtide.bar.model.SetupRows;
 import stirtide.bar.model.UiEffect;
 import stirtide.bar.panels.form.ChoiceField;
 import stirtide.bar.panels.form.CommandForm;
 import stirtide.bar.panels.form.TextField;
 import stirtide.events.command.DayCommand;
 import stirtide.events.setup.DaySetup;
+import stirtide.mixing.text.AmountText;
 
 /** Forms of what is on the shelf and of the grams planned for a zone. */
 public final class ShelfForms {
@@ -95,7 +95,7 @@ public final class ShelfForms {
                         "(\\d{1,4}([.,]\\d{1,3})?)?",
                         "grams to plan, such as 40; nothing when they are to be learned again",
                         ""));
-        String note = "the menu says " + SetupRows.plain(zone.baseMilligrams(), 3) + " g; managers only";
+        String note = "the menu says " + AmountText.number(zone.baseMilligrams(), 3) + " g; managers only";
         return new UiEffect.Open(new CommandForm(
                 "GRAMS of " + zone.zone() + ", " + entry.get().name(), fields, note, texts -> {
                     if (texts.get(0).equals(GRAMS.get(1)))

@@ -17,6 +17,7 @@ import stirtide.bar.panels.list.InquiryText;
 import stirtide.bar.panels.list.TextPanel;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.SwatchView;
+import stirtide.mixing.text.AmountText;
 
 /** Test swatches of each lightener by strength, time and ratio, and the results of its pH strips. */
 public final class TestMixPanel {
@@ -52,7 +53,7 @@ public final class TestMixPanel {
 
     private static String row(SwatchView.LiftCard lift) {
         return row(
-                WeightText.ratio(lift.ratioThousandths()),
+                AmountText.ratio(lift.ratioThousandths()),
                 WeightText.strength(lift.strengthHundredths()),
                 String.valueOf(lift.minutes()),
                 levels(lift.meanLiftHundredths()),

@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import stirtide.bar.text.WeightText;
+import stirtide.mixing.text.AmountText;
+import stirtide.mixing.weighing.Ratios;
+import stirtide.mixing.weighing.ScaleBands;
+import stirtide.mixing.weighing.WeighedMix;
 
 /**
  * Holds typed weights against the window of the directions while they are typed, as the service will: inside is what is
@@ -15,17 +19,11 @@ final class RatioCheck {
     private static final long THOUSAND = 1000;
 
     private final WeighTarget target;
-    private final WorstRatio worst;
+    private final ScaleBands scale;
 
     RatioCheck(WeighTarget target) {
         this.target = target;
-        worst = new WorstRatio(target.scale());
-    }
-
-    /** Developer per lightener in thousandths, to nearest; lightener more than 0. */
-    static int ratioThousandths(int lightenerMilligrams, int developerMilligrams) {
-        long doubled = 2 * THOUSAND * developerMilligrams / lightenerMilligrams;
-        return (int) ((doubled + 1) / 2);
+        scale = new ScaleBands(target.scale());
     }
 
     /** Whether the weights are inside the window whatever the scale's error. */
@@ -42,7 +40,7 @@ final class RatioCheck {
 
     /** Where the weights stand, in a few words. */
     String verdict(int lightenerMilligrams, List<Integer> liquids) {
-        String ratio = WeightText.ratio(ratioThousandths(lightenerMilligrams, sum(liquids)));
+        String ratio = AmountText.ratio(Ratios.thousandths(lightenerMilligrams, sum(liquids)));
         if (isInside(lightenerMilligrams, liquids)) return ratio + " inside " + windowText();
         return ratio + " OUTSIDE "
                 + (isInsideAsShown(lightenerMilligrams, sum(liquids)) ? "if the scale errs" : windowText());
@@ -50,16 +48,25 @@ final class RatioCheck {
 
     /** The window of the directions. */
     String windowText() {
-        return WeightText.ratio(target.lowestRatioThousandths()) + " to "
-                + WeightText.ratio(target.highestRatioThousandths());
+        return AmountText.ratio(target.lowestRatioThousandths()) + " to "
+                + AmountText.ratio(target.highestRatioThousandths());
     }
 
     private boolean isThick(long lightener, List<Integer> liquids) {
-        return worst.least(-target.lowestRatioThousandths(), THOUSAND, lightener, liquids) < 0;
+        return !mix(lightener, liquids).hasEnoughDeveloper(target.lowestRatioThousandths());
     }
 
     private boolean isThin(long lightener, List<Integer> liquids) {
-        return worst.least(target.highestRatioThousandths(), -THOUSAND, lightener, liquids) < 0;
+        return !mix(lightener, liquids).hasEnoughLightener(target.highestRatioThousandths());
+    }
+
+    /** What was weighed so far; a liquid of 0 was not weighed. Strength plays no part in it. */
+    private WeighedMix mix(long lightener, List<Integer> liquids) {
+        List<WeighedMix.Part> parts = liquids.stream()
+                .filter(milligrams -> milligrams != 0)
+                .map(milligrams -> new WeighedMix.Part(0, milligrams))
+                .toList();
+        return new WeighedMix(scale, (int) lightener, parts);
     }
 
     /** Whether the bowl would be too full; not known before the service has reported the bowl's size. */
@@ -86,9 +93,9 @@ final class RatioCheck {
         long developer = sum(liquids);
         long end = room() - developer;
         long least = up(ceilDiv(developer * THOUSAND, target.highestRatioThousandths()));
-        while (least <= end && isThin(least, liquids)) least += worst.division(least);
+        while (least <= end && isThin(least, liquids)) least += scale.divisionMilligrams(least);
         long most = down(Math.min(developer * THOUSAND / target.lowestRatioThousandths(), end));
-        while (most >= least && isThick(most, liquids)) most -= worst.division(most);
+        while (most >= least && isThick(most, liquids)) most -= scale.divisionMilligrams(most);
         if (least > most) return hopeless();
         return List.of(
                 what,
@@ -122,13 +129,13 @@ final class RatioCheck {
     private long leastDeveloper(long lightener, List<Integer> liquids) {
         long end = room() - lightener;
         long least = up(ceilDiv(target.lowestRatioThousandths() * lightener, THOUSAND));
-        while (least <= end && isThick(lightener, filled(liquids, least))) least += worst.division(least);
+        while (least <= end && isThick(lightener, filled(liquids, least))) least += scale.divisionMilligrams(least);
         return least;
     }
 
     private long mostDeveloper(long lightener, List<Integer> liquids, long least) {
         long most = down(Math.min(target.highestRatioThousandths() * lightener / THOUSAND, room() - lightener));
-        while (most >= least && isThin(lightener, filled(liquids, most))) most -= worst.division(most);
+        while (most >= least && isThin(lightener, filled(liquids, most))) most -= scale.divisionMilligrams(most);
         return most;
     }
 
@@ -164,11 +171,11 @@ final class RatioCheck {
     }
 
     private long up(long milligrams) {
-        return ceilDiv(milligrams, worst.division(milligrams)) * worst.division(milligrams);
+        return ceilDiv(milligrams, scale.divisionMilligrams(milligrams)) * scale.divisionMilligrams(milligrams);
     }
 
     private long down(long milligrams) {
-        return Math.floorDiv(milligrams, worst.division(milligrams)) * worst.division(milligrams);
+        return Math.floorDiv(milligrams, scale.divisionMilligrams(milligrams)) * scale.divisionMilligrams(milligrams);
     }
 
     private static long ceilDiv(long dividend, long divisor) {

@@ -11,6 +11,8 @@ import stirtide.bar.panels.form.GramsField;
 import stirtide.bar.text.WeightText;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.view.PourAdvice;
+import stirtide.mixing.text.AmountText;
+import stirtide.mixing.weighing.Ratios;
 
 /** The weights of a bowl as they are typed, lightener first, beside what was planned. */
 final class TypedWeights {
@@ -121,10 +123,10 @@ final class TypedWeights {
         }
         if (lightener().isEmpty() || liquids().isEmpty()) return warnings;
         int developer = totalMilligrams() - lightener().getAsInt();
-        int ratio = RatioCheck.ratioThousandths(lightener().getAsInt(), developer);
+        int ratio = Ratios.thousandths(lightener().getAsInt(), developer);
         int wanted = target.wantedRatioThousandths();
         if (Math.abs(ratio - wanted) > wanted / RATIO_DIVISOR)
-            warnings.add("ratio " + WeightText.ratio(ratio) + ", planned " + WeightText.ratio(wanted));
+            warnings.add("ratio " + AmountText.ratio(ratio) + ", planned " + AmountText.ratio(wanted));
         warnings.addAll(advice());
         return warnings;
     }

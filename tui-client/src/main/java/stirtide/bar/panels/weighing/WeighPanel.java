@@ -19,6 +19,7 @@ import stirtide.bar.text.WeightText;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 import stirtide.events.view.PourAdvice;
+import stirtide.mixing.text.AmountText;
 
 /** The weigh-in: planned grams beside weighed grams, and the ratio checked against the directions as it is typed. */
 public final class WeighPanel implements Panel, FieldSet.Form {
@@ -161,7 +162,7 @@ public final class WeighPanel implements Panel, FieldSet.Form {
 
     private void drawRatio(Pane inside, int row) {
         inside.put(1, row, "ratio", Style.TEXT);
-        String wanted = WeightText.ratio(weights.target().wantedRatioThousandths());
+        String wanted = AmountText.ratio(weights.target().wantedRatioThousandths());
         inside.right(PLAN_END, row, 9, wanted, Style.TEXT);
         var check = new RatioCheck(weights.target());
         if (weights.liquids().isEmpty() || weights.lightener().isEmpty()) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stirtide.bar.Samples;
+import stirtide.mixing.weighing.Ratios;
 
 /**
  * Directions 1:1.5 to 1:2.5, bowl takes 200 g, scale steps of 0.1 g that may be 0.1 g off up to 50 g and 0.15 g beyond: 40 g
@@ -81,9 +82,9 @@ class RatioCheckTest {
 
     @Test
     void the_ratio_is_rounded_to_nearest() {
-        assertThat(RatioCheck.ratioThousandths(30_000, 50_000)).isEqualTo(1667);
-        assertThat(RatioCheck.ratioThousandths(30_000, 49_999)).isEqualTo(1667);
-        assertThat(RatioCheck.ratioThousandths(40_000, 80_000)).isEqualTo(2000);
+        assertThat(Ratios.thousandths(30_000, 50_000)).isEqualTo(1667);
+        assertThat(Ratios.thousandths(30_000, 49_999)).isEqualTo(1667);
+        assertThat(Ratios.thousandths(40_000, 80_000)).isEqualTo(2000);
     }
 
     /** Whatever is weighed, both ends of an offered range are inside the window and fit the bowl. Seed 20270514. */
