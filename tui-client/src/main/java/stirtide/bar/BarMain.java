@@ -9,6 +9,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import stirtide.bar.cli.BarOptions;
+import stirtide.bar.cli.OptionsReader;
 
 /** Starts the terminal of the color bar. */
 public final class BarMain {
@@ -23,63 +25,67 @@ public final class BarMain {
     public static int run(List<String> arguments) {
         var out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
         var errors = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-        BarOptions.Answer answer = BarOptions.read(arguments, System.getenv(), System.getProperty("user.home", "."));
-        if (answer instanceof BarOptions.Answer.Wrong wrong) {
+        OptionsReader.Answer answer =
+                OptionsReader.read(arguments, System.getenv(), System.getProperty("user.home", "."));
+        if (answer instanceof OptionsReader.Answer.Wrong wrong) {
             errors.println("bar: " + wrong.sentence());
             return BarExitCode.USAGE;
         }
-        if (answer instanceof BarOptions.Answer.HelpWanted) {
-            out.print(BarOptions.help());
+        if (answer instanceof OptionsReader.Answer.Text asked) {
+            out.print(asked.text());
             out.flush();
             return BarExitCode.OK;
         }
-        return run(((BarOptions.Answer.Understood) answer).options(), out, errors);
-    }
-
-    private static int run(BarOptions options, PrintStream out, PrintStream errors) {
         try {
-            if (options.plain()) return PlainTextMode.run(options, out, errors);
-            if (options.begins() && !hasTerminal()) {
-                errors.println("bar: --begin needs a terminal to ask at");
-                return BarExitCode.USAGE;
-            }
-            if (options.once() || !hasTerminal()) return SnapshotPrinter.print(options, out, errors);
-            if (!options.begins()) return new TerminalApp(options, errors).run();
-            Optional<FirstDayDialog.Opened> opened = begin(options, out);
-            if (opened.isEmpty()) return BarExitCode.NO_SERVICE;
-            return new TerminalApp(options.on(opened.get().day(), opened.get().personId()), errors).run();
+            return run(((OptionsReader.Answer.Understood) answer).options(), out, errors);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             return BarExitCode.INTERNAL;
         }
     }
 
-    private static Optional<FirstDayDialog.Opened> begin(BarOptions options, PrintStream out)
-            throws InterruptedException {
-        Console console = System.console();
-        if (console == null) return Optional.empty();
-        Consumer<String> tell = line -> {
-            out.println(line);
+    private static int run(BarOptions options, PrintStream out, PrintStream errors) throws InterruptedException {
+        return switch (options.mode()) {
+            case PLAIN -> PlainTextMode.run(options, out, errors);
+            case ONCE, JSON -> SnapshotPrinter.print(options, out, errors);
+            case LIVE ->
+                terminal().isPresent()
+                        ? new TerminalApp(options, errors).run()
+                        : SnapshotPrinter.print(options, out, errors);
+            case BEGIN -> begin(options, out, errors);
+        };
+    }
+
+    private static int begin(BarOptions options, PrintStream out, PrintStream errors) throws InterruptedException {
+        Optional<Console> console = terminal();
+        if (console.isEmpty()) {
+            errors.println("bar: --begin needs a terminal to ask at");
+            return BarExitCode.USAGE;
+        }
+        Consumer<String> print = text -> {
+            out.print(text);
             out.flush();
         };
-        return new FirstDayDialog(
-                        prompt -> {
-                            out.print(prompt);
-                            out.flush();
-                            return Optional.ofNullable(console.readLine());
-                        },
-                        tell)
-                .run(options.server(), Instant.now());
+        var dialog = new FirstDayDialog(
+                prompt -> {
+                    print.accept(prompt);
+                    return Optional.ofNullable(console.get().readLine());
+                },
+                line -> print.accept(line + System.lineSeparator()));
+        Optional<FirstDayDialog.Opened> opened = dialog.run(options.source().server(), Instant.now());
+        if (opened.isEmpty()) return BarExitCode.NO_SERVICE;
+        return new TerminalApp(options.on(opened.get().day(), opened.get().personId()), errors).run();
     }
 
     // On Java 17 a console exists only when input and output are both terminals; from 22 on it must be asked.
-    private static boolean hasTerminal() {
-        Console console = System.console();
-        if (console == null) return false;
+    private static Optional<Console> terminal() {
+        Optional<Console> console = Optional.ofNullable(System.console());
+        if (console.isEmpty()) return console;
         try {
-            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+            boolean isTerminal = (boolean) Console.class.getMethod("isTerminal").invoke(console.get());
+            return isTerminal ? console : Optional.empty();
         } catch (ReflectiveOperationException beforeJava22) {
-            return true;
+            return console;
         }
     }
 }

@@ -16,7 +16,8 @@ import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import stirtide.bar.link.DayClient;
+import stirtide.bar.client.CommandAnswer;
+import stirtide.bar.client.ServiceClient;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
 import stirtide.events.setup.DaySetup;
@@ -90,9 +91,11 @@ final class FirstDayDialog {
             var request =
                     new CommandRequest(UUID.randomUUID().toString(), person, new DayCommand.OpenDay(setup, List.of()));
             try {
-                Optional<String> refused = new DayClient(server, day).open(request);
-                if (refused.isEmpty()) return Optional.of(new Opened(day, person));
-                tell.accept("not taken: " + refused.get());
+                CommandAnswer answer = new ServiceClient(server).open(request);
+                if (answer instanceof CommandAnswer.Accepted) return Optional.of(new Opened(day, person));
+                if (answer instanceof CommandAnswer.Rejected rejected) tell.accept("not taken: " + rejected.sentence());
+                if (answer instanceof CommandAnswer.Undecided undecided)
+                    tell.accept("not taken: " + undecided.reason());
             } catch (IOException away) {
                 tell.accept("the service cannot be reached at " + server + ": start planner-service/serve first");
                 return Optional.empty();

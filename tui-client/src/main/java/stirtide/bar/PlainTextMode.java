@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
-import stirtide.bar.link.DayClient;
+import stirtide.bar.cli.BarOptions;
+import stirtide.bar.client.DayClient;
+import stirtide.bar.client.ServiceClient;
 import stirtide.bar.link.LinkEvent;
 import stirtide.bar.link.ServiceLink;
 import stirtide.bar.link.StateFolder;
@@ -14,16 +16,17 @@ import stirtide.bar.report.PlainTextReport;
 final class PlainTextMode {
     private PlainTextMode() {}
 
-    @SuppressWarnings("try") // the link is held open for its news, never called
+    @SuppressWarnings("try") // the link stays open for its events and is never called
     static int run(BarOptions options, PrintStream out, PrintStream errors) throws InterruptedException {
-        BlockingQueue<LinkEvent> news = new LinkedBlockingQueue<>();
-        var api = new DayClient(options.server(), options.day(), options.credentials());
-        var home = new StateFolder(options.state(), options.day());
-        try (var link = ServiceLink.start(api, home, options.personId(), news::add)) {
+        BlockingQueue<LinkEvent> events = new LinkedBlockingQueue<>();
+        BarOptions.DaySource source = options.source();
+        DayClient day = new ServiceClient(source.server(), source.credentials()).day(source.day());
+        var folder = new StateFolder(options.state(), source.day());
+        try (var link = ServiceLink.start(day, folder, source.personId(), events::add)) {
             var lines = new PlainTextReport();
             boolean cut = false;
             while (!out.checkError()) {
-                LinkEvent next = news.take();
+                LinkEvent next = events.take();
                 if (next instanceof LinkEvent.Cut lost && !cut) {
                     cut = true;
                     out.println("no link: " + lost.why());

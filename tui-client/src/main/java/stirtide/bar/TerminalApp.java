@@ -1,7 +1,7 @@
 package stirtide.bar;
 
 import com.googlecode.lanterna.TerminalSize;
-import com.googlecode.lanterna.screen.TerminalScreen;
+import com.googlecode.lanterna.terminal.Terminal;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -9,26 +9,21 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Consumer;
 import stirtide.bar.canvas.Canvas;
+import stirtide.bar.cli.BarOptions;
+import stirtide.bar.client.ServiceClient;
 import stirtide.bar.controller.BarController;
-import stirtide.bar.controller.LocalServices;
 import stirtide.bar.keys.Key;
-import stirtide.bar.link.DayClient;
 import stirtide.bar.link.LinkEvent;
 import stirtide.bar.link.ServiceLink;
 import stirtide.bar.link.StateFolder;
 import stirtide.bar.model.AlarmList;
-import stirtide.bar.model.DayOverMix;
 import stirtide.bar.model.FollowedClock;
 import stirtide.bar.model.Operator;
 import stirtide.bar.model.UiState;
-import stirtide.bar.report.DayFiles;
-import stirtide.bar.report.SalonFiles;
 import stirtide.bar.scale.ScaleInput;
 import stirtide.bar.scale.ScaleReading;
 import stirtide.bar.terminal.BarTerminal;
@@ -37,64 +32,77 @@ import stirtide.bar.terminal.ColorDepth;
 import stirtide.bar.terminal.FrameBuffer;
 import stirtide.bar.terminal.KeyReader;
 import stirtide.bar.views.ScreenView;
-import stirtide.events.view.DayView;
-import stirtide.events.view.SetupView;
 
-/** The live terminal: one thread owns desk and screen; keys, the link and resizes reach it through one queue. */
+/** The live terminal: one thread owns controller and screen; keys, the link and resizes reach it through one queue. */
 final class TerminalApp {
     private static final long NANOS_PER_MILLI = 1_000_000L;
-    /** What the service tells is drawn no more often; keys and the scale are answered at once. */
+    /** Events of the link are drawn no more often; keys and the scale are answered at once. */
     private static final long FRAME_NANOS = 150 * NANOS_PER_MILLI;
 
     private static final long DRIVEN_TICK_MILLIS = 250;
     private static final long SECOND_MILLIS = 1000;
     private static final long BLINK_TICK_MILLIS = AlarmList.HALF_TURN_NANOS / NANOS_PER_MILLI / 2;
-    private static final long REMEMBER_NANOS = 10_000 * NANOS_PER_MILLI;
 
     private final BarOptions options;
     private final PrintStream errors;
+    private final TerminalOpener opener;
     private final BlockingQueue<Message> messages = new LinkedBlockingQueue<>();
-    private final DeferredGateway outgoing = new DeferredGateway();
-    private final BarController desk;
-    private final StateFolder home;
+    private final DeferredGateway gateway = new DeferredGateway();
+    private final FilesAndClipboard local;
+    private final BarController controller;
+    private final StateFolder folder;
+    private TerminalSize size = new TerminalSize(ScreenView.LEAST_COLUMNS, ScreenView.LEAST_ROWS);
+    private boolean wholeFrame = true;
     private long paintedNanos;
     private boolean unpainted;
-    private String clipboard = "";
 
-    TerminalApp(BarOptions options, PrintStream errors) {
-        this.options = options;
-        this.errors = errors;
-        var operator = new Operator(
-                options.personId(), !options.readOnly() && !options.personId().isEmpty());
-        desk = new BarController(operator, outgoing, new Machine(), System.nanoTime());
-        desk.open(options.view(), options.kiosk());
-        desk.people(!options.readOnly(), options.idleMinutes());
-        home = new StateFolder(options.state(), options.day());
+    /** Opens the terminal. */
+    interface TerminalOpener {
+        Terminal open() throws IOException;
     }
 
     private sealed interface Message {
-        record Pressed(Key key) implements Message {}
+        record KeyPressed(Key key) implements Message {}
 
-        record Told(LinkEvent news) implements Message {}
+        record LinkReported(LinkEvent event) implements Message {}
 
-        record Weighed(ScaleReading reading) implements Message {}
+        record ScaleRead(ScaleReading reading) implements Message {}
 
-        record Resized() implements Message {}
+        record Resized(TerminalSize size) implements Message {}
 
-        record Crashed(Throwable cause) implements Message {}
+        record ThreadFailed(Throwable cause) implements Message {}
     }
 
-    /** Runs until somebody leaves; the answer is the exit code. */
+    TerminalApp(BarOptions options, PrintStream errors) {
+        this(options, errors, () -> ownTerminal(options));
+    }
+
+    TerminalApp(BarOptions options, PrintStream errors, TerminalOpener opener) {
+        this.options = options;
+        this.errors = errors;
+        this.opener = opener;
+        local = new FilesAndClipboard(options.reports());
+        String personId = options.source().personId();
+        var operator = new Operator(personId, !options.readOnly() && !personId.isEmpty());
+        controller = new BarController(operator, gateway, local, System.nanoTime());
+        controller.open(options.appearance().view(), options.kiosk());
+        controller.people(!options.readOnly(), options.idleMinutes());
+        folder = new StateFolder(options.state(), options.source().day());
+    }
+
+    private static Terminal ownTerminal(BarOptions options) throws IOException {
+        boolean marks = options.appearance().synchronizedOutput();
+        var frame = new FrameBuffer(new FileOutputStream(FileDescriptor.out), marks);
+        return new BarTerminal(System.in, frame, options.appearance().depth() == ColorDepth.NONE);
+    }
+
+    /** Runs until the terminal is left; the answer is the exit code. */
     int run() throws InterruptedException {
-        // Read beside the terminal's own preparations: reading it takes as long as they do.
-        daemon(
-                "picture",
-                () -> home.remembered()
-                        .ifPresent(view -> messages.add(new Message.Told(new LinkEvent.Remembered(view)))));
-        BarTerminal terminal;
+        // Read while the terminal is prepared, which takes as long.
+        daemon("stored-view", () -> folder.remembered().ifPresent(view -> hear(new LinkEvent.Remembered(view))));
+        Terminal terminal;
         try {
-            var frame = new FrameBuffer(new FileOutputStream(FileDescriptor.out), options.synchronizedOutput());
-            terminal = new BarTerminal(System.in, frame, options.depth() == ColorDepth.NONE);
+            terminal = opener.open();
         } catch (IOException noTerminal) {
             return SnapshotPrinter.print(options, System.out, errors);
         }
@@ -102,7 +110,7 @@ final class TerminalApp {
         PrintStream usualErrors = System.err;
         // Whatever a library prints would break the picture.
         redirect(options.state());
-        Thread.setDefaultUncaughtExceptionHandler((thread, cause) -> messages.add(new Message.Crashed(cause)));
+        Thread.setDefaultUncaughtExceptionHandler((thread, cause) -> messages.add(new Message.ThreadFailed(cause)));
         try {
             return show(terminal);
         } finally {
@@ -124,7 +132,7 @@ final class TerminalApp {
         }
     }
 
-    private int show(BarTerminal terminal) throws InterruptedException {
+    private int show(Terminal terminal) throws InterruptedException {
         Throwable fault = null;
         int code = BarExitCode.OK;
         try {
@@ -145,39 +153,38 @@ final class TerminalApp {
         return code;
     }
 
-    private static void leave(BarTerminal terminal) {
+    private static void leave(Terminal terminal) {
         try {
             terminal.close();
         } catch (IOException gone) {
             System.err.println("the terminal is gone: " + gone.getMessage());
         } catch (IllegalStateException alreadyLeaving) {
-            // A signal ends the program meanwhile, and what it runs at its end restores the terminal.
+            // A signal ends the program meanwhile, and its shutdown hook restores the terminal.
         }
     }
 
-    private void live(BarTerminal terminal) throws IOException, InterruptedException {
-        var screen = new TerminalScreen(terminal);
-        terminal.addResizeListener((changed, size) -> messages.add(new Message.Resized()));
-        screen.startScreen();
-        var painter = new CanvasPainter(terminal, options.theme(), options.depth());
-        // The kept picture if it is read already, else that we connect: nobody waits before an empty screen.
-        hearWhatCame();
-        paint(screen, painter, true);
-        options.scale().ifPresent(this::startScale);
-        KeyReader.start(terminal, key -> messages.add(new Message.Pressed(key)));
+    private void live(Terminal terminal) throws IOException, InterruptedException {
+        terminal.addResizeListener((changed, newSize) -> messages.add(new Message.Resized(newSize)));
+        terminal.enterPrivateMode();
+        size = terminal.getTerminalSize();
+        var painter = new CanvasPainter(
+                terminal, options.appearance().theme(), options.appearance().depth());
+        // The stored view if it is read already, else that the link is being opened: never an empty screen.
+        takeAll();
+        paint(painter);
+        options.scale()
+                .ifPresent(wanted -> daemon(
+                        "scale", new ScaleInput(wanted, reading -> messages.add(new Message.ScaleRead(reading)))));
+        KeyReader.start(terminal, key -> messages.add(new Message.KeyPressed(key)));
+        BarOptions.DaySource source = options.source();
         try (var link = ServiceLink.start(
-                new DayClient(options.server(), options.day(), options.credentials()),
-                home,
-                options.personId(),
-                new Relay(home))) {
-            outgoing.reach(link);
-            loop(terminal, screen, painter);
+                new ServiceClient(source.server(), source.credentials()).day(source.day()),
+                folder,
+                source.personId(),
+                new ViewKeeper(folder, this::hear))) {
+            gateway.reach(link);
+            loop(terminal, painter);
         }
-    }
-
-    private void startScale(ScaleInput.Wanted wanted) {
-        var scale = new ScaleInput(wanted, reading -> messages.add(new Message.Weighed(reading)));
-        daemon("scale", scale);
     }
 
     private static void daemon(String name, Runnable task) {
@@ -186,108 +193,69 @@ final class TerminalApp {
         thread.start();
     }
 
-    private void hearWhatCame() {
-        // Ends: the queue is emptied faster than anybody fills it.
+    private void hear(LinkEvent event) {
+        messages.add(new Message.LinkReported(event));
+    }
+
+    // Ends: the queue is emptied faster than it is filled.
+    private void takeAll() {
         for (Message message = messages.poll(); message != null; message = messages.poll()) take(message);
     }
 
-    private void loop(BarTerminal terminal, TerminalScreen screen, CanvasPainter painter)
-            throws IOException, InterruptedException {
-        while (!desk.isLeaving()) {
-            long now = System.nanoTime();
-            Message message = messages.poll(nanosToNextTick(now), TimeUnit.NANOSECONDS);
+    private void loop(Terminal terminal, CanvasPainter painter) throws IOException, InterruptedException {
+        while (!controller.isLeaving()) {
+            Message message = messages.poll(nanosToNextTick(System.nanoTime()), TimeUnit.NANOSECONDS);
             boolean atOnce = message == null;
             // Ends: each round takes a message off the queue, and a burst of them is one frame.
             while (message != null) {
-                atOnce |= !(message instanceof Message.Told);
+                atOnce |= !(message instanceof Message.LinkReported);
                 take(message);
                 message = messages.poll();
             }
-            desk.tick(System.nanoTime());
-            aside(terminal);
+            controller.tick(System.nanoTime());
+            if (controller.takeBell() && options.bell()) terminal.bell();
+            if (terminal instanceof BarTerminal own) local.sendCopied(own);
+            wholeFrame |= controller.takeRedraw();
             unpainted = true;
-            if (atOnce || System.nanoTime() - paintedNanos >= FRAME_NANOS) paint(screen, painter, desk.takeRedraw());
-            // A bell or a copied text may be all there is: the picture had nothing new to take it along.
+            if (atOnce || System.nanoTime() - paintedNanos >= FRAME_NANOS) paint(painter);
+            // A bell or a copied text may be all there is: a picture without change takes nothing along.
             terminal.flush();
         }
     }
 
-    // What goes to the terminal beside the picture leaves with the frame of this round.
-    private void aside(BarTerminal terminal) throws IOException {
-        if (desk.takeBell() && options.bell()) terminal.bell();
-        if (!clipboard.isEmpty()) terminal.copy(clipboard);
-        clipboard = "";
-    }
-
     private void take(Message message) {
-        if (message instanceof Message.Pressed pressed) desk.press(pressed.key());
-        else if (message instanceof Message.Told told) desk.hear(told.news(), System.nanoTime());
-        else if (message instanceof Message.Weighed weighed) desk.hear(weighed.reading(), System.nanoTime());
-        else if (message instanceof Message.Crashed crashed)
-            throw new IllegalStateException("a thread broke", crashed.cause());
+        if (message instanceof Message.KeyPressed pressed) controller.press(pressed.key());
+        else if (message instanceof Message.LinkReported report) controller.hear(report.event(), System.nanoTime());
+        else if (message instanceof Message.ScaleRead scale) controller.hear(scale.reading(), System.nanoTime());
+        else if (message instanceof Message.Resized resized) {
+            wholeFrame |= !resized.size().equals(size);
+            size = resized.size();
+        } else if (message instanceof Message.ThreadFailed failed)
+            throw new IllegalStateException("a thread failed", failed.cause());
     }
 
     // Whole seconds of the salon's clock when it runs at real speed, four times a second when it is driven faster.
     private long nanosToNextTick(long now) {
-        UiState scene = desk.state(now);
-        long millis = scene.ratePermille() > FollowedClock.REAL
+        UiState state = controller.state(now);
+        long millis = state.ratePermille() > FollowedClock.REAL
                 ? DRIVEN_TICK_MILLIS
-                : SECOND_MILLIS - Math.floorMod(scene.now().toEpochMilli(), SECOND_MILLIS);
-        if (scene.ratePermille() < FollowedClock.REAL) millis = SECOND_MILLIS;
-        if (scene.board().blinks(now)) millis = Math.min(millis, BLINK_TICK_MILLIS);
+                : SECOND_MILLIS - Math.floorMod(state.now().toEpochMilli(), SECOND_MILLIS);
+        if (state.ratePermille() < FollowedClock.REAL) millis = SECOND_MILLIS;
+        if (state.board().blinks(now)) millis = Math.min(millis, BLINK_TICK_MILLIS);
         long tick = millis * NANOS_PER_MILLI;
         return unpainted ? Math.min(tick, Math.max(0, paintedNanos + FRAME_NANOS - now)) : tick;
     }
 
-    private void paint(TerminalScreen screen, CanvasPainter painter, boolean whole) throws IOException {
-        TerminalSize resized = screen.doResizeIfNecessary();
-        TerminalSize size = screen.getTerminalSize();
+    private void paint(CanvasPainter painter) throws IOException {
         long now = System.nanoTime();
-        desk.tooSmall(ScreenView.isTooSmall(size.getColumns(), size.getRows()));
-        Canvas canvas = ScreenView.draw(desk.state(now), size.getColumns(), size.getRows(), options.glyphs());
-        painter.paint(canvas, whole || resized != null);
+        int columns = size.getColumns();
+        int rows = size.getRows();
+        controller.tooSmall(ScreenView.isTooSmall(columns, rows));
+        Canvas canvas = ScreenView.draw(
+                controller.state(now), columns, rows, options.appearance().glyphs());
+        painter.paint(canvas, wholeFrame);
+        wholeFrame = false;
         paintedNanos = now;
         unpainted = false;
-    }
-
-    /** Hands messages of the link to the loop and keeps a picture for the next start now and then. */
-    private final class Relay implements Consumer<LinkEvent> {
-        private final StateFolder home;
-        private long rememberedNanos = System.nanoTime() - REMEMBER_NANOS;
-
-        Relay(StateFolder home) {
-            this.home = home;
-        }
-
-        @Override
-        public void accept(LinkEvent news) {
-            messages.add(new Message.Told(news));
-            if (!(news instanceof LinkEvent.Seen seen) || System.nanoTime() - rememberedNanos < REMEMBER_NANOS) return;
-            rememberedNanos = System.nanoTime();
-            try {
-                home.remember(seen.view());
-            } catch (IOException diskTrouble) {
-                System.err.println("the picture cannot be kept: " + diskTrouble);
-            }
-        }
-    }
-
-    /** Files and the clipboard of this machine. */
-    private final class Machine implements LocalServices {
-        @Override
-        public String export(DayView view, List<DayOverMix> past) {
-            return new DayFiles(options.reports()).write(view, past);
-        }
-
-        @Override
-        public String writeFiles(SetupView setup) {
-            return new SalonFiles(options.reports()).write(setup);
-        }
-
-        @Override
-        public String copy(String text) {
-            clipboard = text;
-            return "copied: " + text;
-        }
     }
 }

@@ -10,11 +10,11 @@ import stirtide.events.json.ContractJson;
 import stirtide.events.view.DayView;
 
 class StartupTrainingTest {
-    private static final Path SAMPLE = Path.of("src/main/resources/stirtide/bar/rehearsal.json");
+    private static final Path SAMPLE = Path.of("src/main/resources/stirtide/bar/startup-training.json");
 
-    /** With {@code -Dframes.update=true} the day of the rehearsal is written anew. */
+    /** With {@code -Dframes.update=true} the day of the training run is written anew. */
     @Test
-    void the_rehearsed_day_is_one_the_contract_knows() throws IOException {
+    void the_day_of_the_training_run_is_one_the_contract_knows() throws IOException {
         String day = ContractJson.write(Samples.busy());
         if (Boolean.getBoolean("frames.update")) Files.writeString(SAMPLE, day);
         assertThat(ContractJson.write(ContractJson.read(Files.readString(SAMPLE), DayView.class)))

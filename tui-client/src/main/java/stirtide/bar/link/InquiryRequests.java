@@ -1,9 +1,12 @@
 package stirtide.bar.link;
 
+import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stirtide.bar.client.DayClient;
+import stirtide.bar.client.ServiceClient;
 import stirtide.bar.model.Inquiry;
 import stirtide.events.json.ContractJson;
 import stirtide.events.plan.AssistantAdvice;
@@ -13,11 +16,21 @@ import stirtide.events.view.GramsView;
 import stirtide.events.view.SwatchView;
 import stirtide.events.view.VisitsView;
 
-/** Where questions to the service go, below the path of the day, and how their answers are read. */
+/** Sends questions to the planner. */
 final class InquiryRequests {
     private InquiryRequests() {}
 
-    static String of(Inquiry.Ask ask) {
+    /** Asks and waits for the answer; a failure is an answer too. */
+    static Inquiry.Answer send(DayClient day, Inquiry.Ask ask) throws InterruptedException {
+        try {
+            return answer(ask, day.whatIf(path(ask)));
+        } catch (IOException failed) {
+            return new Inquiry.Answer.Failed(ServiceClient.reason(failed));
+        }
+    }
+
+    /** Path and query of a question, below the path of the day. */
+    static String path(Inquiry.Ask ask) {
         if (ask instanceof Inquiry.Ask.WalkIn walkIn) {
             return "/walk-in?menuId=" + coded(walkIn.menuId()) + "&length=" + coded(walkIn.length()) + "&density="
                     + coded(walkIn.density()) + "&chair=" + walkIn.chair();

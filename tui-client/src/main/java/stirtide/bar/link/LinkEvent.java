@@ -2,6 +2,7 @@ package stirtide.bar.link;
 
 import java.time.Instant;
 import java.util.List;
+import stirtide.bar.client.ServiceClock;
 import stirtide.bar.model.DayOverMix;
 import stirtide.bar.model.Inquiry;
 import stirtide.events.command.DayCommand;
@@ -24,7 +25,11 @@ public sealed interface LinkEvent {
     record Cut(String why) implements LinkEvent {}
 
     /** The salon's clock. */
-    record Clock(Instant now, int ratePermille, boolean canBeDriven) implements LinkEvent {}
+    record Clock(Instant now, int ratePermille, boolean canBeDriven) implements LinkEvent {
+        static Clock of(ServiceClock clock) {
+            return new Clock(clock.now(), clock.ratePermille(), clock.driven());
+        }
+    }
 
     /** The service took an entry. {@code afterWaiting} says that it had waited on disk. */
     record Taken(DayCommand command, String words, boolean afterWaiting) implements LinkEvent {}

@@ -2,9 +2,10 @@ package stirtide.bar.link;
 
 import java.io.IOException;
 import java.util.function.Consumer;
+import stirtide.bar.client.DayClient;
 import stirtide.events.command.CommandRequest;
 
-/** The entries of one person on their way to the service: the queue on disk and the thread that empties it. */
+/** Delivers the entries of one person: the outbox on disk and the thread that sends from it. */
 final class OutboxDelivery implements AutoCloseable {
     private static final long LEAVING_MILLIS = 500;
 
@@ -18,14 +19,14 @@ final class OutboxDelivery implements AutoCloseable {
         this.thread = thread;
     }
 
-    /** Opens the person's queue; nothing is sent before {@link #start}. */
+    /** Opens the person's outbox; nothing is sent before {@link #start}. */
     static OutboxDelivery of(
-            String personId, StateFolder home, DayClient api, Consumer<LinkEvent> news, Backoff backoff)
+            String personId, StateFolder folder, DayClient day, Consumer<LinkEvent> events, Backoff backoff)
             throws IOException {
-        Outbox outbox = home.outbox(personId);
-        var thread = new Thread(new OutboxSender(api, outbox, news, backoff), "sender");
+        Outbox outbox = folder.outbox(personId);
+        var thread = new Thread(new OutboxSender(day, outbox, events, backoff), "sender");
         thread.setDaemon(true);
-        if (outbox.size() > 0) news.accept(new LinkEvent.Waiting(outbox.size()));
+        if (outbox.size() > 0) events.accept(new LinkEvent.Waiting(outbox.size()));
         return new OutboxDelivery(personId, outbox, thread);
     }
 

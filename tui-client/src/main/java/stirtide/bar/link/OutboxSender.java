@@ -4,21 +4,23 @@ import java.io.IOException;
 import java.nio.channels.ClosedByInterruptException;
 import java.util.Optional;
 import java.util.function.Consumer;
+import stirtide.bar.client.CommandAnswer;
+import stirtide.bar.client.DayClient;
 
-/** Sends the entries of an outbox one after the other, each until it is answered. */
+/** Sends the entries of an outbox one after another, each again until it is answered. */
 final class OutboxSender implements Runnable {
     private static final long LOOK_MILLIS = 1000;
 
-    private final DayClient api;
+    private final DayClient day;
     private final Outbox outbox;
-    private final Consumer<LinkEvent> news;
+    private final Consumer<LinkEvent> events;
     private final Backoff backoff;
     private boolean waited;
 
-    OutboxSender(DayClient api, Outbox outbox, Consumer<LinkEvent> news, Backoff backoff) {
-        this.api = api;
+    OutboxSender(DayClient day, Outbox outbox, Consumer<LinkEvent> events, Backoff backoff) {
+        this.day = day;
         this.outbox = outbox;
-        this.news = news;
+        this.events = events;
         this.backoff = backoff;
         waited = outbox.size() > 0;
     }
@@ -34,29 +36,29 @@ final class OutboxSender implements Runnable {
         } catch (InterruptedException leaving) {
             Thread.currentThread().interrupt();
         } catch (ClosedByInterruptException leaving) {
-            // The answered entry is still on disk; sent again it is taken once.
+            // The answered entry is still on disk; the service accepts it once, however often it is sent.
             Thread.currentThread().interrupt();
         } catch (IOException diskTrouble) {
-            news.accept(new LinkEvent.Trouble("entries cannot be kept on disk: " + diskTrouble.getMessage()));
+            events.accept(new LinkEvent.Trouble("entries cannot be kept on disk: " + diskTrouble.getMessage()));
         }
     }
 
     private void deliver(Outbox.Entry entry) throws InterruptedException, IOException {
-        DayClient.Answer answer = api.command(entry.request());
-        if (answer instanceof DayClient.Answer.Later) {
+        CommandAnswer answer = day.send(entry.request());
+        if (answer instanceof CommandAnswer.Undecided) {
             waited = true;
-            news.accept(new LinkEvent.Waiting(outbox.size()));
+            events.accept(new LinkEvent.Waiting(outbox.size()));
             Thread.sleep(backoff.next().toMillis());
             return;
         }
         backoff.succeeded();
         outbox.removeHead();
-        if (answer instanceof DayClient.Answer.Refused refused) {
-            news.accept(new LinkEvent.Refused(entry.request().command(), entry.words(), refused.sentence()));
+        if (answer instanceof CommandAnswer.Rejected rejected) {
+            events.accept(new LinkEvent.Refused(entry.request().command(), entry.words(), rejected.sentence()));
         } else {
-            news.accept(new LinkEvent.Taken(entry.request().command(), entry.words(), waited));
+            events.accept(new LinkEvent.Taken(entry.request().command(), entry.words(), waited));
         }
         if (outbox.size() == 0) waited = false;
-        news.accept(new LinkEvent.Waiting(outbox.size()));
+        events.accept(new LinkEvent.Waiting(outbox.size()));
     }
 }

@@ -9,40 +9,42 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import stirtide.bar.client.DayClient;
+import stirtide.bar.client.ServiceClient;
 import stirtide.bar.model.Inquiry;
 import stirtide.events.command.DayCommand;
 
-/** The way to the service: a thread that follows the day, a thread that sends entries, a thread that asks. */
+/** The link to the service: one thread follows the live views, one sends entries, one asks questions. */
 public final class ServiceLink implements ServiceGateway, AutoCloseable {
-    /** A line on which nothing was heard for so long is given up; the service is heard every five seconds. */
+    /** A stream on which nothing was heard for so long is given up; the service sends something every five seconds. */
     public static final long SILENCE_MILLIS = 20_000;
 
     private static final long SECOND_MILLIS = 1000;
 
-    private final DayClient api;
+    private final DayClient day;
     private final SignOnSession signOns;
-    private final StateFolder home;
-    private final Consumer<LinkEvent> news;
+    private final StateFolder folder;
+    private final Consumer<LinkEvent> events;
     private final Thread live;
     private final ExecutorService askThread = Executors.newSingleThreadExecutor(task -> daemon("ask", task));
-    // One question in flight, none kept back: the terminal asks again when the weights have changed.
-    private final ExecutorService adviceThread = new ThreadPoolExecutor(
+    // One question in flight, the newest waiting: the terminal asks again when the weights have changed.
+    private final ExecutorService pourThread = new ThreadPoolExecutor(
             1,
             1,
             0,
             TimeUnit.SECONDS,
             new LinkedBlockingQueue<>(1),
-            task -> daemon("advice", task),
+            task -> daemon("next-pour", task),
             new ThreadPoolExecutor.DiscardOldestPolicy());
 
     private ServiceLink(
-            DayClient api, StateFolder home, SignOnSession signOns, Consumer<LinkEvent> news, long secondMillis) {
-        this.api = api;
-        this.home = home;
+            DayClient day, StateFolder folder, SignOnSession signOns, Consumer<LinkEvent> events, long secondMillis) {
+        this.day = day;
+        this.folder = folder;
         this.signOns = signOns;
-        this.news = news;
+        this.events = events;
         long silence = SILENCE_MILLIS * secondMillis / SECOND_MILLIS;
-        live = daemon("live", new LiveViewFollower(api, signOns, news, backoff(secondMillis), silence));
+        live = daemon("live", new LiveViewFollower(day, signOns, events, backoff(secondMillis), silence));
     }
 
     private static Backoff backoff(long secondMillis) {
@@ -52,20 +54,20 @@ public final class ServiceLink implements ServiceGateway, AutoCloseable {
     /**
      * Starts to follow a day.
      *
-     * @param news called from the link's threads
+     * @param events called on the link's threads
      * @throws IOException when entries cannot be kept on disk
      */
-    public static ServiceLink start(DayClient api, StateFolder home, String personId, Consumer<LinkEvent> news)
+    public static ServiceLink start(DayClient day, StateFolder folder, String personId, Consumer<LinkEvent> events)
             throws IOException {
-        return start(api, home, personId, news, SECOND_MILLIS);
+        return start(day, folder, personId, events, SECOND_MILLIS);
     }
 
     /** The same with another length of a second, for tests of waiting. */
     static ServiceLink start(
-            DayClient api, StateFolder home, String personId, Consumer<LinkEvent> news, long secondMillis)
+            DayClient day, StateFolder folder, String personId, Consumer<LinkEvent> events, long secondMillis)
             throws IOException {
-        var signOns = new SignOnSession(api, home, personId, news, () -> backoff(secondMillis));
-        var link = new ServiceLink(api, home, signOns, news, secondMillis);
+        var signOns = new SignOnSession(day, folder, personId, events, () -> backoff(secondMillis));
+        var link = new ServiceLink(day, folder, signOns, events, secondMillis);
         link.live.start();
         return link;
     }
@@ -93,26 +95,20 @@ public final class ServiceLink implements ServiceGateway, AutoCloseable {
 
     @Override
     public void setClockRate(int ratePermille) {
-        askThread.execute(() -> {
-            try {
-                Optional<LinkEvent.Clock> clock = api.setClockRate(ratePermille);
-                clock.ifPresentOrElse(news, () -> news.accept(new LinkEvent.Trouble("the clock cannot be driven")));
-            } catch (IOException unreachable) {
-                news.accept(new LinkEvent.Trouble("the clock: " + DayClient.reason(unreachable)));
-            } catch (InterruptedException leaving) {
-                Thread.currentThread().interrupt();
-            }
+        ask("the clock", () -> {
+            Optional<LinkEvent> clock = day.service().setClockRate(ratePermille).map(LinkEvent.Clock::of);
+            return clock.orElseGet(() -> new LinkEvent.Trouble("the clock cannot be driven"));
         });
     }
 
-    /** Without an answer the terminal goes by its own check of the ratio, so nobody is told of a failure. */
+    /** Without an answer the terminal goes by its own check of the ratio, so a failure is not reported. */
     @Override
     public void askNextPour(String bowl, String poured) {
-        adviceThread.execute(() -> {
+        pourThread.execute(() -> {
             try {
-                api.nextPour(bowl, poured).ifPresent(advice -> news.accept(new LinkEvent.Advised(advice, poured)));
+                day.nextPour(bowl, poured).ifPresent(advice -> events.accept(new LinkEvent.Advised(advice, poured)));
             } catch (IOException unreachable) {
-                // the header says that the way is cut
+                // The header shows that the link is down.
             } catch (InterruptedException leaving) {
                 Thread.currentThread().interrupt();
             }
@@ -120,37 +116,34 @@ public final class ServiceLink implements ServiceGateway, AutoCloseable {
     }
 
     @Override
-    public void ask(Inquiry advice) {
-        askThread.execute(() -> {
-            try {
-                var answer = api.advice(advice.ask());
-                news.accept(new LinkEvent.Tried(new Inquiry(advice.ask(), advice.askedNanos(), Optional.of(answer))));
-            } catch (InterruptedException leaving) {
-                Thread.currentThread().interrupt();
-            }
+    public void ask(Inquiry inquiry) {
+        ask("the planner", () -> {
+            Inquiry.Answer answer = InquiryRequests.send(day, inquiry.ask());
+            return new LinkEvent.Tried(new Inquiry(inquiry.ask(), inquiry.askedNanos(), Optional.of(answer)));
         });
     }
 
     @Override
     public void askSetup() {
-        askThread.execute(() -> {
-            try {
-                news.accept(new LinkEvent.InForce(api.setup()));
-            } catch (IOException unreachable) {
-                news.accept(new LinkEvent.Trouble("the setup: " + DayClient.reason(unreachable)));
-            } catch (InterruptedException leaving) {
-                Thread.currentThread().interrupt();
-            }
-        });
+        ask("the setup", () -> new LinkEvent.InForce(day.setup()));
     }
 
     @Override
     public void askPast() {
+        ask("the earlier days", () -> new LinkEvent.Past(PastDayLoader.load(day.service(), folder)));
+    }
+
+    /** A request whose answer is an event. */
+    private interface Request {
+        LinkEvent send() throws IOException, InterruptedException;
+    }
+
+    private void ask(String what, Request request) {
         askThread.execute(() -> {
             try {
-                news.accept(new LinkEvent.Past(PastDayLoader.of(api, home, home.day())));
-            } catch (IOException unreachable) {
-                news.accept(new LinkEvent.Trouble("the earlier days: " + DayClient.reason(unreachable)));
+                events.accept(request.send());
+            } catch (IOException failed) {
+                events.accept(new LinkEvent.Trouble(what + ": " + ServiceClient.reason(failed)));
             } catch (InterruptedException leaving) {
                 Thread.currentThread().interrupt();
             }
@@ -161,7 +154,7 @@ public final class ServiceLink implements ServiceGateway, AutoCloseable {
     public void close() {
         live.interrupt();
         askThread.shutdownNow();
-        adviceThread.shutdownNow();
+        pourThread.shutdownNow();
         signOns.close();
     }
 }

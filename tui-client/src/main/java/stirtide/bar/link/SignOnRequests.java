@@ -6,43 +6,45 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.util.Optional;
+import stirtide.bar.client.ServiceClient;
 import stirtide.events.json.ContractJson;
 
 /** The requests of signing on and off. Every method blocks its thread until the answer or a failure. */
 final class SignOnRequests {
     private static final String PATH = "/sign-on";
-    /** Looking at a code is slow on purpose, and slower on a busy machine. */
-    private static final Duration PATIENCE = Duration.ofSeconds(30);
+    private static final Duration TIMEOUT = Duration.ofSeconds(10);
+    /** Checking a code is slow on purpose, and slower on a busy machine. */
+    private static final Duration CODE_TIMEOUT = Duration.ofSeconds(30);
 
     private static final int CREATED = 201;
     private static final int OK = 200;
     private static final int NOT_FOUND = 404;
     private static final int LONGEST_WAIT_SECONDS = 3600;
 
-    private final DayClient api;
+    private final ServiceClient service;
 
-    SignOnRequests(DayClient api) {
-        this.api = api;
+    SignOnRequests(ServiceClient service) {
+        this.service = service;
     }
 
-    /** Answer to a code: the token of the sign-on beside the news of it, or no token. */
-    record Answer(Optional<String> token, LinkEvent.SignOn news) {}
+    /** Answer to a code: the token of the sign-on and the event that tells of it, or no token. */
+    record Answer(Optional<String> token, LinkEvent.SignOn event) {}
 
     /**
-     * Whether a person must sign on before anything can be changed. A service that knows no sign-on asks nobody.
+     * Whether a person must sign on before anything can be changed. A service without sign-on requires none.
      *
      * @throws IOException when the service cannot be reached or does not know this terminal, with a sentence
      */
     boolean needed() throws IOException, InterruptedException {
-        HttpResponse<String> response = api.send(asTerminal().GET().build());
+        HttpResponse<String> response = service.send(asTerminal().GET().build());
         if (response.statusCode() == NOT_FOUND) return false;
-        if (response.statusCode() != OK) throw new IOException(DayClient.sentence(response));
-        return DayClient.tree(response.body()).path("needed").asBoolean();
+        if (response.statusCode() != OK) throw new IOException(ServiceClient.sentence(response));
+        return ServiceClient.tree(response.body()).path("needed").asBoolean();
     }
 
-    /** Whether the person's sign-on still stands: the service forgets all of them when it is started anew. */
-    void askWhetherItStands() throws IOException, InterruptedException {
-        api.send(asPerson().GET().build());
+    /** Asks whether the person's sign-on is still valid: a restart of the service ends all of them. */
+    void checkStillValid() throws IOException, InterruptedException {
+        service.send(asPerson().GET().build());
     }
 
     Answer signOn(String personId, String code) throws InterruptedException {
@@ -54,18 +56,18 @@ final class SignOnRequests {
         try {
             HttpRequest request = asTerminal()
                     .header("Content-Type", "application/json")
-                    .timeout(PATIENCE)
+                    .timeout(CODE_TIMEOUT)
                     .POST(HttpRequest.BodyPublishers.ofString(body))
                     .build();
-            return answer(api.send(request));
+            return answer(service.send(request));
         } catch (IOException unreachable) {
-            return refused(DayClient.reason(unreachable), 0);
+            return refused(ServiceClient.reason(unreachable), 0);
         }
     }
 
     private static Answer answer(HttpResponse<String> response) {
-        if (response.statusCode() != CREATED) return refused(DayClient.sentence(response), waitSeconds(response));
-        JsonNode who = DayClient.tree(response.body());
+        if (response.statusCode() != CREATED) return refused(ServiceClient.sentence(response), waitSeconds(response));
+        JsonNode who = ServiceClient.tree(response.body());
         return new Answer(
                 Optional.of(who.path("token").asText()),
                 new LinkEvent.SignOn.Begun(
@@ -85,20 +87,20 @@ final class SignOnRequests {
                 .orElse(0);
     }
 
-    /** Tells the service that the person leaves; one that cannot be reached forgets the sign-on by itself. */
+    /** Ends the person's sign-on at the service; an unreachable service ends it by itself later. */
     void signOff() throws InterruptedException {
         try {
-            api.send(asPerson().DELETE().build());
+            service.send(asPerson().DELETE().build());
         } catch (IOException unreachable) {
-            // The token is forgotten here, and nobody else knows it.
+            // The token is forgotten here, and no other program has it.
         }
     }
 
     private HttpRequest.Builder asTerminal() throws IOException {
-        return api.badge().asTerminal(api.at(PATH)).timeout(DayClient.PATIENCE);
+        return service.requestAsTerminal(PATH).timeout(TIMEOUT);
     }
 
     private HttpRequest.Builder asPerson() throws IOException {
-        return api.badge().request(api.at(PATH)).timeout(DayClient.PATIENCE);
+        return service.request(PATH);
     }
 }

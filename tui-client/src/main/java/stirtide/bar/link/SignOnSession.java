@@ -7,18 +7,19 @@ import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import stirtide.bar.client.DayClient;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
 
-/** Who works at this terminal as the service knows it, and the entries of that person. */
+/** Who is signed on at this terminal, and the delivery of that person's entries. */
 final class SignOnSession implements AutoCloseable {
-    /** How long entries may still be under way while somebody signs off. */
+    /** How long a sign-off waits for entries that are not answered yet. */
     private static final long SETTLE_MILLIS = 2000;
 
-    private final DayClient api;
+    private final DayClient day;
     private final SignOnRequests requests;
-    private final StateFolder home;
-    private final Consumer<LinkEvent> news;
+    private final StateFolder folder;
+    private final Consumer<LinkEvent> events;
     private final Supplier<Backoff> backoffs;
     private final ExecutorService thread = Executors.newSingleThreadExecutor(task -> {
         var made = new Thread(task, "sign-on");
@@ -35,27 +36,27 @@ final class SignOnSession implements AutoCloseable {
      * @throws IOException when entries cannot be kept on disk
      */
     SignOnSession(
-            DayClient api, StateFolder home, String personId, Consumer<LinkEvent> news, Supplier<Backoff> backoffs)
+            DayClient day, StateFolder folder, String personId, Consumer<LinkEvent> events, Supplier<Backoff> backoffs)
             throws IOException {
-        this.api = api;
-        this.home = home;
-        this.news = news;
+        this.day = day;
+        this.folder = folder;
+        this.events = events;
         this.backoffs = backoffs;
-        requests = new SignOnRequests(api);
-        sending = OutboxDelivery.of(personId, home, api, news, backoffs.get());
+        requests = new SignOnRequests(day.service());
+        sending = OutboxDelivery.of(personId, folder, day, events, backoffs.get());
         // With a token it is asked first whether anything may be sent under that name.
-        if (!api.badge().hasOwn()) sending.start();
+        if (!day.service().tokens().hasOwn()) sending.start();
     }
 
     /**
-     * Asks who the terminal is, once a connection.
+     * Asks the service who is signed on, once per connection.
      *
      * @throws IOException when the service cannot be reached or does not know the terminal, with a sentence
      */
-    void look() throws IOException, InterruptedException {
-        if (!api.badge().hasOwn()) return;
-        if (isSignedOn()) requests.askWhetherItStands();
-        else if (requests.needed()) nobody();
+    void check() throws IOException, InterruptedException {
+        if (!day.service().tokens().hasOwn()) return;
+        if (isSignedOn()) requests.checkStillValid();
+        else if (requests.needed()) requireSignOn();
         else startSending();
     }
 
@@ -67,21 +68,21 @@ final class SignOnSession implements AutoCloseable {
         if (sending != null) sending.start();
     }
 
-    private synchronized void nobody() throws IOException {
+    private synchronized void requireSignOn() throws IOException {
         if (signedOn) return;
         closeSending();
-        news.accept(new LinkEvent.SignOn.Needed());
-        news.accept(new LinkEvent.Waiting(home.waitingEntries()));
+        events.accept(new LinkEvent.SignOn.Needed());
+        events.accept(new LinkEvent.Waiting(folder.waitingEntries()));
     }
 
-    /** Signs a person on; the answer comes as news. */
+    /** Signs a person on; the answer comes as events. */
     void signOn(String personId, String code) {
         thread.execute(() -> {
             try {
                 SignOnRequests.Answer answer = requests.signOn(personId, code);
-                if (answer.token().isPresent() && answer.news() instanceof LinkEvent.SignOn.Begun begun)
+                if (answer.token().isPresent() && answer.event() instanceof LinkEvent.SignOn.Begun begun)
                     begin(answer.token().get(), begun);
-                else news.accept(answer.news());
+                else events.accept(answer.event());
             } catch (InterruptedException leaving) {
                 Thread.currentThread().interrupt();
             }
@@ -91,15 +92,16 @@ final class SignOnSession implements AutoCloseable {
     private synchronized void begin(String token, LinkEvent.SignOn.Begun begun) {
         try {
             closeSending();
-            news.accept(new LinkEvent.Waiting(0));
-            OutboxDelivery opened = OutboxDelivery.of(begun.personId(), home, api, news, backoffs.get());
-            api.badge().actFor(token, this::ended);
+            events.accept(new LinkEvent.Waiting(0));
+            OutboxDelivery opened = OutboxDelivery.of(begun.personId(), folder, day, events, backoffs.get());
+            day.service().tokens().actFor(token, this::ended);
             sending = opened;
             signedOn = true;
-            news.accept(begun.with(home.waitingEntries() - opened.size()));
+            events.accept(begun.with(folder.waitingEntries() - opened.size()));
             opened.start();
         } catch (IOException diskTrouble) {
-            news.accept(new LinkEvent.SignOn.Refused("entries cannot be kept on disk: " + diskTrouble.getMessage(), 0));
+            events.accept(
+                    new LinkEvent.SignOn.Refused("entries cannot be kept on disk: " + diskTrouble.getMessage(), 0));
         }
     }
 
@@ -125,11 +127,11 @@ final class SignOnSession implements AutoCloseable {
     private synchronized void ended(String why) {
         if (!signedOn) return;
         signedOn = false;
-        api.badge().actForNobody();
+        day.service().tokens().actAsTerminal();
         int waiting = sending == null ? 0 : sending.size();
         closeSending();
-        news.accept(new LinkEvent.SignOn.Ended(why, waiting));
-        news.accept(new LinkEvent.Waiting(waiting));
+        events.accept(new LinkEvent.SignOn.Ended(why, waiting));
+        events.accept(new LinkEvent.Waiting(waiting));
     }
 
     private synchronized void closeSending() {
@@ -142,23 +144,23 @@ final class SignOnSession implements AutoCloseable {
         sending = null;
     }
 
-    /** Keeps an entry on disk and sends it, under nobody's name but that of who made it. */
+    /** Stores an entry on disk and sends it, only ever in the name of the person who made it. */
     synchronized void send(String personId, DayCommand command, String words) {
         if (sending == null) {
-            news.accept(new LinkEvent.Refused(command, words, "nobody is signed on here"));
+            events.accept(new LinkEvent.Refused(command, words, "nobody is signed on here"));
             return;
         }
         // Signing on takes seconds at times, and the screen shows who works here a little later than it is so.
         if (!sending.personId().equals(personId)) {
             String sentence = "it was entered by " + personId + ", and " + sending.personId() + " has signed on since";
-            news.accept(new LinkEvent.Refused(command, words, sentence));
+            events.accept(new LinkEvent.Refused(command, words, sentence));
             return;
         }
         var request = new CommandRequest(UUID.randomUUID().toString(), sending.personId(), command);
         try {
             sending.add(request, words);
         } catch (IOException diskTrouble) {
-            news.accept(
+            events.accept(
                     new LinkEvent.Refused(command, words, "it cannot be kept on disk: " + diskTrouble.getMessage()));
         }
     }

@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.jspecify.annotations.Nullable;
 import stirtide.bar.canvas.Glyphs;
 
 /**
@@ -26,6 +27,8 @@ public final class BarTerminal extends UnixTerminal {
     private final FrameBuffer frame;
     private final boolean colorless;
     private final AtomicBoolean left = new AtomicBoolean();
+    // Without an initial value: the constructor of the superclass sets it before initial values would be.
+    private @Nullable String sizeAtStart;
 
     /**
      * Takes over the terminal of standard input and the frame's output.
@@ -44,7 +47,9 @@ public final class BarTerminal extends UnixTerminal {
     @Override
     protected void canonicalMode(boolean on) throws IOException {
         if (!on) {
-            runSTTYCommand("-icanon", "-echo", "-isig", "-iexten", "-ixon", "icrnl", "min", "1", "time", "0");
+            // The size comes with the same call: to start a program takes as long as to draw a frame.
+            sizeAtStart = runSTTYCommand(
+                    "-icanon", "-echo", "-isig", "-iexten", "-ixon", "icrnl", "min", "1", "time", "0", "size");
         }
     }
 
@@ -60,7 +65,9 @@ public final class BarTerminal extends UnixTerminal {
 
     @Override
     protected TerminalSize findTerminalSize() throws IOException {
-        String[] rowsAndColumns = runSTTYCommand("size").trim().split(" ");
+        String answer = sizeAtStart == null ? runSTTYCommand("size") : sizeAtStart;
+        sizeAtStart = null;
+        String[] rowsAndColumns = answer.trim().split(" ");
         try {
             int rows = Integer.parseInt(rowsAndColumns[0]);
             int columns = Integer.parseInt(rowsAndColumns[1]);

@@ -2,7 +2,6 @@ package stirtide.bar.link;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import java.time.Instant;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -14,19 +13,20 @@ import stirtide.events.plan.MoveAdvice;
 class InquiryRequestsTest {
     @Test
     void questions_have_the_paths_of_the_contract() {
-        assertThat(InquiryRequests.of(new Inquiry.Ask.Moves())).isEqualTo("/moves");
-        assertThat(InquiryRequests.of(new Inquiry.Ask.WalkIn("half foils", "long", "thick", 3)))
+        assertThat(InquiryRequests.path(new Inquiry.Ask.Moves())).isEqualTo("/moves");
+        assertThat(InquiryRequests.path(new Inquiry.Ask.WalkIn("half foils", "long", "thick", 3)))
                 .isEqualTo("/walk-in?menuId=half+foils&length=long&density=thick&chair=3");
-        assertThat(InquiryRequests.of(new Inquiry.Ask.Move(4, Instant.parse("2027-05-14T10:40:00Z"))))
+        assertThat(InquiryRequests.path(new Inquiry.Ask.Move(4, Instant.parse("2027-05-14T10:40:00Z"))))
                 .isEqualTo("/move?service=4&start=2027-05-14T10%3A40%3A00Z");
-        assertThat(InquiryRequests.of(new Inquiry.Ask.Grams())).isEqualTo("/grams");
-        assertThat(InquiryRequests.of(new Inquiry.Ask.Tests())).isEqualTo("/swatches");
-        assertThat(InquiryRequests.of(new Inquiry.Ask.Visits(4, Optional.empty(), Optional.empty())))
+        assertThat(InquiryRequests.path(new Inquiry.Ask.Grams())).isEqualTo("/grams");
+        assertThat(InquiryRequests.path(new Inquiry.Ask.Tests())).isEqualTo("/swatches");
+        assertThat(InquiryRequests.path(new Inquiry.Ask.Visits(4, Optional.empty(), Optional.empty())))
                 .isEqualTo("/services/4/visits");
-        assertThat(InquiryRequests.of(new Inquiry.Ask.Visits(4, Optional.of("2027-01-05"), Optional.of("2027-03-09"))))
+        assertThat(InquiryRequests.path(
+                        new Inquiry.Ask.Visits(4, Optional.of("2027-01-05"), Optional.of("2027-03-09"))))
                 .isEqualTo("/services/4/visits?first=2027-01-05&second=2027-03-09");
         var help = new Inquiry.Ask.Help(Instant.parse("2027-05-14T10:40:00Z"), Instant.parse("2027-05-14T12:40:00Z"));
-        assertThat(InquiryRequests.of(help))
+        assertThat(InquiryRequests.path(help))
                 .isEqualTo("/extra-assistant?from=2027-05-14T10%3A40%3A00Z&to=2027-05-14T12%3A40%3A00Z");
     }
 
@@ -37,14 +37,5 @@ class InquiryRequestsTest {
         var ask = new Inquiry.Ask.Moves();
         assertThat(InquiryRequests.answer(ask, ContractJson.write(advice))).isEqualTo(moves.get());
         assertThat(InquiryRequests.answer(ask, "{\"other\":1}")).isInstanceOf(Inquiry.Answer.Failed.class);
-    }
-
-    @Test
-    void the_names_of_days_are_found_in_the_list_of_the_contract() throws JsonProcessingException {
-        String list = "{\"days\":[{\"day\":\"larch-lane/2027-05-12\",\"revision\":9},"
-                + "{\"day\":\"larch-lane/2027-05-13\",\"revision\":4}]}";
-        assertThat(PastDayLoader.names(ContractJson.mapper().readTree(list)))
-                .containsExactly("larch-lane/2027-05-12", "larch-lane/2027-05-13");
-        assertThat(PastDayLoader.names(ContractJson.mapper().createArrayNode())).isEmpty();
     }
 }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stirtide.bar.FakeService;
 import stirtide.bar.Samples;
+import stirtide.bar.client.ServiceClient;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
 import stirtide.events.command.DayCommand.HandOverBowl;
@@ -38,7 +39,7 @@ class ServiceLinkIT {
     }
 
     private ServiceLink link() throws IOException {
-        var api = new DayClient(service.address(), Samples.DAY);
+        var api = new ServiceClient(service.address()).day(Samples.DAY);
         return ServiceLink.start(api, new StateFolder(folder, Samples.DAY), "tamsin", news::add, SECOND_MILLIS);
     }
 

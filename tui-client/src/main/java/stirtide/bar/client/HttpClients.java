@@ -1,4 +1,4 @@
-package stirtide.bar.link;
+package stirtide.bar.client;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,16 +17,21 @@ import javax.net.ssl.SSLContext;
 import javax.net.ssl.TrustManager;
 import javax.net.ssl.TrustManagerFactory;
 
-/** Makes HTTP clients. */
+/** Creates HTTP clients. */
 final class HttpClients {
-    private static final TrustManager[] NOBODY = {};
+    private static final TrustManager[] NO_TRUST = {};
 
     private HttpClients() {}
 
-    /** A client for one server; {@code patience} is how long connecting may take. */
-    static HttpClient of(URI server, Duration patience, Optional<Path> trust) {
+    /**
+     * A client for one server.
+     *
+     * @param timeout how long connecting may take
+     * @param trust certificates in PEM to trust instead of the machine's
+     */
+    static HttpClient of(URI server, Duration timeout, Optional<Path> trust) {
         HttpClient.Builder builder =
-                HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).connectTimeout(patience);
+                HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).connectTimeout(timeout);
         if ("http".equals(server.getScheme())) withoutCertificates(builder);
         else trust.ifPresent(file -> builder.sslContext(trusting(file)));
         return builder.build();
@@ -66,15 +71,16 @@ final class HttpClients {
         }
     }
 
-    // Reading the certificates of the machine takes a fifth of a second, and an unencrypted line has no use for them.
-    // Nobody is trusted this way, so nothing is weakened: an encrypted server could not be reached at all.
+    // Reading the certificates of the machine takes a fifth of a second, and plain HTTP does not need them. No
+    // certificate is
+    // trusted this way, so nothing is weakened: a TLS server could not be reached at all.
     private static void withoutCertificates(HttpClient.Builder builder) {
         try {
-            SSLContext nobody = SSLContext.getInstance("TLS");
-            nobody.init(null, NOBODY, null);
-            builder.sslContext(nobody);
+            SSLContext context = SSLContext.getInstance("TLS");
+            context.init(null, NO_TRUST, null);
+            builder.sslContext(context);
         } catch (GeneralSecurityException noTlsHere) {
-            // The client makes its own, only later.
+            // The client creates a context of its own when it needs one.
         }
     }
 }

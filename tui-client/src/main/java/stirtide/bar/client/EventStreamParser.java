@@ -1,4 +1,4 @@
-package stirtide.bar.link;
+package stirtide.bar.client;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -8,12 +8,12 @@ import java.util.Arrays;
  * Puts the bytes of a {@code text/event-stream} together to events, as the HTML standard describes it (9.2.6, parsing an
  * event stream). A view of a day is one long line: its bytes are neither made text nor split before they are parsed.
  */
-final class EventStreamParser {
+public final class EventStreamParser {
     private static final int FIRST_ROOM = 1 << 16;
     private static final byte[] DATA = "data".getBytes(StandardCharsets.US_ASCII);
     private static final byte[] ID = "id".getBytes(StandardCharsets.US_ASCII);
 
-    private final Reader reader;
+    private final Listener listener;
     // To ask a buffer for byte after byte takes longer than to copy it whole.
     private byte[] piece = new byte[FIRST_ROOM];
     private byte[] line = new byte[FIRST_ROOM];
@@ -24,16 +24,16 @@ final class EventStreamParser {
     private boolean afterReturn;
     private String id = "";
 
-    EventStreamParser(Reader reader) {
-        this.reader = reader;
+    EventStreamParser(Listener listener) {
+        this.listener = listener;
     }
 
-    /** What is read from a stream. */
-    interface Reader {
-        /** An event: the first {@code length} bytes are its data; they are good until this returns. */
+    /** Called with what is read from a stream. */
+    public interface Listener {
+        /** An event: the first {@code length} bytes are its data; they are valid until this returns. */
         void event(byte[] bytes, int length);
 
-        /** A comment: the other side is still there. */
+        /** A comment, which servers send to show that they are still there. */
         void comment();
     }
 
@@ -77,11 +77,11 @@ final class EventStreamParser {
 
     private void line() {
         if (lineLength == 0) {
-            if (hasData) reader.event(data, dataLength);
+            if (hasData) listener.event(data, dataLength);
             hasData = false;
             dataLength = 0;
         } else if (line[0] == ':') {
-            reader.comment();
+            listener.comment();
         } else {
             field();
         }

@@ -1,10 +1,9 @@
-package stirtide.bar;
+package stirtide.bar.cli;
 
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
@@ -13,28 +12,27 @@ import stirtide.bar.scale.SerialDialect;
 
 /** The part of the command line that names a scale. */
 final class ScaleOptions {
-    private static final String SCALE = "--scale";
-    private static final String DIALECT = "--dialect";
     private static final String USB = "usb";
 
     private ScaleOptions() {}
 
-    static Optional<String> problem(Map<String, String> given) {
-        if (!given.containsKey(DIALECT)) return Optional.empty();
-        String scale = given.getOrDefault(SCALE, USB);
-        if (scale.equals(USB)) return Optional.of(DIALECT + " goes with " + SCALE + " and the path of a serial scale");
-        SerialDialect.Answer answer = dialect(given.get(DIALECT));
-        return answer instanceof SerialDialect.Answer.Wrong wrong
-                ? Optional.of(DIALECT + " " + given.get(DIALECT) + ": " + wrong.sentence())
+    /** What is wrong with the options given, in a sentence. */
+    static Optional<String> problem(ParsedOptions given) {
+        Optional<String> file = given.value(BarOption.DIALECT);
+        if (file.isEmpty()) return Optional.empty();
+        if (given.value(BarOption.SCALE, USB).equals(USB))
+            return Optional.of("--dialect goes with --scale and the path of a serial scale");
+        return dialect(file.get()) instanceof SerialDialect.Answer.Wrong wrong
+                ? Optional.of("--dialect " + file.get() + ": " + wrong.sentence())
                 : Optional.empty();
     }
 
-    /** The scale asked for; the problem was looked for before. */
-    static Optional<ScaleInput.Wanted> wanted(Map<String, String> given) {
-        String scale = given.get(SCALE);
-        if (scale == null) return Optional.empty();
-        Optional<Path> path = scale.equals(USB) ? Optional.empty() : Optional.of(Path.of(scale));
-        Optional<SerialDialect> dialect = Optional.ofNullable(given.get(DIALECT))
+    /** The scale asked for, when there is no {@link #problem}. */
+    static Optional<ScaleInput.Wanted> wanted(ParsedOptions given) {
+        Optional<String> scale = given.value(BarOption.SCALE);
+        if (scale.isEmpty()) return Optional.empty();
+        Optional<Path> path = scale.filter(name -> !name.equals(USB)).map(Path::of);
+        Optional<SerialDialect> dialect = given.value(BarOption.DIALECT)
                 .map(ScaleOptions::dialect)
                 .filter(SerialDialect.Answer.Understood.class::isInstance)
                 .map(answer -> ((SerialDialect.Answer.Understood) answer).dialect());

@@ -1,19 +1,17 @@
-package stirtide.bar.link;
+package stirtide.bar.client;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class EventStreamParserTest {
     private final List<String> heard = new ArrayList<>();
-    private final EventStreamParser events = new EventStreamParser(new EventStreamParser.Reader() {
+    private final EventStreamParser events = new EventStreamParser(new EventStreamParser.Listener() {
         @Override
         public void event(byte[] bytes, int length) {
             heard.add(new String(bytes, 0, length, StandardCharsets.UTF_8));
@@ -77,20 +75,5 @@ class EventStreamParserTest {
         }
         assertThat(heard).containsExactly(view);
         assertThat(events.lastId()).isEqualTo("7");
-    }
-
-    @Test
-    void tries_are_spaced_wider_and_wider_up_to_a_quarter_minute() {
-        var backoff = new Backoff(new Random(7), 1000);
-        List<Long> seconds = IntStream.range(0, 7)
-                .mapToObj(i -> backoff.next())
-                .map(Duration::toMillis)
-                .map(millis -> Math.round(millis / 1000.0))
-                .toList();
-        List<Integer> expected = List.of(1, 2, 4, 8, 15, 15, 15);
-        for (int i = 0; i < 7; i++)
-            assertThat(seconds.get(i)).isBetween((long) (expected.get(i) * 0.8), (long) (expected.get(i) * 1.2 + 1));
-        backoff.succeeded();
-        assertThat(backoff.next()).isLessThan(Duration.ofMillis(1201));
     }
 }

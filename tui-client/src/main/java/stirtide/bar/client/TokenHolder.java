@@ -1,4 +1,4 @@
-package stirtide.bar.link;
+package stirtide.bar.client;
 
 import java.io.IOException;
 import java.net.URI;
@@ -6,52 +6,52 @@ import java.net.http.HttpRequest;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
-/** Whose token requests carry: the terminal's own, or that of the person who signed on there. */
-final class TokenHolder {
+/** Holds the bearer token that requests carry: the terminal's own, or that of the person who signed on there. */
+public final class TokenHolder {
     private static final String AUTHORIZATION = "Authorization";
     private static final String BEARER = "Bearer ";
 
     private final Credentials credentials;
     private @Nullable String own;
     private @Nullable String ofPerson;
-    private Consumer<String> ended = why -> {};
+    private Consumer<String> whenRejected = why -> {};
 
     TokenHolder(Credentials credentials) {
         this.credentials = credentials;
     }
 
-    /** Whether the terminal brings a token of its own, without which nobody can sign on. */
-    boolean hasOwn() {
+    /** Whether the terminal has a token of its own, without which no person can sign on. */
+    public boolean hasOwn() {
         return credentials.tokenFile().isPresent();
     }
 
-    /** Carries a person's token from now on; {@code ended} gets a sentence when the service no longer takes it. */
-    synchronized void actFor(String token, Consumer<String> toldWhenEnded) {
+    /** Uses a person's token from now on; {@code rejected} gets a sentence when the service no longer accepts it. */
+    public synchronized void actFor(String token, Consumer<String> rejected) {
         ofPerson = token;
-        ended = toldWhenEnded;
+        whenRejected = rejected;
     }
 
-    /** Carries the terminal's own token again. */
-    synchronized void actForNobody() {
+    /** Uses the terminal's own token again. */
+    public synchronized void actAsTerminal() {
         ofPerson = null;
     }
 
-    /** A request as who works here. */
+    /** A request as the person who signed on, or as the terminal while nobody has. */
     HttpRequest.Builder request(URI uri) throws IOException {
-        return bearer(uri, carried());
+        return bearer(uri, currentToken());
     }
 
-    /** A request as the terminal, whoever works here. */
-    HttpRequest.Builder asTerminal(URI uri) throws IOException {
+    /** A request as the terminal, whoever has signed on. */
+    HttpRequest.Builder requestAsTerminal(URI uri) throws IOException {
         return bearer(uri, ownToken());
     }
 
-    /** The service did not know who sent a request: if that was the person who signed on, the sign-on is over. */
-    void unknown(HttpRequest request, String sentence) {
-        if (forgets(request)) ended.accept(sentence);
+    /** The service rejected the token of a request: if it was that of the person who signed on, the sign-on has ended. */
+    void rejected(HttpRequest request, String sentence) {
+        if (forgets(request)) whenRejected.accept(sentence);
     }
 
-    // True once a sign-on: several requests may be under way when the service forgets it.
+    // True once per sign-on: several requests may be under way when the service forgets it.
     private synchronized boolean forgets(HttpRequest request) {
         boolean person = ofPerson != null
                 && request.headers()
@@ -71,7 +71,7 @@ final class TokenHolder {
         return known;
     }
 
-    private synchronized String carried() throws IOException {
+    private synchronized String currentToken() throws IOException {
         return ofPerson == null ? ownToken() : ofPerson;
     }
 

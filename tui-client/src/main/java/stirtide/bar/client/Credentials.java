@@ -1,4 +1,4 @@
-package stirtide.bar.link;
+package stirtide.bar.client;
 
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,4 +1,4 @@
-package stirtide.bar.link;
+package stirtide.bar.client;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -40,8 +40,8 @@ class CredentialsTest {
 
     @Test
     void a_certificate_nobody_here_knows_is_told_with_what_mends_it() {
-        assertThat(DayClient.reason(new SSLHandshakeException("PKIX path building failed")))
+        assertThat(ServiceClient.reason(new SSLHandshakeException("PKIX path building failed")))
                 .contains("certificate is not known", "--trust FILE");
-        assertThat(DayClient.reason(new ConnectException("refused"))).isEqualTo("refused");
+        assertThat(ServiceClient.reason(new ConnectException("refused"))).isEqualTo("refused");
     }
 }
