@@ -1,5 +1,6 @@
 package stirtide.events.day;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Instant;
 import java.util.Optional;
 
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param tests when strand and patch test were done, empty when nothing is recorded
  * @param asLastTime whether the formula of the client's last visit is wanted again, empty for no
  */
+@RecordBuilder
 public record Booking(
         String bookingUid,
         String menuId,
@@ -61,52 +63,16 @@ public record Booking(
 
     /** The same booking at another start and chair. */
     public Booking at(Instant newStart, int newChair) {
-        return new Booking(
-                bookingUid,
-                menuId,
-                newChair,
-                newStart,
-                clientRef,
-                length,
-                density,
-                stylistId,
-                earlierMinutes,
-                laterMinutes,
-                tests,
-                asLastTime);
+        return BookingBuilder.builder(this).start(newStart).chair(newChair).build();
     }
 
     /** The same booking with other tests recorded. */
     public Booking with(ClientTests recorded) {
-        return new Booking(
-                bookingUid,
-                menuId,
-                chair,
-                start,
-                clientRef,
-                length,
-                density,
-                stylistId,
-                earlierMinutes,
-                laterMinutes,
-                Optional.of(recorded),
-                asLastTime);
+        return BookingBuilder.builder(this).tests(Optional.of(recorded)).build();
     }
 
     /** The same booking by the formula of the last visit, or by the menu. */
     public Booking repeating(boolean lastTime) {
-        return new Booking(
-                bookingUid,
-                menuId,
-                chair,
-                start,
-                clientRef,
-                length,
-                density,
-                stylistId,
-                earlierMinutes,
-                laterMinutes,
-                tests,
-                Optional.of(lastTime));
+        return BookingBuilder.builder(this).asLastTime(Optional.of(lastTime)).build();
     }
 }

@@ -1,6 +1,5 @@
 package stirtide.events.day;
 
-import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.time.Instant;
 import java.util.List;
@@ -19,49 +18,10 @@ import stirtide.events.setup.SwatchTest;
  * of the day is their replay. Who did it and when stands in the {@link StoredEvent} around it.
  *
  * <p>Services are numbered 1, 2, 3 in the order of booking. A bowl's id is its service's number and a letter:
- * {@code "7b"} is the second bowl of service 7.
+ * {@code "7b"} is the second bowl of service 7. The names of the events in JSON are listed in
+ * {@link stirtide.events.json.EventTypes}.
  */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "type")
-@JsonSubTypes({
-    @JsonSubTypes.Type(value = DayEvent.DayOpened.class, name = "DayOpened"),
-    @JsonSubTypes.Type(value = DayEvent.ServiceBooked.class, name = "ServiceBooked"),
-    @JsonSubTypes.Type(value = DayEvent.ServiceMoved.class, name = "ServiceMoved"),
-    @JsonSubTypes.Type(value = DayEvent.ServiceCancelled.class, name = "ServiceCancelled"),
-    @JsonSubTypes.Type(value = DayEvent.ServiceStarted.class, name = "ServiceStarted"),
-    @JsonSubTypes.Type(value = DayEvent.ZoneFinished.class, name = "ZoneFinished"),
-    @JsonSubTypes.Type(value = DayEvent.SectionRinsed.class, name = "SectionRinsed"),
-    @JsonSubTypes.Type(value = DayEvent.BowlBegun.class, name = "BowlBegun"),
-    @JsonSubTypes.Type(value = DayEvent.BowlWeighed.class, name = "BowlWeighed"),
-    @JsonSubTypes.Type(value = DayEvent.BowlHandedOver.class, name = "BowlHandedOver"),
-    @JsonSubTypes.Type(value = DayEvent.BowlFinished.class, name = "BowlFinished"),
-    @JsonSubTypes.Type(value = DayEvent.BowlBinned.class, name = "BowlBinned"),
-    @JsonSubTypes.Type(value = DayEvent.BatchBegun.class, name = "BatchBegun"),
-    @JsonSubTypes.Type(value = DayEvent.BatchWeighed.class, name = "BatchWeighed"),
-    @JsonSubTypes.Type(value = DayEvent.BatchDivided.class, name = "BatchDivided"),
-    @JsonSubTypes.Type(value = DayEvent.BatchBinned.class, name = "BatchBinned"),
-    @JsonSubTypes.Type(value = DayEvent.ShiftChanged.class, name = "ShiftChanged"),
-    @JsonSubTypes.Type(value = DayEvent.SetupChanged.class, name = "SetupChanged"),
-    @JsonSubTypes.Type(value = DayEvent.AllowancePinned.class, name = "AllowancePinned"),
-    @JsonSubTypes.Type(value = DayEvent.AllowanceReset.class, name = "AllowanceReset"),
-    @JsonSubTypes.Type(value = DayEvent.StockCounted.class, name = "StockCounted"),
-    @JsonSubTypes.Type(value = DayEvent.GoodsReceived.class, name = "GoodsReceived"),
-    @JsonSubTypes.Type(value = DayEvent.TestRecorded.class, name = "TestRecorded"),
-    @JsonSubTypes.Type(value = DayEvent.FormulaRepeated.class, name = "FormulaRepeated"),
-    @JsonSubTypes.Type(value = DayEvent.LevelsRecorded.class, name = "LevelsRecorded"),
-    @JsonSubTypes.Type(value = DayEvent.SwatchRecorded.class, name = "SwatchRecorded"),
-    @JsonSubTypes.Type(value = DayEvent.StripRecorded.class, name = "StripRecorded"),
-    @JsonSubTypes.Type(value = DayEvent.AllowanceFractionSet.class, name = "AllowanceFractionSet"),
-    @JsonSubTypes.Type(value = DayEvent.ActionTakenBack.class, name = "ActionTakenBack"),
-    @JsonSubTypes.Type(value = DayEvent.ClientErased.class, name = "ClientErased"),
-    @JsonSubTypes.Type(value = DayEvent.AlarmAcknowledged.class, name = "AlarmAcknowledged"),
-    @JsonSubTypes.Type(value = DayEvent.DayClosed.class, name = "DayClosed"),
-    @JsonSubTypes.Type(value = DayEvent.PlanDrawn.class, name = "PlanDrawn"),
-    @JsonSubTypes.Type(value = DayEvent.PlanKept.class, name = "PlanKept"),
-    @JsonSubTypes.Type(value = DayEvent.BowlDue.class, name = "BowlDue"),
-    @JsonSubTypes.Type(value = DayEvent.BowlLate.class, name = "BowlLate"),
-    @JsonSubTypes.Type(value = DayEvent.LifeEnding.class, name = "LifeEnding"),
-    @JsonSubTypes.Type(value = DayEvent.LifeEnded.class, name = "LifeEnded"),
-})
 public sealed interface DayEvent {
     /** The day was opened with the directions, people and menu in force. Always the first event. */
     record DayOpened(DaySetup setup) implements DayEvent {}

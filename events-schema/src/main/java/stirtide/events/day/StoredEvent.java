@@ -1,5 +1,6 @@
 package stirtide.events.day;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Instant;
 import java.util.Optional;
 
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param event what happened
  * @param actorRole role the actor had, empty when the service asked nobody who they were, or for its own events
  */
+@RecordBuilder
 public record StoredEvent(
         String eventId,
         String day,
@@ -35,6 +37,6 @@ public record StoredEvent(
 
     /** The same event by somebody with a role. */
     public StoredEvent by(Optional<String> role) {
-        return new StoredEvent(eventId, day, revision, time, actor, commandId, event, role);
+        return StoredEventBuilder.builder(this).actorRole(role).build();
     }
 }

@@ -17,13 +17,14 @@ import com.fasterxml.jackson.databind.cfg.CoercionAction;
 import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.jsontype.NamedType;
 import com.fasterxml.jackson.databind.type.LogicalType;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 
-/** The one way records of the contract become JSON and come back. */
+/** Writes records of the contract as JSON and reads them. */
 public final class ContractJson {
     private static final int MAX_NESTING = 64;
     private static final int MAX_STRING = 64 * 1024;
@@ -40,6 +41,9 @@ public final class ContractJson {
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                     .recyclerPool(freshBuffers())
                     .build())
+            .registerSubtypes(EventTypes.all().stream()
+                    .map(type -> new NamedType(type.record(), type.name()))
+                    .toArray(NamedType[]::new))
             .addModule(new Jdk8Module())
             .addModule(new JavaTimeModule())
             .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)

@@ -29,11 +29,6 @@ public final class EventTypes {
         public String dataSchema() {
             return "urn:stirtide:schema:events:" + name + ".v" + version;
         }
-
-        /** Where that schema lies among the resources of this module. */
-        public String schemaResource() {
-            return "/schema/events/" + name + ".v" + version + ".json";
-        }
     }
 
     private static final List<EventType> ALL = List.of(

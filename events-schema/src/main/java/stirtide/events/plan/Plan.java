@@ -3,6 +3,7 @@ package stirtide.events.plan;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import java.util.Optional;
  * @param batches pairs of these bowls that may be one mix, by start of mixing; no bowl is in two of them
  * @param roundsToCome of a first plan, drawn at once: rounds with which a better one is looked for; empty of any other
  */
+@RecordBuilder
 public record Plan(
         long basedOnRevision,
         Instant asOf,
@@ -75,42 +77,36 @@ public record Plan(
 
     /** The same plan with other pairs of its bowls as one mix. */
     public Plan withBatches(List<PlannedBatch> others) {
-        return with(rounds, totals, changes, others, roundsToCome);
+        return PlanBuilder.builder(this).batches(others).build();
     }
 
     /** The same plan with other changes told. */
     public Plan withChanges(List<String> others) {
-        return with(rounds, totals, others, batches, roundsToCome);
+        return PlanBuilder.builder(this).changes(others).build();
     }
 
     /** The same plan with other figures. */
     public Plan withTotals(PlanTotals others) {
-        return with(rounds, others, changes, batches, roundsToCome);
+        return PlanBuilder.builder(this).totals(others).build();
     }
 
     /** The same plan as a first one, after which a better one is looked for with so many rounds. */
     public Plan first(int more) {
-        return with(rounds, totals, changes, batches, Optional.of(more));
+        return PlanBuilder.builder(this).roundsToCome(Optional.of(more)).build();
     }
 
     /** This first plan after so many rounds in which no better one was found, with what they proved. */
     public Plan kept(int granted, Optional<Integer> waitBound, Optional<Integer> bowlBound, List<String> proof) {
-        return with(
-                granted,
-                totals.proven(waitBound, bowlBound, proof, totals.bowlReasons()),
-                changes,
-                batches,
-                Optional.empty());
+        return PlanBuilder.builder(this)
+                .rounds(granted)
+                .totals(totals.proven(waitBound, bowlBound, proof, totals.bowlReasons()))
+                .roundsToCome(Optional.empty())
+                .build();
     }
 
     /** Whether clients and the bar do the same by both plans, minute by minute and gram by gram. */
     public boolean sameWork(Plan other) {
         return bowls.equals(other.bowls) && services.equals(other.services) && batches.equals(other.batches);
-    }
-
-    private Plan with(
-            int granted, PlanTotals figures, List<String> told, List<PlannedBatch> pairs, Optional<Integer> more) {
-        return new Plan(basedOnRevision, asOf, granted, bowls, services, waits, notes, figures, told, pairs, more);
     }
 
     /** The batch a bowl is in, if it is in one. */

@@ -1,5 +1,6 @@
 package stirtide.events.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -12,6 +13,7 @@ import java.util.Optional;
  * @param shortMilligrams grams that are usually missing when a mix runs short, 1 or more
  * @param halfLifeDays days after which an earlier visit counts half, 0 for never
  */
+@RecordBuilder
 public record AllowancePolicy(
         Optional<Integer> fixedPermille,
         Optional<BigDecimal> waitingMinutePrice,

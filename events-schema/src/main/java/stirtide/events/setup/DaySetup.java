@@ -1,5 +1,6 @@
 package stirtide.events.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param history what earlier days teach about grams, empty when nothing is known of them
  * @param allowances how generous allowances are, empty for the usual
  */
+@RecordBuilder
 public record DaySetup(
         LocalDate date,
         Salon salon,
@@ -35,12 +37,12 @@ public record DaySetup(
 
     /** The same day with what earlier days teach. */
     public DaySetup with(UseHistory learned) {
-        return new DaySetup(date, salon, developers, directions, menu, Optional.of(learned), allowances);
+        return DaySetupBuilder.builder(this).history(Optional.of(learned)).build();
     }
 
     /** The same day with another policy of allowances. */
     public DaySetup with(AllowancePolicy policy) {
-        return new DaySetup(date, salon, developers, directions, menu, history, Optional.of(policy));
+        return DaySetupBuilder.builder(this).allowances(Optional.of(policy)).build();
     }
 
     /** What earlier days teach, nothing when they teach nothing. */

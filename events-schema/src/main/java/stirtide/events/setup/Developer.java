@@ -1,5 +1,6 @@
 package stirtide.events.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param packPrice price of one pack in the salon's currency
  * @param countedMilligrams what was counted on the shelf, empty when nobody counted
  */
+@RecordBuilder
 public record Developer(
         String developerId,
         String name,

@@ -1,5 +1,6 @@
 package stirtide.events.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import java.util.Optional;
  * @param patchTestHours hours before the service by which a patch test must be done, if demanded
  * @param cautions cautions of the leaflet, shown with the first bowl of the product
  */
+@RecordBuilder
 public record Directions(
         String lightenerId,
         String name,
@@ -42,20 +44,7 @@ public record Directions(
 
     /** The same directions permitting other techniques. */
     public Directions with(List<TechniqueRule> others) {
-        return new Directions(
-                lightenerId,
-                name,
-                form,
-                workingLifeMinutes,
-                mixMinutes,
-                waterPermitted,
-                others,
-                packMilligrams,
-                packPrice,
-                countedMilligrams,
-                strandTestHours,
-                patchTestHours,
-                cautions);
+        return DirectionsBuilder.builder(this).techniques(others).build();
     }
 
     /**

@@ -1,5 +1,6 @@
 package stirtide.events.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.SortedMap;
 
@@ -10,6 +11,7 @@ import java.util.SortedMap;
  * @param lengthPermille grams factor by hair length, in thousandths; 1000 leaves the base grams as they are
  * @param densityPermille grams factor by hair density, in thousandths
  */
+@RecordBuilder
 public record Menu(
         List<MenuEntry> entries,
         SortedMap<String, Integer> lengthPermille,

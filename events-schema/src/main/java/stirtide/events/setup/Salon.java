@@ -1,6 +1,7 @@
 package stirtide.events.setup;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param bowls bowl sizes the bar owns, at least one
  * @param oneMixTwoBowls whether two bowls of different clients may be one mix; empty, as before it was asked: no
  */
+@RecordBuilder
 public record Salon(
         String salonId,
         String name,
