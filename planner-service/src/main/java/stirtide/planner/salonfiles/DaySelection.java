@@ -24,7 +24,7 @@ final class DaySelection {
     }
 
     /** Reports why there is no date. */
-    public static void refuse(Optional<LocalDate> asked, ParsedBookings read, SourceFile source) {
+    static void refuse(Optional<LocalDate> asked, ParsedBookings read, SourceFile source) {
         SortedSet<LocalDate> dates = dates(read);
         if (dates.isEmpty()) {
             source.refuse("no booking that takes place" + on(asked), "at least one booking that is not cancelled");

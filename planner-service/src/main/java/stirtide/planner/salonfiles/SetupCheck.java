@@ -1,39 +1,39 @@
 package stirtide.planner.salonfiles;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.SortedMap;
 import stirtide.events.setup.DaySetup;
-import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
-import stirtide.planner.salonfiles.export.SetupFiles;
-import stirtide.planner.salonfiles.json.FileSchema;
-import stirtide.planner.salonfiles.json.LocatedJson;
-import stirtide.planner.salonfiles.json.LocatedJsonParser;
-import stirtide.planner.salonfiles.json.MenuCheck;
-import stirtide.planner.salonfiles.json.MenuReader;
-import stirtide.planner.salonfiles.json.ProductReader;
-import stirtide.planner.salonfiles.json.SalonReader;
+import stirtide.planner.salonfiles.json.FieldPath;
+import stirtide.planner.salonfiles.json.MenuFile;
+import stirtide.planner.salonfiles.json.SalonFile;
+import stirtide.planner.salonfiles.rules.FieldRanges;
+import stirtide.planner.salonfiles.rules.MenuDirectionsRules;
+import stirtide.planner.salonfiles.rules.MenuRules;
+import stirtide.planner.salonfiles.rules.PriceRules;
+import stirtide.planner.salonfiles.rules.ProductRules;
+import stirtide.planner.salonfiles.rules.SalonRules;
 import stirtide.planner.salonfiles.source.FileProblem;
-import stirtide.planner.salonfiles.source.ProblemCollector;
-import stirtide.planner.salonfiles.source.SourceFile;
 
-/** Holds a setup that was changed at a terminal against the rules of the files, by the code that reads the files. */
+/** Checks a setup that was changed at a terminal against the rules of the files. */
 public final class SetupCheck {
     private static final int MOST_TOLD = 3;
 
-    private SetupCheck() {}
+    private final DaySetup setup;
+    private final List<FileProblem> problems = new ArrayList<>();
+
+    private SetupCheck(DaySetup setup) {
+        this.setup = setup;
+    }
 
     /**
      * What a change brings that the files would not accept; what was wrong before does not count again.
      *
      * @param before what is in force
      * @param after what would be in force
-     * @return a sentence with the places, the values and what would be accepted; empty when nothing new is wrong
+     * @return a sentence with the fields, the values and what would be accepted; empty when nothing new is wrong
      */
     public static Optional<String> objection(DaySetup before, DaySetup after) {
         List<String> news = new ArrayList<>(lines(after));
@@ -46,16 +46,54 @@ public final class SetupCheck {
     }
 
     private static List<String> lines(DaySetup setup) {
-        ProblemCollector problems = new ProblemCollector();
-        read(setup, problems);
-        if (problems.none()) return List.of();
-        return problems.refusal().problems().stream().map(SetupCheck::line).toList();
+        return problems(setup).stream().map(SetupCheck::line).toList();
     }
 
-    /** Without line and column, which a person at a terminal has never seen. */
+    /** Everything in a setup that the files would not accept, in the order of the files; places are JSON pointers. */
+    static List<FileProblem> problems(DaySetup setup) {
+        SetupCheck check = new SetupCheck(setup);
+        check.salon();
+        check.products();
+        return check.problems.stream().distinct().toList();
+    }
+
+    private FieldPath file(String name) {
+        return new FieldPath(
+                name,
+                "",
+                (path, value, accepted) -> problems.add(new FileProblem(path.file(), path.pointer(), value, accepted)));
+    }
+
+    private void salon() {
+        SalonFile salon = SalonFile.of(setup);
+        FieldPath at = file("salon.json");
+        if (FieldRanges.fit(salon, at)) SalonRules.check(salon, at);
+    }
+
+    private void products() {
+        ProductRules rules = new ProductRules(PriceRules.in(setup.salon().currency()));
+        FieldPath shelf = file("developers.json");
+        if (FieldRanges.fit(setup.developers(), shelf)) rules.check(setup.developers(), shelf);
+        List<Directions> readable = new ArrayList<>();
+        for (Directions each : setup.directions()) {
+            FieldPath at = file("directions/" + each.lightenerId() + ".json");
+            if (!FieldRanges.fit(each, at)) continue;
+            rules.check(each, setup.salon().handOverMinutes(), at);
+            readable.add(each);
+        }
+        menu(new MenuDirectionsRules(readable, setup.developers()));
+    }
+
+    private void menu(MenuDirectionsRules directions) {
+        MenuFile menu = MenuFile.of(setup.menu());
+        FieldPath at = file("menu.json");
+        if (!FieldRanges.fit(menu, at)) return;
+        MenuRules.check(menu, at);
+        directions.check(menu, at);
+    }
+
     private static String line(FileProblem problem) {
-        String pointer = problem.place().replaceFirst(" ?line .*", "");
-        String last = pointer.substring(pointer.lastIndexOf('/') + 1);
+        String last = problem.place().substring(problem.place().lastIndexOf('/') + 1);
         String field = last.isEmpty() || last.chars().allMatch(Character::isDigit) ? problem.file() : last;
         return words(field) + ": " + problem.value() + " is not accepted; accepted: " + problem.accepted() + ".";
     }
@@ -63,44 +101,5 @@ public final class SetupCheck {
     /** The name of a field as a person at a terminal would say it. */
     private static String words(String field) {
         return field.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
-    }
-
-    private static void read(DaySetup setup, ProblemCollector problems) {
-        SortedMap<String, ObjectNode> documents = SetupFiles.documents(setup);
-        Optional<SalonReader> salon = Optional.empty();
-        Optional<LocatedJson> salonJson = fitting(documents, "salon.json", FileSchema.SALON, problems, 0);
-        if (salonJson.isPresent()) salon = Optional.of(new SalonReader(salonJson.get()));
-        ProductReader products = new ProductReader(salon.flatMap(SalonReader::currency));
-        List<Developer> developers = fitting(documents, "developers.json", FileSchema.DEVELOPERS, problems, 1)
-                .map(products::developers)
-                .orElse(setup.developers());
-        List<Directions> directions = new ArrayList<>();
-        int handOver = setup.salon().handOverMinutes();
-        for (String name : documents.keySet())
-            if (name.startsWith("directions/"))
-                fitting(documents, name, FileSchema.DIRECTIONS, problems, 2)
-                        .map(json -> products.directions(json, handOver))
-                        .ifPresent(directions::add);
-        fitting(documents, "menu.json", FileSchema.MENU, problems, 3)
-                .map(MenuReader::new)
-                // Without an entry there is nothing to hold against the leaflets yet.
-                .filter(menu -> !setup.menu().entries().isEmpty())
-                .ifPresent(menu -> new MenuCheck(directions, developers).check(menu));
-    }
-
-    /** A document that fits its schema. Lists a salon has not begun yet are stood in for, so that the rest can be read. */
-    private static Optional<LocatedJson> fitting(
-            SortedMap<String, ObjectNode> documents,
-            String name,
-            FileSchema schema,
-            ProblemCollector problems,
-            int rank) {
-        ObjectNode document = documents.get(name);
-        if (document == null) return Optional.empty();
-        for (String list : List.of("people", "scales", "bowls", "developers", "entries"))
-            if (document.get(list) instanceof ArrayNode none && none.isEmpty())
-                document.set(list, SetupPlaceholders.of(list));
-        return LocatedJsonParser.parse(document.toPrettyString(), new SourceFile(name, rank, problems))
-                .filter(schema::fits);
     }
 }

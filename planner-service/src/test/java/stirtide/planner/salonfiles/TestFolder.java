@@ -25,8 +25,17 @@ final class TestFolder {
     private final Path path;
 
     TestFolder(Path path) {
+        this(path, NAMES);
+    }
+
+    private TestFolder(Path path, List<String> names) {
         this.path = path;
-        NAMES.forEach(name -> write(name, resource("good/" + name)));
+        names.forEach(name -> write(name, resource("good/" + name)));
+    }
+
+    /** A folder without files. */
+    static TestFolder empty(Path path) {
+        return new TestFolder(path, List.of());
     }
 
     /** Replaces the only occurrence of a text in a file. */

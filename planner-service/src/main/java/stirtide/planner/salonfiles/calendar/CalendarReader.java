@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import stirtide.planner.salonfiles.json.MenuReader;
+import stirtide.planner.salonfiles.json.MenuFile;
 import stirtide.planner.salonfiles.source.BookingCandidate;
 import stirtide.planner.salonfiles.source.ParsedBookings;
 import stirtide.planner.salonfiles.source.SourceFile;
@@ -44,11 +44,7 @@ public final class CalendarReader {
 
     /** All bookings of the calendar, or empty after its problems were reported. */
     public static Optional<ParsedBookings> read(
-            String text,
-            SourceFile source,
-            Optional<ZoneId> zone,
-            Optional<MenuReader> menu,
-            Optional<LocalDate> asked) {
+            String text, SourceFile source, Optional<ZoneId> zone, Optional<MenuFile> menu, Optional<LocalDate> asked) {
         Optional<List<ContentLines.Event>> lines = ContentLines.read(text, source);
         Optional<List<ICalendar>> calendars = lines.flatMap(known -> parse(text, source));
         if (calendars.isEmpty()) return Optional.empty();
@@ -72,7 +68,7 @@ public final class CalendarReader {
         return Optional.of(new ParsedBookings(candidates, others));
     }
 
-    private static boolean isOther(VEvent event, Set<String> otherCategories) {
+    private static boolean isOther(VEvent event, List<String> otherCategories) {
         List<String> categories = EventFields.categories(event);
         return !categories.isEmpty() && otherCategories.containsAll(categories);
     }

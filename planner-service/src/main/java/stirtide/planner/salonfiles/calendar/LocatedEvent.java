@@ -14,16 +14,16 @@ import stirtide.planner.salonfiles.source.SourceFile;
 record LocatedEvent(SourceFile source, VEvent event, ContentLines.Event lines) implements BookingLocation {
     @Override
     public void refuse(Part part, String value, String accepted) {
-        refuse(part.property, value, accepted);
+        refuse(part.property(), value, accepted);
     }
 
     /** Refuses a property of the event. */
-    public void refuse(String property, String value, String accepted) {
+    void refuse(String property, String value, String accepted) {
         refuse(lines.lineOf(property), property, value, accepted);
     }
 
     /** Refuses a property on a line of the event. */
-    public void refuse(int line, String property, String value, String accepted) {
+    void refuse(int line, String property, String value, String accepted) {
         source.refuse(line, 0, "line " + line + " " + property, value, accepted);
     }
 

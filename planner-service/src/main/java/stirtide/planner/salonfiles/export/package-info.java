@@ -1,3 +1,6 @@
+/**
+ * Writes a setup as the files it could have been read from.
+ */
 @NullMarked
 package stirtide.planner.salonfiles.export;
 

@@ -46,7 +46,7 @@ public final class FileSchema {
     }
 
     /** Whether the document fits; if not, every misfit was reported, at most one a place. */
-    public boolean fits(LocatedJson json) {
+    boolean fits(LocatedJson json) {
         Set<ValidationMessage> messages = schema.validate(json.root());
         Set<String> reported = new HashSet<>();
         for (ValidationMessage message : messages) {
@@ -58,7 +58,7 @@ public final class FileSchema {
 
     private static String place(ValidationMessage message) {
         String instance = message.getInstanceLocation().toString();
-        return names(message) ? instance + LocatedJson.step(message.getProperty()) : instance;
+        return names(message) ? instance + FieldPath.step(message.getProperty()) : instance;
     }
 
     /** Whether the message is about a key of the object it points to. */
@@ -74,7 +74,12 @@ public final class FileSchema {
         if (names(message)) return "\"" + message.getProperty() + "\"";
         String pointer = message.getInstanceLocation().toString();
         JsonNode node = json.root().at(pointer);
-        return node.isContainerNode() ? described(node) : new LocatedValue(json, pointer, node).shown();
+        return node.isContainerNode() ? described(node) : shown(node);
+    }
+
+    /** A value as written in the file. */
+    private static String shown(JsonNode node) {
+        return node.isNumber() ? node.decimalValue().toPlainString() : node.toString();
     }
 
     private static String described(JsonNode node) {

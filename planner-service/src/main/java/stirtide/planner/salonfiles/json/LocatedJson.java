@@ -12,17 +12,17 @@ import stirtide.planner.salonfiles.source.TextFileReader;
  * @param root the document
  * @param places line and column by JSON pointer
  */
-public record LocatedJson(SourceFile source, JsonNode root, Map<String, Place> places) {
+record LocatedJson(SourceFile source, JsonNode root, Map<String, Place> places) {
     /** Line and column, both from 1. */
     record Place(int line, int column) {}
 
-    /** The whole document as an item. */
-    LocatedValue top() {
-        return new LocatedValue(this, "", root);
+    /** The place of the whole document; what is refused inside it is reported with line and column. */
+    FieldPath top() {
+        return new FieldPath(source.name(), "", (path, value, accepted) -> refuse(path.pointer(), value, accepted));
     }
 
     /** Refuses the value at a pointer, or where it should stand. */
-    public void refuse(String pointer, String value, String accepted) {
+    void refuse(String pointer, String value, String accepted) {
         Place place = nearest(pointer);
         String where = (pointer.isEmpty() ? "/" : pointer) + " " + TextFileReader.at(place.line(), place.column());
         source.refuse(place.line(), place.column(), where, value, accepted);
@@ -32,10 +32,5 @@ public record LocatedJson(SourceFile source, JsonNode root, Map<String, Place> p
         String at = pointer;
         while (!places.containsKey(at) && !at.isEmpty()) at = at.substring(0, at.lastIndexOf('/'));
         return places.getOrDefault(at, new Place(1, 1));
-    }
-
-    /** A key as a step of a JSON pointer (RFC 6901). */
-    static String step(String key) {
-        return "/" + key.replace("~", "~0").replace("/", "~1");
     }
 }

@@ -22,7 +22,7 @@ import stirtide.planner.salonfiles.source.SourceFile;
 import stirtide.planner.salonfiles.source.TextFileReader;
 
 /** Parses JSON (RFC 8259) strictly and keeps the place of every value. */
-public final class LocatedJsonParser {
+final class LocatedJsonParser {
     private static final int MAX_NESTING = 16;
     private static final int MAX_STRING = 4096;
     private static final int MAX_NUMBER = 20;
@@ -48,7 +48,7 @@ public final class LocatedJsonParser {
     }
 
     /** The document, or empty after its problems were reported. */
-    public static Optional<LocatedJson> parse(String text, SourceFile source) {
+    static Optional<LocatedJson> parse(String text, SourceFile source) {
         try (JsonParser parser = PARSERS.createParser(text)) {
             try {
                 return new LocatedJsonParser(source, parser).document();
@@ -85,7 +85,7 @@ public final class LocatedJsonParser {
         ObjectNode node = NODES.objectNode();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = clean(pointer, parser.currentName());
-            String inside = pointer + LocatedJson.step(key);
+            String inside = pointer + FieldPath.step(key);
             if (node.has(key)) refuseHere(inside, "\"" + key + "\" a second time", "each key once");
             parser.nextToken();
             node.set(key, value(inside));

@@ -10,8 +10,8 @@ import stirtide.events.day.Booking;
  *
  * @param date date in the salon's zone
  * @param cancelled whether it was cancelled
- * @param spot where it stands
+ * @param location where it stands
  * @param booking the booking itself; asked for only when its date is the day, and empty after its problems were reported
  */
 public record BookingCandidate(
-        LocalDate date, boolean cancelled, BookingLocation spot, Supplier<Optional<Booking>> booking) {}
+        LocalDate date, boolean cancelled, BookingLocation location, Supplier<Optional<Booking>> booking) {}

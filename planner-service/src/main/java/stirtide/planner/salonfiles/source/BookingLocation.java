@@ -18,17 +18,27 @@ public interface BookingLocation {
         PATCH_TEST("patchTest", "DESCRIPTION"),
         FORMULA("asLastTime", "DESCRIPTION");
 
-        public final String jsonKey;
-        public final String property;
+        private final String jsonKey;
+        private final String property;
 
         Part(String jsonKey, String property) {
             this.jsonKey = jsonKey;
             this.property = property;
         }
+
+        /** Key of the part in {@code bookings.json}. */
+        public String jsonKey() {
+            return jsonKey;
+        }
+
+        /** Property of a calendar event that holds the part. */
+        public String property() {
+            return property;
+        }
     }
 
     /** Refuses a part of the booking. */
-    public void refuse(Part part, String value, String accepted);
+    void refuse(Part part, String value, String accepted);
 
     /** File and line or pointer, for a problem that names two places. */
     String where();

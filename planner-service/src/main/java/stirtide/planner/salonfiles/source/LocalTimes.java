@@ -19,7 +19,7 @@ public final class LocalTimes {
 
         /** No instant, or two. */
         record Unclear(LocalDateTime local, ZoneOffsetTransition change) implements Meaning {
-            boolean skipped() {
+            private boolean skipped() {
                 return change.isGap();
             }
 
@@ -56,6 +56,7 @@ public final class LocalTimes {
 
     private LocalTimes() {}
 
+    /** What a local time means by the rules of a zone. */
     public static Meaning meaning(LocalDateTime local, ZoneRules rules) {
         List<ZoneOffset> offsets = rules.getValidOffsets(local);
         if (offsets.size() == 1) return new Meaning.One(local.toInstant(offsets.get(0)));

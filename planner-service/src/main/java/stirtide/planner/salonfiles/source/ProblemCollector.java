@@ -3,7 +3,6 @@ package stirtide.planner.salonfiles.source;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import stirtide.planner.salonfiles.FolderResult;
 
 /** Collects the problems of a folder and puts them in the order of files and lines. */
 public final class ProblemCollector {
@@ -12,21 +11,23 @@ public final class ProblemCollector {
     private final List<Found> found = new ArrayList<>();
 
     /** Adds a problem; rank is the place of its file in the order of reading. */
-    void add(int rank, int line, int column, FileProblem problem) {
+    public void add(int rank, int line, int column, FileProblem problem) {
         found.add(new Found(rank, line, column, problem));
     }
 
+    /** Whether nothing was reported. */
     public boolean none() {
         return found.isEmpty();
     }
 
+    /** How many problems were reported. */
     public int count() {
         return found.size();
     }
 
-    /** The refusal; only to be asked for when there is a problem. */
-    public FolderResult.Rejected refusal() {
-        List<FileProblem> sorted = found.stream()
+    /** All problems, each once, in the order of files and lines. */
+    public List<FileProblem> inOrder() {
+        return found.stream()
                 .sorted(Comparator.comparingInt(Found::rank)
                         .thenComparingInt(Found::line)
                         .thenComparingInt(Found::column)
@@ -34,7 +35,5 @@ public final class ProblemCollector {
                 .map(Found::problem)
                 .distinct()
                 .toList();
-        int shown = Math.min(sorted.size(), FolderResult.Rejected.MOST_SHOWN);
-        return new FolderResult.Rejected(sorted.subList(0, shown), sorted.size() - shown);
     }
 }

@@ -16,6 +16,7 @@ public final class SourceFile {
         this.problems = problems;
     }
 
+    /** File name relative to the folder. */
     public String name() {
         return name;
     }

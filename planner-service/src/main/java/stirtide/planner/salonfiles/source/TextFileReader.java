@@ -13,7 +13,7 @@ import java.util.Optional;
 /** Reads a file as UTF-8 text, within bounds. */
 public final class TextFileReader {
     /** Largest file that is read, in bytes. */
-    static final int LARGEST_BYTES = 1024 * 1024;
+    private static final int LARGEST_BYTES = 1024 * 1024;
 
     private static final String SAVE_AS = "a text file in UTF-8";
 
