@@ -48,8 +48,8 @@ prepare() {
     [ -f "$archive" ] && [ "$archive" -nt "$built" ] && [ "$(cat "$archive.for" 2>/dev/null)" = "$(made_for)" ] && return
     say "stirtide: preparing quick starts, once ..."
     rm -f "$archive" "$archive".*
-    # One command from a listener's point of view starts everything a demo starts, but the terminal.
-    if java "-XX:ArchiveClassesAtExit=$archive.$$" "${java_options[@]:1}" stirtide.demo.DemoMain latency --count 1 \
+    # Starts everything a demo starts, except the terminal.
+    if java "-XX:ArchiveClassesAtExit=$archive.$$" "${java_options[@]:1}" stirtide.demo.DemoMain run --start-and-stop \
         >/dev/null 2>&1; then
         mv "$archive.$$" "$archive" && made_for >"$archive.for"
     fi

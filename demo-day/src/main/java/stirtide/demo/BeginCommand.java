@@ -1,89 +1,92 @@
 package stirtide.demo;
 
+import java.io.IOException;
 import java.net.URI;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import stirtide.demo.exit.CommandFailure;
-import stirtide.demo.link.SalonLink;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stirtide.demo.link.ServiceClient;
+import stirtide.planner.cli.CommandException;
 import stirtide.demo.live.StartProgress;
-import stirtide.events.view.DayView;
+import stirtide.demo.live.TerminalLauncher;
+import stirtide.events.view.DayView.PersonCard;
 import stirtide.planner.service.PlannerService;
 import stirtide.planner.service.Settings;
 import stirtide.planner.cli.CommandException;
 
-/** {@code begin FOLDER [-- TERMINAL OPTIONS]}: service and terminal for a salon of one's own, from an empty folder on. */
-public final class BeginCommand {
-    /** One line of usage. */
-    public static final String USAGE = "usage: demo-day/begin FOLDER [-- TERMINAL OPTIONS]";
+/** {@code demo-day/begin}: service and terminal for a salon of one's own, from an empty folder on. */
+@Command(
+        name = "demo-day/begin",
+        synopsisHeading = "usage: ",
+        customSynopsis = "demo-day/begin FOLDER [-- TERMINAL OPTIONS]",
+        description = {
+            "%nStarts the service with its log in FOLDER/log, on the real clock, and opens the terminal. With an empty"
+                    + " folder the terminal asks for the salon and leads through its setup; later it opens the newest"
+                    + " day of the log. e in the setup writes the salon's files into FOLDER.%n",
+        },
+        footer = {
+            "  -- OPTIONS     options of the terminal; see docs/terminal.md",
+            "",
+            "Exit codes: those of the terminal, and 64 wrong usage, 69 something needed cannot be had.",
+        })
+final class BeginCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FOLDER", description = "folder of the salon, made when it is not there")
+    private Path folder = Path.of("");
 
-    /** What the command is for. */
-    public static final String HELP = USAGE + """
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "print this help")
+    private boolean help;
 
+    private final List<String> terminalOptions;
 
-            Starts the service with its log in FOLDER/log, on the real clock, and opens the terminal.
-            With an empty folder the terminal asks for the salon and leads through its setup; later it
-            opens the newest day of the log. e in the setup writes the salon's files into FOLDER.
-
-            Exit codes: those of the terminal, and 64 wrong usage, 69 something needed cannot be had.
-            """;
-
-    private BeginCommand() {}
-
-    /**
-     * Runs until the terminal is left; gives the exit code.
-     *
-     * @throws CommandFailure when the arguments are not as {@link #USAGE} says or the service cannot start
-     */
-    public static int run(List<String> arguments) {
-        int options = arguments.indexOf("--");
-        List<String> own = options < 0 ? arguments : arguments.subList(0, options);
-        if (own.size() != 1) throw new CommandFailure(CommandFailure.USAGE, USAGE);
-        Path folder = folder(own.get(0));
-        if (System.console() == null)
-            throw new CommandFailure(CommandFailure.UNAVAILABLE, "demo-day/begin needs a terminal");
-        StartProgress steps = new StartProgress(System.err, 1);
-        steps.next("starting the service on " + folder.resolve("log"));
-        PlannerService service = start(folder);
-        // Leaving by a signal ends the process from within the terminal: only a hook sees both ways out.
-        Runtime.getRuntime().addShutdownHook(new Thread(service::close, "close-service"));
-        URI address = URI.create("http://127.0.0.1:" + service.port() + "/");
-        List<String> words = new ArrayList<>(List.of("--server", "http://127.0.0.1:" + service.port()));
-        words.addAll(List.of("--state", folder.resolve("terminal").toString(), "--reports", folder.toString()));
-        List<String> days = new SalonLink(address, "").days();
-        if (days.isEmpty()) words.add("--begin");
-        else words.addAll(newest(address, days.get(days.size() - 1)));
-        if (options >= 0) words.addAll(arguments.subList(options + 1, arguments.size()));
-        steps.done();
-        return stirtide.bar.BarMain.run(words);
+    /** @param terminalOptions the arguments after {@code --} */
+    BeginCommand(List<String> terminalOptions) {
+        this.terminalOptions = List.copyOf(terminalOptions);
     }
 
-    private static PlannerService start(Path folder) {
+    /** Runs until the terminal is left; returns its exit code. */
+    @Override
+    public Integer call() throws IOException, InterruptedException {
+        if (System.console() == null)
+            throw new CommandException(CommandException.UNAVAILABLE, "demo-day/begin needs a terminal");
+        StartProgress progress = new StartProgress(System.err, 1);
+        progress.next("starting the service on " + folder.resolve("log"));
+        PlannerService service = start();
+        // A signal ends the process from within the terminal; a hook runs in both cases.
+        Runtime.getRuntime().addShutdownHook(new Thread(service::close, "close-service"));
+        List<String> options = new ArrayList<>(List.of(
+                "--state", folder.resolve("terminal").toString(), "--reports", folder.toString()));
+        options.addAll(newestDay(new ServiceClient(URI.create("http://127.0.0.1:" + service.port()))));
+        options.addAll(terminalOptions);
+        progress.done();
+        return TerminalLauncher.open(service.port(), options);
+    }
+
+    private PlannerService start() {
         try {
             return PlannerService.start(Settings.inProcess(folder.resolve("log")));
         } catch (CommandException failure) {
-            throw new CommandFailure(CommandFailure.UNAVAILABLE, String.valueOf(failure.getMessage()));
+            throw new CommandException(CommandException.UNAVAILABLE, String.valueOf(failure.getMessage()));
         }
     }
 
-    /** The day, with whoever may change its setup at the terminal. */
-    private static List<String> newest(URI address, String day) {
-        List<DayView.PersonCard> people = new SalonLink(address, day).view().people();
-        String person = people.stream()
+    /** Options for the newest day, with a person who may change its setup at the terminal; else for the first steps. */
+    private static List<String> newestDay(ServiceClient service) throws IOException, InterruptedException {
+        List<String> days = service.days();
+        if (days.isEmpty()) return List.of("--begin");
+        String day = days.get(days.size() - 1);
+        List<PersonCard> people = service.day(day).view().people();
+        return people.stream()
                 .filter(one -> List.of("MANAGER", "COLORIST").contains(one.role()))
                 .findFirst()
                 .or(() -> people.stream().findFirst())
-                .map(DayView.PersonCard::personId)
-                .orElse("");
-        return person.isEmpty() ? List.of("--day", day) : List.of("--day", day, "--person", person);
-    }
-
-    private static Path folder(String text) {
-        try {
-            return Path.of(text);
-        } catch (InvalidPathException notAPath) {
-            throw new CommandFailure(CommandFailure.USAGE, "\"" + text + "\" is not a folder name\n" + USAGE);
-        }
+                .map(person -> List.of("--day", day, "--person", person.personId()))
+                .orElse(List.of("--day", day));
     }
 }

@@ -1,91 +1,114 @@
 package stirtide.demo;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import java.nio.file.InvalidPathException;
+import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.List;
 import java.util.Optional;
-import stirtide.demo.exit.CommandFailure;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import stirtide.demo.folder.FolderPlanner;
 import stirtide.demo.folder.MovesPage;
 import stirtide.demo.folder.VisitsPage;
 import stirtide.demo.print.PrepSheet;
 import stirtide.demo.print.PrepSheetDay;
 import stirtide.events.json.ContractJson;
+import stirtide.planner.cli.CommandLines;
 import stirtide.planner.salonfiles.FolderResult;
 
-/**
- * {@code plan FOLDER [--date D] [--json | --moves | --visits CLIENT]}.
- *
- * @param folder folder with the salon's files
- * @param date the day to plan, if named
- * @param json whether the plan is printed as JSON in place of the prep sheet
- * @param moves whether the effect of moving services is printed in place of the prep sheet
- * @param visitsOf client whose earlier visits are printed in place of the prep sheet, if any
- */
-public record PlanCommand(
-        Path folder, Optional<LocalDate> date, boolean json, boolean moves, Optional<String> visitsOf) {
-    /** One line of usage. */
-    public static final String USAGE =
-            "usage: demo-day/plan FOLDER [--date YYYY-MM-DD] [--json | --moves | --visits CLIENT]";
+/** {@code demo-day/plan}: plans the day of a folder and prints one page. */
+@Command(
+        name = "demo-day/plan",
+        synopsisHeading = "usage: ",
+        sortOptions = false,
+        description = {
+            "%nPlans the day whose files lie in FOLDER and prints the prep sheet.%n",
+        },
+        footer = {
+            "",
+            "Exit codes: 0 planned, 64 wrong usage, 65 a file is not accepted (the problems are listed on standard"
+                    + " error, each with its place and what would be accepted).",
+        })
+final class PlanCommand implements Callable<Integer> {
+    @Parameters(
+            paramLabel = "FOLDER",
+            description = "salon.json, developers.json, directions/*.json, menu.json, and bookings.ics or"
+                    + " bookings.json; see docs/files.md")
+    private Path folder = Path.of("");
 
-    /** What the command is for, with its options. */
-    public static final String HELP = USAGE + """
+    @Option(
+            names = "--date",
+            paramLabel = "YYYY-MM-DD",
+            converter = IsoDate.class,
+            description = "the day to plan, where the bookings span several")
+    private Optional<LocalDate> date = Optional.empty();
 
+    @ArgGroup
+    private Page page = new Page();
 
-            Plans the day whose files lie in FOLDER and prints the prep sheet.
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "print this help")
+    private boolean help;
 
-              FOLDER             salon.json, developers.json, directions/*.json, menu.json, and
-                                 bookings.ics or bookings.json; see docs/files.md
-              --date YYYY-MM-DD  the day to plan, where the bookings span several
-              --json             print the plan as JSON in place of the prep sheet
-              --moves            print what moving services within their own tolerance would do,
-                                 best first, in place of the prep sheet
-              --visits CLIENT    print what was mixed for the client before, the last two visits
-                                 side by side, in place of the prep sheet
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
 
-            Exit codes: 0 planned, 64 wrong usage, 65 a file is not accepted (the problems are
-            listed on standard error, each with its place and what would be accepted).
-            """;
+    private final PrintStream out;
 
-    /**
-     * Reads the arguments.
-     *
-     * @throws CommandFailure with {@link CommandFailure#USAGE} when they are not as {@link #USAGE} says
-     */
-    public static PlanCommand of(List<String> arguments) {
-        Deque<String> left = new ArrayDeque<>(arguments);
-        Optional<Path> folder = Optional.empty();
-        Optional<LocalDate> date = Optional.empty();
-        boolean json = false;
-        boolean moves = false;
-        Optional<String> visitsOf = Optional.empty();
-        while (!left.isEmpty()) {
-            String argument = left.pop();
-            if (argument.equals("--json")) json = true;
-            else if (argument.equals("--moves")) moves = true;
-            else if (argument.equals("--visits")) visitsOf = Optional.of(client(left.isEmpty() ? "" : left.pop()));
-            else if (argument.equals("--date")) date = Optional.of(date(left.isEmpty() ? "" : left.pop()));
-            else if (argument.startsWith("-")) throw usage("\"" + argument + "\" is not an option");
-            else if (folder.isPresent()) throw usage("one folder only, \"" + argument + "\" is too much");
-            else folder = Optional.of(path(argument));
-        }
-        if ((json ? 1 : 0) + (moves ? 1 : 0) + (visitsOf.isPresent() ? 1 : 0) > 1)
-            throw usage("--json, --moves and --visits exclude each other");
-        return new PlanCommand(folder.orElseThrow(() -> usage("a folder is needed")), date, json, moves, visitsOf);
+    /** What is printed in place of the prep sheet. */
+    static final class Page {
+        @Option(names = "--json", description = "print the plan as JSON in place of the prep sheet")
+        private boolean json;
+
+        @Option(
+                names = "--moves",
+                description = "print what moving services within their own tolerance would do, best first, in place"
+                        + " of the prep sheet")
+        private boolean moves;
+
+        @Option(
+                names = "--visits",
+                paramLabel = "CLIENT",
+                description = "print what was mixed for the client before, the last two visits side by side, in place"
+                        + " of the prep sheet")
+        private Optional<String> visitsOf = Optional.empty();
     }
 
-    /** The text for standard output. */
-    public String run() {
-        FolderResult.Read read = FolderPlanner.read(folder, date);
-        if (moves) return MovesPage.of(read);
-        if (visitsOf.isPresent()) return VisitsPage.of(read, visitsOf.get());
-        PrepSheetDay day = FolderPlanner.plan(read);
-        return json ? json(day) : PrepSheet.of(day, read.notes());
+    static final class IsoDate implements ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String text) throws Exception {
+            return CommandLines.accepting("a date such as 2027-06-11", LocalDate::parse)
+                    .convert(text);
+        }
+    }
+
+    /** Prints on {@code out}. */
+    PlanCommand(PrintStream out) {
+        this.out = out;
+    }
+
+    @Override
+    public Integer call() {
+        if (page.visitsOf.filter(String::isBlank).isPresent())
+            throw new ParameterException(spec.commandLine(), "--visits needs the client as booked, such as K.O.");
+        out.print(text(FolderPlanner.read(folder, date)));
+        return 0;
+    }
+
+    private String text(FolderResult.Read salon) {
+        if (page.moves) return MovesPage.of(salon);
+        if (page.visitsOf.isPresent()) return VisitsPage.of(salon, page.visitsOf.get());
+        PrepSheetDay day = FolderPlanner.plan(salon);
+        return page.json ? json(day) : PrepSheet.of(day, salon.notes());
     }
 
     private static String json(PrepSheetDay day) {
@@ -94,31 +117,5 @@ public record PlanCommand(
         } catch (JsonProcessingException notOfTheContract) {
             throw new IllegalStateException("a plan is always JSON", notOfTheContract);
         }
-    }
-
-    private static String client(String reference) {
-        if (reference.isBlank() || reference.startsWith("-"))
-            throw usage("--visits needs the client as booked, such as K.O.");
-        return reference;
-    }
-
-    private static LocalDate date(String text) {
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeParseException notADate) {
-            throw usage("\"" + text + "\" is not a date such as 2027-06-11");
-        }
-    }
-
-    private static Path path(String text) {
-        try {
-            return Path.of(text);
-        } catch (InvalidPathException notAPath) {
-            throw usage("\"" + text + "\" is not a folder name");
-        }
-    }
-
-    private static CommandFailure usage(String why) {
-        return new CommandFailure(CommandFailure.USAGE, why + "\n" + USAGE);
     }
 }

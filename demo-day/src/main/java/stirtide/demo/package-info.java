@@ -1,8 +1,9 @@
 /**
- * An invented salon, one busy day of it, and the commands that print or play it. Starts the service in its own process
- * and then talks to it over HTTP only, like any other client.
+ * Commands that plan a folder, and print or play the busy day of an invented salon. The service runs in the same process and
+ * is used over HTTP only, as by any other client.
  */
 @NullMarked
 package stirtide.demo;
+
 
 import org.jspecify.annotations.NullMarked;

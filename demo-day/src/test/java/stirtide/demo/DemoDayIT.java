@@ -36,7 +36,7 @@ class DemoDayIT {
     private List<Check> checks;
 
     @BeforeAll
-    void play_the_day_twice() throws IOException {
+    void play_the_day_twice() throws IOException, InterruptedException {
         salon = FolderPlanner.read(DemoFolders.SALON, Optional.empty());
         DayScript script = DayScript.read(DemoFolders.SALON.resolve("script.json"));
         first = PrintedDay.play(salon, script);

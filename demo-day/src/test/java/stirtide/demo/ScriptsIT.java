@@ -67,7 +67,9 @@ class ScriptsIT {
                 Arguments.of("plan", new String[] {"salon", "--date"}),
                 Arguments.of("run", new String[] {"--fast"}),
                 Arguments.of("run", new String[] {"--rate", "0"}),
-                Arguments.of("latency", new String[] {"--count", "none"}));
+                Arguments.of("run", new String[] {"surplus"}),
+                Arguments.of("begin", new String[] {}),
+                Arguments.of("begin", new String[] {"one", "two"}));
     }
 
     @ParameterizedTest
@@ -88,7 +90,7 @@ class ScriptsIT {
     }
 
     static Stream<String> scripts() {
-        return Stream.of("plan", "run", "latency");
+        return Stream.of("plan", "run", "begin");
     }
 
     private interface Damage {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import stirtide.demo.exit.CommandFailure;
+import stirtide.planner.cli.CommandException;
 import stirtide.demo.print.PrepSheetDay;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.Booking;
@@ -28,7 +28,7 @@ import stirtide.planner.salonfiles.FolderResult;
 import stirtide.planner.salonfiles.SalonFolder;
 import stirtide.planner.views.DayViews;
 
-/** Reads a folder and plans its day as it looks before the first client. */
+/** Reads a folder and plans its day as it is before the first client. */
 public final class FolderPlanner {
     /** Rounds of improvement granted to a plan that is printed. */
     private static final int ROUNDS = 200;
@@ -40,19 +40,19 @@ public final class FolderPlanner {
      *
      * @param folder folder with the salon's files
      * @param date the day, where the bookings leave it open
-     * @throws CommandFailure with {@link CommandFailure#BAD_INPUT} and one line for each problem
+     * @throws CommandException with {@link CommandException#BAD_INPUT} and one line for each problem
      */
     public static FolderResult.Read read(Path folder, Optional<LocalDate> date) {
         FolderResult answer = SalonFolder.read(folder, date);
         if (answer instanceof FolderResult.Rejected rejected)
-            throw new CommandFailure(CommandFailure.BAD_INPUT, String.join("\n", rejected.lines()));
+            throw new CommandException(CommandException.BAD_INPUT, String.join("\n", rejected.lines()));
         return (FolderResult.Read) answer;
     }
 
     /**
      * Plans the day of a folder that was read.
      *
-     * @throws CommandFailure with {@link CommandFailure#BAD_INPUT} when the day cannot be opened, and why
+     * @throws CommandException with {@link CommandException#BAD_INPUT} when the day cannot be opened, and why
      */
     public static PrepSheetDay plan(FolderResult.Read read) {
         DaySetup setup = read.setup();
@@ -60,8 +60,7 @@ public final class FolderPlanner {
         Day day = day(read);
         Plan plan = PlanQuestions.of(day)
                 .map((PlanQuestion question) -> BoundedPlanner.draw(question, ROUNDS))
-                .orElseThrow(() ->
-                        new CommandFailure(CommandFailure.BAD_INPUT, "there is nothing to plan: no service is booked"));
+                .orElseThrow(() -> new CommandException(CommandException.BAD_INPUT, "there is nothing to plan: no service is booked"));
         return new PrepSheetDay(
                 setup,
                 numbered(opened),
@@ -72,13 +71,13 @@ public final class FolderPlanner {
     /**
      * The day of a folder as it stands once it is open.
      *
-     * @throws CommandFailure with {@link CommandFailure#BAD_INPUT} when the day cannot be opened, and why
+     * @throws CommandException with {@link CommandException#BAD_INPUT} when the day cannot be opened, and why
      */
     public static Day day(FolderResult.Read read) {
         return replay(read.setup(), open(read.setup(), read.bookings()));
     }
 
-    /** Bookings by the number they got when the day was opened. */
+    /** Bookings by service number. */
     public static SortedMap<Integer, Booking> numbered(List<DayEvent> events) {
         SortedMap<Integer, Booking> bookings = new TreeMap<>();
         for (DayEvent event : events)
@@ -91,7 +90,7 @@ public final class FolderPlanner {
         Decision decision = Decider.decide(
                 Day.UNOPENED, new DayCommand.OpenDay(setup, bookings), new CommandContext(midnight(setup), "plan"));
         if (decision instanceof Decision.Refused refused)
-            throw new CommandFailure(CommandFailure.BAD_INPUT, refused.refusal().sentence());
+            throw new CommandException(CommandException.BAD_INPUT, refused.refusal().sentence());
         return ((Decision.Accepted) decision).events();
     }
 

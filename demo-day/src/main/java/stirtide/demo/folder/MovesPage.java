@@ -2,7 +2,7 @@ package stirtide.demo.folder;
 
 import java.time.ZoneId;
 import java.util.List;
-import stirtide.demo.exit.CommandFailure;
+import stirtide.planner.cli.CommandException;
 import stirtide.events.plan.MoveAdvice;
 import stirtide.events.plan.MoveAdvice.MoveEffect;
 import stirtide.events.plan.PlanFigures;
@@ -12,14 +12,14 @@ import stirtide.planner.planning.whatif.WhatIfAnswer;
 import stirtide.planner.planning.whatif.WhatIfQuestion;
 import stirtide.planner.salonfiles.FolderResult;
 
-/** Prints what moving services within their own tolerance would do. */
+/** The page of moves: the effect of moving services within their own tolerance. */
 public final class MovesPage {
     private MovesPage() {}
 
     /**
      * The page of a folder that was read.
      *
-     * @throws CommandFailure with {@link CommandFailure#BAD_INPUT} when the day cannot be opened, and why
+     * @throws CommandException with {@link CommandException#BAD_INPUT} when the day cannot be opened, and why
      */
     public static String of(FolderResult.Read read) {
         DaySetup setup = read.setup();
@@ -28,7 +28,7 @@ public final class MovesPage {
                 new WhatIfQuestion.Moves(),
                 setup.date().atStartOfDay(ZoneId.of(setup.salon().zone())).toInstant());
         if (answer instanceof WhatIfAnswer.Refused refused)
-            throw new CommandFailure(CommandFailure.BAD_INPUT, refused.refusal().sentence());
+            throw new CommandException(CommandException.BAD_INPUT, refused.refusal().sentence());
         return page(setup, ((WhatIfAnswer.Moves) answer).advice());
     }
 

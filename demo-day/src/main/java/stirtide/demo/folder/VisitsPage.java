@@ -5,14 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import stirtide.demo.exit.CommandFailure;
+import stirtide.planner.cli.CommandException;
 import stirtide.events.setup.PastVisit;
 import stirtide.events.view.VisitsView;
 import stirtide.planner.salonfiles.FolderResult;
 import stirtide.planner.views.VisitsViews;
 import stirtide.planner.visits.VisitComparison;
 
-/** Prints what was mixed for one client before, the last two visits side by side. */
+/** The page of earlier visits of one client: the last two side by side. */
 public final class VisitsPage {
     private static final int[] WIDTHS = {18, 14, 24, 24};
 
@@ -21,7 +21,7 @@ public final class VisitsPage {
     /**
      * The page of a client.
      *
-     * @throws CommandFailure with {@link CommandFailure#BAD_INPUT} when nothing is remembered of the client, with those it is remembered of
+     * @throws CommandException with {@link CommandException#BAD_INPUT} when no visit of the client is known; lists the known clients
      */
     public static String of(FolderResult.Read read, String clientRef) {
         List<PastVisit> all = read.setup().learned().remembered().visits();
@@ -29,7 +29,7 @@ public final class VisitsPage {
                 .filter(visit -> visit.clientRef().equals(clientRef))
                 .toList());
         visits.sort(Comparator.comparing(PastVisit::on).reversed());
-        if (visits.isEmpty()) throw new CommandFailure(CommandFailure.BAD_INPUT, unknown(clientRef, all));
+        if (visits.isEmpty()) throw new CommandException(CommandException.BAD_INPUT, unknown(clientRef, all));
         StringBuilder page = new StringBuilder("Visits of " + clientRef + ", "
                 + read.setup().salon().name() + ": " + String.join(", ", dates(visits)) + "\n\n");
         Optional<VisitsView.SideBySide> sheet = VisitsViews.sideBySide(visits, Optional.empty(), Optional.empty());

@@ -1,5 +1,6 @@
-/** From a folder of files to a plan, without a service: what {@code demo-day/plan} does. */
+/** Plans the day of a folder of files without a service, for {@code demo-day/plan}. */
 @NullMarked
 package stirtide.demo.folder;
+
 
 import org.jspecify.annotations.NullMarked;

@@ -1,14 +1,17 @@
 package stirtide.demo.live;
 
+import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.SortedMap;
-import stirtide.demo.exit.CommandFailure;
+import stirtide.demo.link.CommandAnswer;
+import stirtide.demo.link.DayClient;
+import stirtide.demo.link.ServiceClient;
+import stirtide.planner.cli.CommandException;
 import stirtide.demo.folder.FolderPlanner;
-import stirtide.demo.link.Answer;
-import stirtide.demo.link.SalonLink;
 import stirtide.demo.play.CommandIds;
 import stirtide.demo.play.DayScript;
 import stirtide.demo.play.SetupLookup;
@@ -21,8 +24,11 @@ import stirtide.planner.service.PlannerService;
 import stirtide.planner.service.Settings;
 import stirtide.planner.cli.CommandException;
 
-/** The service in this process, on a log in a temporary folder and a driven clock, with the day of a folder opened. */
+/** The service in this process, with its log in a temporary folder and a driven clock, and the day of a folder opened. */
 public final class DemoService implements AutoCloseable {
+    /** Time for an answer; the clock may have to draw many plans before it has advanced. */
+    private static final Duration TIMEOUT = Duration.ofSeconds(30);
+
     private final TemporaryFolder folder;
     private final PlannerService service;
     private final FolderResult.Read salon;
@@ -38,45 +44,54 @@ public final class DemoService implements AutoCloseable {
      *
      * @param salon the salon's files
      * @param script says when the day is opened
-     * @throws CommandFailure when the service cannot start or the day cannot be opened
+     * @param beforePlanning called when the service runs and the day is about to be opened and planned
+     * @throws IOException when the service does not answer
+     * @throws CommandException when the service cannot start or the day cannot be opened
      */
-    public static DemoService start(FolderResult.Read salon, DayScript script) {
-        return start(salon, script, () -> {});
-    }
-
-    /** The same; {@code beforePlanning} is called when the service runs and the day is about to be opened and planned. */
-    static DemoService start(FolderResult.Read salon, DayScript script, Runnable beforePlanning) {
+    public static DemoService start(FolderResult.Read salon, DayScript script, Runnable beforePlanning)
+            throws IOException, InterruptedException {
         TemporaryFolder folder = TemporaryFolder.make();
+        DemoService demo = new DemoService(folder, startService(folder, salon, script), salon);
+        boolean opened = false;
         try {
-            Settings settings = Settings.inProcess(folder.path().resolve("log"))
-                    .withDrivenClock(new SetupLookup(salon.setup()).at(script.opensAt()), 0);
-            DemoService demo = new DemoService(folder, PlannerService.start(settings), salon);
             beforePlanning.run();
             demo.open();
+            opened = true;
             return demo;
-        } catch (CommandException failure) {
-            folder.close();
-            throw new CommandFailure(CommandFailure.UNAVAILABLE, String.valueOf(failure.getMessage()));
+        } finally {
+            if (!opened) demo.close();
         }
     }
 
-    private void open() {
-        String desk = new SetupLookup(salon.setup()).desk();
-        Answer answer = link().open(new CommandRequest(
-                new CommandIds("demo-open").next(), desk, new DayCommand.OpenDay(salon.setup(), salon.bookings())));
-        if (answer.accepted()) return;
-        close();
-        throw new CommandFailure(CommandFailure.BAD_INPUT, answer.sentence());
+    private static PlannerService startService(TemporaryFolder folder, FolderResult.Read salon, DayScript script) {
+        try {
+            return PlannerService.start(Settings.inProcess(folder.path().resolve("log"))
+                    .withDrivenClock(new SetupLookup(salon.setup()).at(script.opensAt()), 0));
+        } catch (CommandException failure) {
+            folder.close();
+            throw new CommandException(CommandException.UNAVAILABLE, String.valueOf(failure.getMessage()));
+        }
     }
 
-    /** A fresh line to the day. */
-    public SalonLink link() {
-        return new SalonLink(address(), day());
+    private void open() throws IOException, InterruptedException {
+        DayCommand command = new DayCommand.OpenDay(salon.setup(), salon.bookings());
+        String receptionist = new SetupLookup(salon.setup()).receptionist();
+        CommandAnswer answer = client().service()
+                .open(new CommandRequest(new CommandIds("demo-open").next(), receptionist, command));
+        if (answer instanceof CommandAnswer.Rejected rejected)
+            throw new CommandException(CommandException.BAD_INPUT, rejected.sentence());
+        if (answer instanceof CommandAnswer.Undecided undecided) throw new IOException(undecided.reason());
     }
 
-    /** Where the service answers. */
-    public URI address() {
-        return URI.create("http://127.0.0.1:" + service.port() + "/");
+    /** A new client of the day. */
+    public DayClient client() {
+        URI address = URI.create("http://127.0.0.1:" + port());
+        return new ServiceClient(address).day(day());
+    }
+
+    /** Port of the service. */
+    public int port() {
+        return service.port();
     }
 
     /** Salon id and date. */
@@ -84,12 +99,12 @@ public final class DemoService implements AutoCloseable {
         return salon.setup().salon().salonId() + "/" + salon.setup().date();
     }
 
-    /** A folder that is removed with the service. */
+    /** State folder for a terminal, removed with the service. */
     public Path scratch() {
         return folder.path().resolve("terminal");
     }
 
-    /** What is in force on the day. */
+    /** Setup of the day. */
     public DaySetup setup() {
         return salon.setup();
     }
@@ -99,7 +114,7 @@ public final class DemoService implements AutoCloseable {
         return FolderPlanner.numbered(FolderPlanner.open(salon.setup(), salon.bookings()));
     }
 
-    /** The last minute to which a day is played at most. */
+    /** Latest instant to which a day is played. */
     public Instant latest() {
         return setup().date()
                 .plusDays(1)

@@ -12,14 +12,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import stirtide.demo.exit.CommandFailure;
-import stirtide.demo.link.SalonLink;
-import stirtide.demo.link.ServiceSilent;
+import stirtide.demo.link.DayClient;
+import stirtide.planner.cli.CommandException;
 import stirtide.demo.play.PlayedWeights;
 import stirtide.events.view.DayView;
 import stirtide.events.view.DayView.LiveBowl;
 
-/** A scale beside the demo's bar: a pipe the terminal reads, with the weights of the bowl that waits to be weighed. */
+/** A simulated scale: a pipe that the terminal reads, with the weights of the bowl that is to be weighed. */
 final class PlayedScale implements AutoCloseable {
     private static final int LINE_MILLIS = 100;
     private static final int LINES_A_LOOK = 5;
@@ -27,21 +26,21 @@ final class PlayedScale implements AutoCloseable {
 
     private final Path pipe;
     private final Path dialect;
-    private final SalonLink link;
+    private final DayClient client;
     private final CountDownLatch leave = new CountDownLatch(1);
 
-    private PlayedScale(Path pipe, Path dialect, SalonLink link) {
+    private PlayedScale(Path pipe, Path dialect, DayClient client) {
         this.pipe = pipe;
         this.dialect = dialect;
-        this.link = link;
+        this.client = client;
     }
 
     /**
-     * Makes the pipe and the file of settings in a folder and begins to write as soon as somebody reads.
+     * Makes the pipe and the file of settings in a folder, and begins to write when the terminal opens the pipe.
      *
-     * @throws CommandFailure when this machine makes no pipes
+     * @throws CommandException when no pipe can be made
      */
-    static PlayedScale start(Path folder, SalonLink link) {
+    static PlayedScale start(Path folder, DayClient client) {
         try {
             Files.createDirectories(folder);
             Path pipe = folder.resolve("scale");
@@ -50,21 +49,20 @@ final class PlayedScale implements AutoCloseable {
                     .start()
                     .waitFor();
             if (made != 0) throw new IOException("mkfifo ended with " + made);
-            PlayedScale scale = new PlayedScale(pipe, dialect, link);
+            PlayedScale scale = new PlayedScale(pipe, dialect, client);
             Thread thread = new Thread(scale::write, "scale-of-the-demo");
             thread.setDaemon(true);
             thread.start();
             return scale;
         } catch (IOException noPipes) {
-            throw new CommandFailure(
-                    CommandFailure.UNAVAILABLE, "a played scale needs mkfifo: " + noPipes.getMessage());
+            throw new CommandException(CommandException.UNAVAILABLE, "a played scale needs mkfifo: " + noPipes.getMessage());
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
-            throw new CommandFailure(CommandFailure.UNAVAILABLE, "stopped before the scale was there");
+            throw new CommandException(CommandException.UNAVAILABLE, "stopped before the scale was there");
         }
     }
 
-    /** Options that make a terminal read it. */
+    /** Options of a terminal that reads it. */
     List<String> options() {
         return List.of("--scale", pipe.toString(), "--dialect", dialect.toString());
     }
@@ -77,7 +75,7 @@ final class PlayedScale implements AutoCloseable {
         try (OutputStream out = new FileOutputStream(pipe.toFile())) {
             for (int line = 0; !leave.await(LINE_MILLIS, TimeUnit.MILLISECONDS); line++) {
                 if (line % LINES_A_LOOK == 0) {
-                    Optional<LiveBowl> waiting = waiting(link.view());
+                    Optional<LiveBowl> waiting = waiting(client.view());
                     String now = waiting.map(LiveBowl::bowl).orElse("");
                     if (!now.equals(bowl)) {
                         bowl = now;
@@ -91,8 +89,8 @@ final class PlayedScale implements AutoCloseable {
             }
         } catch (InterruptedException leaving) {
             Thread.currentThread().interrupt();
-        } catch (IOException | ServiceSilent gone) {
-            // Terminal or service is being closed; nobody reads the scale any more.
+        } catch (IOException closed) {
+            // Terminal or service is being closed.
         }
     }
 

@@ -5,7 +5,7 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import stirtide.demo.exit.CommandFailure;
+import stirtide.planner.cli.CommandException;
 import stirtide.demo.folder.FolderPlanner;
 import stirtide.demo.play.CommandIds;
 import stirtide.demo.play.DayScript;
@@ -27,9 +27,10 @@ public final class PrintedDay {
      *
      * @param folder folder of the demo salon, script included
      * @param out where to print
-     * @throws CommandFailure when the files are not accepted, or when a check of the played day does not hold
+     * @throws IOException when the service does not answer
+     * @throws CommandException when the files are not accepted, or when a check of the played day does not hold
      */
-    public static void print(Path folder, PrintStream out) {
+    public static void print(Path folder, PrintStream out) throws IOException, InterruptedException {
         DayScript script = script(folder);
         FolderResult.Read salon = FolderPlanner.read(folder, Optional.empty());
         out.print(PrepSheet.of(FolderPlanner.plan(salon), salon.notes()));
@@ -40,17 +41,21 @@ public final class PrintedDay {
         out.print(DayReport.of(salon.setup(), day, checks));
         out.flush();
         if (checks.stream().anyMatch(check -> !check.holds()))
-            throw new CommandFailure(CommandFailure.FAULT, "a check of the played day does not hold; see CHECKS above");
+            throw new CommandException(CommandException.SOFTWARE, "a check of the played day does not hold; see CHECKS above");
     }
 
-    /** Plays the day of the demo salon to its end. */
-    public static PlayedDay play(FolderResult.Read salon, DayScript script) {
-        SetupLookup knowledge = new SetupLookup(salon.setup());
-        try (DemoService service = DemoService.start(salon, script)) {
-            SalonSimulation cast = new SalonSimulation(knowledge, script, service.bookings(), true);
-            SteppedPlayer player =
-                    new SteppedPlayer(service.link(), cast, new CommandIds("demo-day"), knowledge.desk());
-            return player.play(knowledge.at(script.opensAt()), service.latest());
+    /**
+     * Plays the day of the demo salon to its end.
+     *
+     * @throws IOException when the service does not answer
+     */
+    public static PlayedDay play(FolderResult.Read salon, DayScript script) throws IOException, InterruptedException {
+        SetupLookup lookup = new SetupLookup(salon.setup());
+        try (DemoService service = DemoService.start(salon, script, () -> {})) {
+            SalonSimulation simulation = new SalonSimulation(lookup, script, service.bookings(), true);
+            SteppedPlayer player = new SteppedPlayer(
+                    service.client(), simulation, new CommandIds("demo-day"), lookup.receptionist());
+            return player.play(lookup.at(script.opensAt()), service.latest());
         }
     }
 
@@ -59,9 +64,7 @@ public final class PrintedDay {
         try {
             return DayScript.read(folder.resolve("script.json"));
         } catch (IOException | IllegalArgumentException unreadable) {
-            throw new CommandFailure(
-                    CommandFailure.BAD_INPUT,
-                    "script.json of the demo salon cannot be read: " + unreadable.getMessage());
+            throw new CommandException(CommandException.BAD_INPUT, "script.json of the demo salon cannot be read: " + unreadable.getMessage());
         }
     }
 }

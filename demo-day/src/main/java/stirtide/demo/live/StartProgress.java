@@ -2,26 +2,29 @@ package stirtide.demo.live;
 
 import java.io.PrintStream;
 
-/** Tells on one line how far a start is, so that nobody waits before an empty screen. */
+/** Shows the progress of a start on one line of a terminal. */
 public final class StartProgress {
     private final PrintStream out;
     private final int all;
     private int step;
 
-    /** Tells on {@code out}, a terminal, of so many steps. */
+    /**
+     * @param out the terminal
+     * @param all number of steps
+     */
     public StartProgress(PrintStream out, int all) {
         this.out = out;
         this.all = all;
     }
 
-    /** The next step begins. */
+    /** Shows the next step. */
     public void next(String what) {
         step++;
         out.print("\rstirtide: " + step + " of " + all + ", " + what + " ...\033[K");
         out.flush();
     }
 
-    /** Everything is there: the line goes, the terminal takes over. */
+    /** Clears the line. */
     public void done() {
         out.print("\r\033[K");
         out.flush();

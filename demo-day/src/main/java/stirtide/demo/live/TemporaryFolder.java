@@ -7,11 +7,11 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import stirtide.demo.exit.CommandFailure;
+import stirtide.planner.cli.CommandException;
 
-/** A folder for the log of a demo; gone with all that is in it when closed. May be closed twice. */
+/** A folder for the log of a demo; closing it removes it with its content. May be closed twice. */
 final class TemporaryFolder implements AutoCloseable {
-    /** Names this process, so that whoever finds a leftover can tell whether its owner still runs. */
+    /** Contains the process id, which tells whether the owner of a folder still runs. */
     private static final String PREFIX =
             "stirtide-demo-" + ProcessHandle.current().pid() + "-";
 
@@ -25,8 +25,7 @@ final class TemporaryFolder implements AutoCloseable {
         try {
             return new TemporaryFolder(Files.createTempDirectory(PREFIX));
         } catch (IOException full) {
-            throw new CommandFailure(
-                    CommandFailure.UNAVAILABLE, "no temporary folder can be made: " + full.getMessage());
+            throw new CommandException(CommandException.UNAVAILABLE, "no temporary folder can be made: " + full.getMessage());
         }
     }
 

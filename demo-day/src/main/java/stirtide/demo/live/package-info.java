@@ -1,5 +1,6 @@
-/** The service on a temporary folder, the terminal on it, and the day played in real or in no time. */
+/** The demo day with the service: in the terminal on a running clock, or played step by step and printed. */
 @NullMarked
 package stirtide.demo.live;
+
 
 import org.jspecify.annotations.NullMarked;

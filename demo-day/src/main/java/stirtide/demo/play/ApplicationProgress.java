@@ -8,7 +8,7 @@ import stirtide.events.day.Booking;
 import stirtide.events.setup.Menu.MenuEntry;
 import stirtide.events.setup.Menu.MenuZone;
 
-/** One client in a chair: which zone is being applied, how far it is, and how much each bowl has given so far. */
+/** Progress of one client in a chair: the current zone, the minutes applied, and the milligrams taken from each bowl. */
 final class ApplicationProgress {
     private static final int USED_PERCENT_LOW = 86;
     private static final int USED_PERCENT_HIGH = 99;
@@ -16,7 +16,7 @@ final class ApplicationProgress {
     private final int service;
     private final Booking booking;
     private final MenuEntry entry;
-    private final SetupLookup knowledge;
+    private final SetupLookup lookup;
     private final SeededVariation chance;
     private final SortedMap<String, Integer> givenMilligrams = new TreeMap<>();
     private int zone;
@@ -25,13 +25,12 @@ final class ApplicationProgress {
     private Instant readyAt;
     private int waitedMinutes;
 
-    ApplicationProgress(
-            int service, Booking booking, SetupLookup knowledge, SeededVariation chance, Instant startedAt) {
+    ApplicationProgress(int service, Booking booking, SetupLookup lookup, SeededVariation chance, Instant startedAt) {
         this.service = service;
         this.booking = booking;
-        this.knowledge = knowledge;
+        this.lookup = lookup;
         this.chance = chance;
-        this.entry = knowledge.entry(booking.menuId());
+        this.entry = lookup.entry(booking.menuId());
         this.readyAt = startedAt.plusSeconds(60L * entry.zones().get(0).gapMinutes());
     }
 
@@ -43,7 +42,7 @@ final class ApplicationProgress {
         return waitedMinutes;
     }
 
-    /** The zone being applied, empty when all are. */
+    /** The zone being applied; empty when all zones are applied. */
     Optional<MenuZone> current() {
         return zone < entry.zones().size() ? Optional.of(entry.zones().get(zone)) : Optional.empty();
     }
@@ -64,7 +63,7 @@ final class ApplicationProgress {
         return givenMilligrams.values().stream().mapToLong(Integer::longValue).sum();
     }
 
-    /** The stylist stands with an empty hand for a minute. */
+    /** One minute without a usable bowl. */
     void waitMinute() {
         waitedMinutes++;
     }
@@ -79,7 +78,7 @@ final class ApplicationProgress {
         minutesDone++;
     }
 
-    /** The zone is applied; the next one begins after its gap. */
+    /** Ends the current zone; the next one begins after its gap. */
     void nextZone(Instant now) {
         zone++;
         minutesDone = 0;
@@ -93,7 +92,7 @@ final class ApplicationProgress {
     }
 
     private int need(MenuZone now) {
-        long planned = knowledge.plannedNeed(booking, now);
+        long planned = lookup.plannedNeed(booking, now);
         return (int) (planned * chance.between(about(now) + "/grams", USED_PERCENT_LOW, USED_PERCENT_HIGH) / 100);
     }
 

@@ -23,24 +23,24 @@ import stirtide.events.view.DayView.ShareCard;
 import stirtide.mixing.weighing.ScaleErrors;
 import stirtide.mixing.weighing.WeighedMix;
 
-/** The assistants at the color bar: they begin what is due, weigh what the plan says, and carry it to the chair. */
+/** Simulates the assistants at the color bar: they begin bowls when due, weigh them as planned and hand them over. */
 public final class BarSimulation {
-    private final SetupLookup knowledge;
+    private final SetupLookup lookup;
     private final DayScript script;
     private final SeededVariation chance;
     private final Set<String> slipped = new HashSet<>();
 
     /**
-     * @param knowledge what everybody knows
+     * @param lookup the setup of the day
      * @param script what happens beside the calendar
      */
-    public BarSimulation(SetupLookup knowledge, DayScript script) {
-        this.knowledge = knowledge;
+    public BarSimulation(SetupLookup lookup, DayScript script) {
+        this.lookup = lookup;
         this.script = script;
         this.chance = new SeededVariation(script.seed());
     }
 
-    /** What somebody at the bar does now, if anything. */
+    /** The next action at the bar, if one is due. */
     public Optional<StaffAction> next(DayView view) {
         Optional<StaffAction> carried = first(view, this::carry);
         if (carried.isPresent()) return carried;
@@ -49,13 +49,13 @@ public final class BarSimulation {
     }
 
     private interface AtBowl {
-        Optional<StaffAction> deed(LiveBowl bowl, Instant now);
+        Optional<StaffAction> action(LiveBowl bowl, Instant now);
     }
 
     private static Optional<StaffAction> first(DayView view, AtBowl what) {
         return view.live().stream()
                 .sorted(Comparator.comparing(LiveBowl::mixStart).thenComparing(LiveBowl::bowl))
-                .map(bowl -> what.deed(bowl, view.time()))
+                .map(bowl -> what.action(bowl, view.time()))
                 .flatMap(Optional::stream)
                 .findFirst();
     }
@@ -72,7 +72,7 @@ public final class BarSimulation {
         return Optional.empty();
     }
 
-    /** Where the plan says that two bowls may be one mix, they are. */
+    /** Begins one mix for two bowls where the plan has it so. */
     private static DayCommand begin(QueuedBowl queued, String mixer) {
         return queued.batch()
                 .<DayCommand>map(batch -> new DayCommand.BeginBatch(
@@ -80,11 +80,11 @@ public final class BarSimulation {
                 .orElseGet(() -> new DayCommand.BeginBowl(queued.bowl().bowl(), mixer));
     }
 
-    /** Who can begin the bowl now: the assistant the plan names, or a stylist where it names none. */
+    /** Person id of the mixer, if free: the assistant of the plan, or any stylist where the plan names none. */
     private Optional<String> free(DayView view, PlannedBowl bowl) {
         return bowl.personId().isPresent()
                 ? bowl.personId().filter(id -> idle(view, id))
-                : knowledge.people(Person.Role.STYLIST).stream()
+                : lookup.people(Person.Role.STYLIST).stream()
                         .map(Person::personId)
                         .filter(id -> idle(view, id))
                         .findFirst();
@@ -102,7 +102,7 @@ public final class BarSimulation {
             return mix.get().mixedIn().bowl().equals(bowl.bowl()) ? weighMix(bowl, mix.get(), now) : Optional.empty();
         if (!bowl.stage().equals("MIXING") && !slipped.contains(bowl.bowl())) return Optional.empty();
         boolean slip = script.slips().contains(bowl.bowl()) && !slipped.contains(bowl.bowl());
-        int minute = knowledge.mixMinutes(bowl.planned().lightenerName());
+        int minute = lookup.mixMinutes(bowl.planned().lightenerName());
         if (now.isBefore(bowl.mixStart().plusSeconds(60L * minute))) return Optional.empty();
         DayCommand command = slip ? slip(bowl) : asPlanned(bowl);
         if (slip) slipped.add(bowl.bowl());
@@ -110,9 +110,9 @@ public final class BarSimulation {
         return Optional.of(new StaffAction(actor(bowl), command));
     }
 
-    /** One mix for two bowls: weighed as planned when it is made, divided a minute later. */
+    /** Weighs one mix for two bowls as planned, and divides it a minute later. */
     private Optional<StaffAction> weighMix(LiveBowl bowl, BatchCard batch, Instant now) {
-        int minutes = knowledge.mixMinutes(batch.planned().lightenerName())
+        int minutes = lookup.mixMinutes(batch.planned().lightenerName())
                 + (batch.weighed().isPresent() ? PlannedBatch.DIVIDE_MINUTES : 0);
         if (now.isBefore(bowl.mixStart().plusSeconds(60L * minutes))) return Optional.empty();
         DayCommand command = batch.weighed().isPresent()
@@ -124,14 +124,14 @@ public final class BarSimulation {
 
     private Optional<StaffAction> carry(LiveBowl bowl, Instant now) {
         if (!bowl.stage().equals("WEIGHED") || slipped.contains(bowl.bowl())) return Optional.empty();
-        int minutes = knowledge.mixMinutes(bowl.planned().lightenerName())
+        int minutes = lookup.mixMinutes(bowl.planned().lightenerName())
                 + (bowl.batch().isPresent() ? PlannedBatch.DIVIDE_MINUTES : 0)
-                + knowledge.setup().salon().handOverMinutes();
+                + lookup.setup().salon().handOverMinutes();
         if (now.isBefore(bowl.mixStart().plusSeconds(60L * minutes))) return Optional.empty();
         return Optional.of(new StaffAction(actor(bowl), new DayCommand.HandOverBowl(bowl.bowl())));
     }
 
-    /** The planned weights, each off by at most one step of its scale while the mix stays inside however the scale errs. */
+    /** The planned weights, each off by at most one scale division, as long as the mix is inside at the worst scale error. */
     private DayCommand.WeighBowl asPlanned(LiveBowl bowl) {
         PlannedBowlCard planned = bowl.planned();
         Scale scale = scale(planned.scaleId());
@@ -147,7 +147,7 @@ public final class BarSimulation {
                 : new DayCommand.WeighBowl(bowl.bowl(), planned.lightenerMilligrams(), exactly(planned));
     }
 
-    /** Strength counts as planned: a step more of one developer does not pass a ceiling. */
+    /** Takes the strength as planned: one division more of a developer does not exceed the highest strength. */
     private static boolean inside(PlannedBowlCard planned, Scale scale, int lightener, List<DeveloperPart> parts) {
         int developer = parts.stream().mapToInt(DeveloperPart::milligrams).sum();
         var liquids = parts.stream()
@@ -162,13 +162,13 @@ public final class BarSimulation {
     }
 
     private Scale scale(String scaleId) {
-        return knowledge.setup().salon().scales().stream()
+        return lookup.setup().salon().scales().stream()
                 .filter(scale -> scale.scaleId().equals(scaleId))
                 .findFirst()
                 .orElseThrow();
     }
 
-    /** The weight of the lightener is typed twice, the second time where the developer belongs. */
+    /** A typing error: the weight of the lightener is entered as that of the developer too. */
     private static DayCommand.WeighBowl slip(LiveBowl bowl) {
         int lightener = bowl.planned().lightenerMilligrams();
         List<DeveloperPart> parts = new ArrayList<>(exactly(bowl.planned()));
@@ -183,10 +183,10 @@ public final class BarSimulation {
     }
 
     private String actor(LiveBowl bowl) {
-        return knowledge.setup().salon().people().stream()
+        return lookup.setup().salon().people().stream()
                 .filter(person -> person.name().equals(bowl.personName()))
                 .map(Person::personId)
                 .findFirst()
-                .orElseGet(knowledge::desk);
+                .orElseGet(lookup::receptionist);
     }
 }

@@ -15,92 +15,83 @@ import stirtide.events.view.DayView.SectionCard;
 import stirtide.events.view.DayView.ServiceCard;
 
 /**
- * Clients and stylists. Clients sit down when they are booked and their chair is free; stylists apply minute by minute
- * from the bowl in hand, never from one that is past its life, and say what is done.
+ * Simulates clients and stylists. Clients sit down at their booked time when the chair is free; stylists apply minute by
+ * minute from a bowl within its life, and report what is done.
  */
 public final class ChairSimulation {
-    /** Less than this is not worth a weighing: the bowl counts as empty. */
+    /** A bowl with less than this counts as empty and is not weighed. */
     private static final int CRUMB_MILLIGRAMS = 500;
-    /** Leftovers are weighed to this. */
+    /** Step to which leftovers are weighed. */
     private static final int LEFT_STEP_MILLIGRAMS = 100;
-    /** Minutes a rinse may be away from its plan. */
+    /** Earliest deviation of a rinse from its planned minute. */
     private static final int RINSE_EARLY = -3;
 
     private static final int RINSE_LATE = 2;
 
-    private final SetupLookup knowledge;
+    private final SetupLookup lookup;
     private final DayScript script;
     private final SeededVariation chance;
     private final SortedMap<Integer, Booking> bookings;
-    private final SortedMap<Integer, ApplicationProgress> seats = new TreeMap<>();
+    private final SortedMap<Integer, ApplicationProgress> progressByService = new TreeMap<>();
     private final SortedMap<String, Instant> lastUse = new TreeMap<>();
 
     /**
-     * @param knowledge what everybody knows
+     * @param lookup the setup of the day
      * @param script what happens beside the calendar
      * @param bookings bookings by service number; new ones may be added while the day is played
      */
-    public ChairSimulation(SetupLookup knowledge, DayScript script, SortedMap<Integer, Booking> bookings) {
-        this.knowledge = knowledge;
+    public ChairSimulation(SetupLookup lookup, DayScript script, SortedMap<Integer, Booking> bookings) {
+        this.lookup = lookup;
         this.script = script;
         this.chance = new SeededVariation(script.seed());
         this.bookings = bookings;
     }
 
-    /** What somebody at the chairs does now, if anything. */
+    /** The next action at a chair, if one is due. */
     public Optional<StaffAction> next(DayView view) {
         for (ServiceCard card : view.services()) {
-            Optional<StaffAction> deed = atChair(view, card);
-            if (deed.isPresent()) return deed;
+            Optional<StaffAction> action = atChair(view, card);
+            if (action.isPresent()) return action;
         }
         return Optional.empty();
     }
 
-    /** Lets a minute of application pass at every chair, from {@code view.time()} on. */
+    /** Simulates a minute of application at every chair, from {@code view.time()} on. */
     public void pass(DayView view) {
         for (ServiceCard card : view.services()) {
-            ApplicationProgress seat = seats.get(card.service());
-            if (seat == null || !seat.readyAt(view.time())) continue;
-            Optional<LiveBowl> inHand = inHand(view, card, seat);
-            inHand.ifPresentOrElse(bowl -> apply(bowl, seat, view.time()), seat::waitMinute);
+            ApplicationProgress progress = progressByService.get(card.service());
+            if (progress == null || !progress.readyAt(view.time())) continue;
+            Optional<LiveBowl> inHand = inHand(view, card, progress);
+            inHand.ifPresentOrElse(bowl -> apply(bowl, progress, view.time()), progress::waitMinute);
         }
     }
 
-    private void apply(LiveBowl bowl, ApplicationProgress seat, Instant minute) {
-        seat.applyMinute(bowl.bowl(), left(bowl, seat));
+    private void apply(LiveBowl bowl, ApplicationProgress progress, Instant minute) {
+        progress.applyMinute(bowl.bowl(), left(bowl, progress));
         lastUse.put(bowl.bowl(), minute.plusSeconds(60));
     }
 
-    /** Minutes that stylist and client really stood without a usable bowl, by service. */
-    public SortedMap<Integer, Integer> waitedMinutes() {
+    /** What was counted so far. */
+    ChairFigures figures() {
         SortedMap<Integer, Integer> waited = new TreeMap<>();
-        seats.forEach((service, seat) -> waited.put(service, seat.waitedMinutes()));
-        return waited;
-    }
-
-    /** End of the last minute in which each bowl was applied, by bowl. */
-    SortedMap<String, Instant> lastUse() {
-        return new TreeMap<>(lastUse);
-    }
-
-    /** What went on hair by the chairs' own count. */
-    long appliedMilligrams() {
-        return seats.values().stream()
+        progressByService.forEach((service, progress) -> waited.put(service, progress.waitedMinutes()));
+        long applied = progressByService.values().stream()
                 .mapToLong(ApplicationProgress::givenMilligrams)
                 .sum();
+        return new ChairFigures(waited, lastUse, applied);
     }
 
     private Optional<StaffAction> atChair(DayView view, ServiceCard card) {
-        ApplicationProgress seat = seats.get(card.service());
-        if (seat == null) return sitDown(view, card);
-        Optional<StaffAction> rinsed = rinse(view, card, seat);
+        ApplicationProgress progress = progressByService.get(card.service());
+        if (progress == null) return sitDown(view, card);
+        Optional<StaffAction> rinsed = rinse(view, card, progress);
         if (rinsed.isPresent()) return rinsed;
-        // What is applied is said first: a bowl that ends before its zone would be planned anew.
-        return zoneDone(view, card, seat)
+        // The zone is reported before its bowl: a bowl that ended first would be planned again.
+        return zoneDone(view, card, progress)
                 .or(() -> view.live().stream()
                         .filter(live ->
                                 live.service() == card.service() && live.stage().equals("AT_CHAIR"))
-                        .map(live -> emptied(view, card, seat, live))
+                        .map(live -> emptied(view, card, progress, live))
                         .flatMap(Optional::stream)
                         .findFirst());
     }
@@ -111,17 +102,17 @@ public final class ChairSimulation {
         boolean due = card.state().equals("BOOKED")
                 && !view.time().isBefore(card.bookedStart().plusSeconds(60L * late));
         if (booking == null || !due || !chairFree(view, card)) return Optional.empty();
-        seats.put(card.service(), new ApplicationProgress(card.service(), booking, knowledge, chance, view.time()));
-        return Optional.of(new StaffAction(knowledge.stylist(booking), new DayCommand.StartService(card.service())));
+        progressByService.put(card.service(), new ApplicationProgress(card.service(), booking, lookup, chance, view.time()));
+        return Optional.of(new StaffAction(lookup.stylist(booking), new DayCommand.StartService(card.service())));
     }
 
-    /** Hair is rinsed when it looks right: a few minutes before or after the plan, never after the directions' latest. */
-    private Optional<StaffAction> rinse(DayView view, ServiceCard card, ApplicationProgress seat) {
+    /** Rinses a few minutes before or after the plan, never after the latest time of the directions. */
+    private Optional<StaffAction> rinse(DayView view, ServiceCard card, ApplicationProgress progress) {
         return card.sections().stream()
                 .filter(section -> !section.recorded())
                 .filter(section -> !view.time().isBefore(rinseMinute(card, section)))
                 .map(section -> new StaffAction(
-                        knowledge.stylist(seat.booking()),
+                        lookup.stylist(progress.booking()),
                         new DayCommand.RinseSection(card.service(), section.section())))
                 .findFirst();
     }
@@ -139,47 +130,46 @@ public final class ChairSimulation {
                         other.state().equals("STARTED") || other.state().equals("APPLIED"));
     }
 
-    private Optional<StaffAction> zoneDone(DayView view, ServiceCard card, ApplicationProgress seat) {
-        if (!seat.zoneApplied() && !nothingMoreComes(view, card, seat)) return Optional.empty();
-        Optional<MenuZone> zone = seat.current();
+    private Optional<StaffAction> zoneDone(DayView view, ServiceCard card, ApplicationProgress progress) {
+        if (!progress.zoneApplied() && !nothingMoreComes(view, card, progress)) return Optional.empty();
+        Optional<MenuZone> zone = progress.current();
         if (zone.isEmpty()) return Optional.empty();
-        seat.nextZone(view.time());
+        progress.nextZone(view.time());
         DayCommand finished =
                 new DayCommand.FinishZone(card.service(), zone.get().zone());
-        return Optional.of(new StaffAction(knowledge.stylist(seat.booking()), finished));
+        return Optional.of(new StaffAction(lookup.stylist(progress.booking()), finished));
     }
 
-    /** The plan holds the zone for fed: what is in it has to do. */
-    private boolean nothingMoreComes(DayView view, ServiceCard card, ApplicationProgress seat) {
-        if (!view.planSettled() || !seat.readyAt(view.time())) return false;
-        String zone = seat.current().orElseThrow().zone();
+    /** Whether no further bowl of the plan feeds the zone. */
+    private boolean nothingMoreComes(DayView view, ServiceCard card, ApplicationProgress progress) {
+        if (!view.planSettled() || !progress.readyAt(view.time())) return false;
+        String zone = progress.current().orElseThrow().zone();
         return view.live().stream().noneMatch(bowl -> feeds(bowl, card, zone))
                 && view.queue().stream()
                         .noneMatch(queued -> queued.bowl().service() == card.service()
                                 && queued.bowl().zones().contains(zone));
     }
 
-    private Optional<StaffAction> emptied(DayView view, ServiceCard card, ApplicationProgress seat, LiveBowl bowl) {
-        int left = left(bowl, seat) / LEFT_STEP_MILLIGRAMS * LEFT_STEP_MILLIGRAMS;
-        String stylist = knowledge.stylist(seat.booking());
+    private Optional<StaffAction> emptied(DayView view, ServiceCard card, ApplicationProgress progress, LiveBowl bowl) {
+        int left = left(bowl, progress) / LEFT_STEP_MILLIGRAMS * LEFT_STEP_MILLIGRAMS;
+        String stylist = lookup.stylist(progress.booking());
         if (script.spills().contains(bowl.bowl()))
-            return Optional.of(
-                    new StaffAction(stylist, new DayCommand.BinBowl(bowl.bowl(), left, OverMixCause.SPILLED)));
+            return Optional.of(new StaffAction(stylist, new DayCommand.BinBowl(bowl.bowl(), left, OverMixCause.SPILLED)));
         boolean dead = !view.time().isBefore(bowl.lifeEnds());
-        boolean done = seat.current().isEmpty() || card.zonesDone().containsAll(bowl.zones());
-        if (left < CRUMB_MILLIGRAMS && (dead || done || left(bowl, seat) <= 0))
+        boolean done = progress.current().isEmpty() || card.zonesDone().containsAll(bowl.zones());
+        if (left < CRUMB_MILLIGRAMS && (dead || done || left(bowl, progress) <= 0))
             return Optional.of(new StaffAction(stylist, new DayCommand.FinishBowl(bowl.bowl())));
         if (!dead && !done) return Optional.empty();
         OverMixCause cause = done ? OverMixCause.LEFT_OVER : OverMixCause.PAST_LIFE;
         return Optional.of(new StaffAction(stylist, new DayCommand.BinBowl(bowl.bowl(), left, cause)));
     }
 
-    private Optional<LiveBowl> inHand(DayView view, ServiceCard card, ApplicationProgress seat) {
-        String zone = seat.current().orElseThrow().zone();
+    private Optional<LiveBowl> inHand(DayView view, ServiceCard card, ApplicationProgress progress) {
+        String zone = progress.current().orElseThrow().zone();
         Instant minuteEnds = view.time().plusSeconds(60);
         return view.live().stream()
                 .filter(bowl -> bowl.stage().equals("AT_CHAIR") && feeds(bowl, card, zone))
-                .filter(bowl -> !minuteEnds.isAfter(bowl.lifeEnds()) && left(bowl, seat) > 0)
+                .filter(bowl -> !minuteEnds.isAfter(bowl.lifeEnds()) && left(bowl, progress) > 0)
                 .min(Comparator.comparing(LiveBowl::lifeEnds).thenComparing(LiveBowl::bowl));
     }
 
@@ -187,7 +177,7 @@ public final class ChairSimulation {
         return bowl.service() == card.service() && bowl.zones().contains(zone);
     }
 
-    private int left(LiveBowl bowl, ApplicationProgress seat) {
-        return Math.max(0, knowledge.applicable(bowl) - seat.given(bowl.bowl()));
+    private int left(LiveBowl bowl, ApplicationProgress progress) {
+        return Math.max(0, lookup.applicable(bowl) - progress.given(bowl.bowl()));
     }
 }

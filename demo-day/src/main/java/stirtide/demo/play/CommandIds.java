@@ -2,7 +2,7 @@ package stirtide.demo.play;
 
 import java.util.Locale;
 
-/** Ids of commands: the same day played twice sends the same ids in the same order. */
+/** Command ids: the same sequence each time a day is played. */
 public final class CommandIds {
     private final String prefix;
     private int last;

@@ -13,15 +13,15 @@ import java.util.TreeMap;
 import stirtide.events.json.ContractJson;
 
 /**
- * What the calendar does not know about the demo day. Times are in the salon's zone.
+ * What happens on the demo day beside the calendar. Times are in the salon's zone.
  *
  * @param seed seed of all small deviations
  * @param opensAt when the day is opened and the prep sheet is made
  * @param liveFrom where the live demo starts, shortly before the first peak
  * @param late clients who come late, by booking uid
- * @param walkIns clients nobody expected
+ * @param walkIns clients without a booking
  * @param notReady minutes for which a client is not ready although the bowl stands at the chair, by service number
- * @param slips bowls whose first weighing is typed wrong and put right at once
+ * @param slips bowls whose first weighing is typed wrong and corrected at once
  * @param spills bowls that are spilled at the chair
  */
 public record DayScript(
@@ -55,9 +55,9 @@ public record DayScript(
     public record Late(LocalTime at, int minutes) {}
 
     /**
-     * A client nobody expected.
+     * A client without a booking.
      *
-     * @param at when the client stands at the desk
+     * @param at when the client comes in
      * @param startInMinutes minutes from then to the booked start
      */
     public record WalkIn(

@@ -4,17 +4,17 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * What a played scale shows while somebody weighs a bowl: for each part the needle climbs, lies at rest long enough to be
- * taken, and goes back to zero. Somebody who misses a part finds all of them again from the first on.
+ * Readings of a simulated scale while a bowl is weighed: for each part the weight rises, is stable long enough to be taken,
+ * and goes back to zero. After the last part the sequence begins again.
  *
  * @param parts milligrams to be shown, lightener first
  */
 public record PlayedWeights(List<Integer> parts) {
-    /** How a scale writes its lines, as a file of the terminal's settings. */
+    /** Line format of the scale, as a settings file of the terminal. */
     public static final String DIALECT =
             "stable = rest +([0-9.]+) +(g)\nmoving = moves +([0-9.]+) +(g)\nspeed = 9600\n";
 
-    /** What it shows when nothing stands on it. */
+    /** Line of the empty scale. */
     public static final String EMPTY = line("rest", 0);
 
     private static final int CLIMB_MILLIS = 2500;
@@ -27,7 +27,7 @@ public record PlayedWeights(List<Integer> parts) {
         parts = List.copyOf(parts);
     }
 
-    /** The line it writes so many milliseconds, 0 or more, after the weighing began. */
+    /** The line that many milliseconds, 0 or more, after the weighing began. */
     public String at(long millis) {
         if (parts.isEmpty()) return EMPTY;
         int weight = parts.get((int) (millis / TURN_MILLIS % parts.size()));
@@ -38,7 +38,7 @@ public record PlayedWeights(List<Integer> parts) {
         return EMPTY;
     }
 
-    // A tenth of a gram, as the scales of the demo salon divide.
+    // A tenth of a gram, the division of the scales of the demo salon.
     private static String line(String state, long milligrams) {
         return String.format(Locale.ROOT, "%s %d.%d g", state, milligrams / 1000, milligrams % 1000 / 100);
     }

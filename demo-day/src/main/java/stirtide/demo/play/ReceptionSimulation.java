@@ -11,25 +11,25 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.day.Booking;
 import stirtide.events.view.DayView;
 
-/** What reaches the desk during the day: clients who come late, clients nobody expected. */
+/** Simulates the reception: clients who come late, and clients without a booking. */
 public final class ReceptionSimulation {
-    private final SetupLookup knowledge;
+    private final SetupLookup lookup;
     private final DayScript script;
     private final SortedMap<Integer, Booking> bookings;
-    private final Set<String> told = new HashSet<>();
+    private final Set<String> sent = new HashSet<>();
 
     /**
-     * @param knowledge what everybody knows
+     * @param lookup the setup of the day
      * @param script what happens
      * @param bookings bookings by service number; walk-ins are added to it
      */
-    public ReceptionSimulation(SetupLookup knowledge, DayScript script, SortedMap<Integer, Booking> bookings) {
-        this.knowledge = knowledge;
+    public ReceptionSimulation(SetupLookup lookup, DayScript script, SortedMap<Integer, Booking> bookings) {
+        this.lookup = lookup;
         this.script = script;
         this.bookings = bookings;
     }
 
-    /** What the desk enters now, if anything. */
+    /** The next action of the reception, if one is due. */
     public Optional<StaffAction> next(DayView view) {
         Optional<StaffAction> late = late(view);
         return late.isPresent() ? late : walkIn(view);
@@ -37,9 +37,9 @@ public final class ReceptionSimulation {
 
     private Optional<StaffAction> late(DayView view) {
         for (Map.Entry<String, DayScript.Late> late : new TreeMap<>(script.late()).entrySet()) {
-            if (view.time().isBefore(knowledge.at(late.getValue().at()))) continue;
+            if (view.time().isBefore(lookup.at(late.getValue().at()))) continue;
             for (Map.Entry<Integer, Booking> booked : bookings.entrySet())
-                if (booked.getValue().bookingUid().equals(late.getKey()) && told.add(late.getKey()))
+                if (booked.getValue().bookingUid().equals(late.getKey()) && sent.add(late.getKey()))
                     return Optional.of(move(
                             booked.getKey(), booked.getValue(), late.getValue().minutes()));
         }
@@ -49,16 +49,16 @@ public final class ReceptionSimulation {
     private StaffAction move(int service, Booking booked, int minutes) {
         Instant start = booked.start().plusSeconds(60L * minutes);
         String reason = "client comes " + minutes + " minutes late";
-        return new StaffAction(knowledge.desk(), new DayCommand.MoveService(service, start, Optional.empty(), reason));
+        return new StaffAction(lookup.receptionist(), new DayCommand.MoveService(service, start, Optional.empty(), reason));
     }
 
     private Optional<StaffAction> walkIn(DayView view) {
         for (DayScript.WalkIn walkIn : script.walkIns()) {
-            Instant at = knowledge.at(walkIn.at());
-            if (view.time().isBefore(at) || !told.add(walkIn.bookingUid())) continue;
+            Instant at = lookup.at(walkIn.at());
+            if (view.time().isBefore(at) || !sent.add(walkIn.bookingUid())) continue;
             Booking booking = booking(walkIn, at);
             bookings.put(bookings.lastKey() + 1, booking);
-            return Optional.of(new StaffAction(knowledge.desk(), new DayCommand.BookService(booking)));
+            return Optional.of(new StaffAction(lookup.receptionist(), new DayCommand.BookService(booking)));
         }
         return Optional.empty();
     }

@@ -1,54 +1,42 @@
 package stirtide.demo.play;
 
-import java.time.Instant;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import stirtide.events.day.Booking;
 import stirtide.events.view.DayView;
 
-/** Everybody of the demo day together: desk, chairs, and the bar unless somebody else works there. */
+/** Simulates the salon: reception, chairs and, unless a user works there, the color bar. */
 public final class SalonSimulation {
-    private final ReceptionSimulation desk;
-    private final ChairSimulation floor;
+    private final ReceptionSimulation reception;
+    private final ChairSimulation chairs;
     private final Optional<BarSimulation> bar;
 
     /**
-     * @param knowledge what everybody knows
+     * @param lookup the setup of the day
      * @param script what happens beside the calendar
      * @param booked bookings by service number
-     * @param worksAtBar whether the cast weighs and carries too
+     * @param worksAtBar whether the assistants at the color bar are simulated too
      */
-    public SalonSimulation(
-            SetupLookup knowledge, DayScript script, SortedMap<Integer, Booking> booked, boolean worksAtBar) {
+    public SalonSimulation(SetupLookup lookup, DayScript script, SortedMap<Integer, Booking> booked, boolean worksAtBar) {
         SortedMap<Integer, Booking> bookings = new TreeMap<>(booked);
-        this.desk = new ReceptionSimulation(knowledge, script, bookings);
-        this.floor = new ChairSimulation(knowledge, script, bookings);
-        this.bar = worksAtBar ? Optional.of(new BarSimulation(knowledge, script)) : Optional.empty();
+        this.reception = new ReceptionSimulation(lookup, script, bookings);
+        this.chairs = new ChairSimulation(lookup, script, bookings);
+        this.bar = worksAtBar ? Optional.of(new BarSimulation(lookup, script)) : Optional.empty();
     }
 
-    /** What somebody does now, if anything: desk first, then the chairs in order, then the bar. */
+    /** The next action, if one is due: reception first, then the chairs in order, then the bar. */
     public Optional<StaffAction> next(DayView view) {
-        return desk.next(view).or(() -> floor.next(view)).or(() -> bar.flatMap(people -> people.next(view)));
+        return reception.next(view).or(() -> chairs.next(view)).or(() -> bar.flatMap(staff -> staff.next(view)));
     }
 
-    /** Lets the minute that begins at {@code view.time()} pass at the chairs. */
+    /** Simulates the minute that begins at {@code view.time()} at the chairs. */
     public void pass(DayView view) {
-        floor.pass(view);
+        chairs.pass(view);
     }
 
-    /** Minutes that clients really waited for a bowl, by service. */
-    public SortedMap<Integer, Integer> waitedMinutes() {
-        return floor.waitedMinutes();
-    }
-
-    /** End of the last minute in which each bowl was applied, by bowl. */
-    public SortedMap<String, Instant> lastUse() {
-        return floor.lastUse();
-    }
-
-    /** What went on hair by the chairs' own count. */
-    public long appliedMilligrams() {
-        return floor.appliedMilligrams();
+    /** What was counted at the chairs so far. */
+    public ChairFigures figures() {
+        return chairs.figures();
     }
 }

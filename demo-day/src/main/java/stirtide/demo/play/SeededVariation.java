@@ -5,8 +5,8 @@ import java.util.SplittableRandom;
 import java.util.zip.CRC32;
 
 /**
- * Small deviations from a seed. Each answer depends on the seed and on what it is asked for, never on the order of
- * questions, so one more client does not change the day of the others.
+ * Small deviations from a seed. A value depends on the seed and its subject, never on the order of calls, so an additional
+ * client does not change the day of the others.
  *
  * @param seed any number
  */

@@ -14,7 +14,7 @@ import stirtide.events.setup.Person;
 import stirtide.events.view.DayView.LiveBowl;
 
 /**
- * What the people of the salon know by heart: menu, bowls, products, each other.
+ * Look-ups in the setup of a day: menu, bowls, products, people.
  *
  * @param setup what is in force on the day
  */
@@ -31,7 +31,7 @@ public record SetupLookup(DaySetup setup) {
                 .orElseThrow(() -> new IllegalArgumentException("not on the menu: " + menuId));
     }
 
-    /** Grams of mix the plan reckons with for a zone of this client, in milligrams. */
+    /** Mix the plan expects for a zone of this client, in milligrams. */
     int plannedNeed(Booking booking, MenuZone zone) {
         long length = setup.menu().lengthPermille().getOrDefault(booking.length(), 1000);
         long density = setup.menu().densityPermille().getOrDefault(booking.density(), 1000);
@@ -46,7 +46,7 @@ public record SetupLookup(DaySetup setup) {
                 .orElseThrow(() -> new IllegalArgumentException("not on the shelf: " + lightenerName));
     }
 
-    /** What stays in the bowl, in milligrams. */
+    /** Residue that stays in the bowl, in milligrams. */
     int residue(LiveBowl bowl) {
         return setup.salon().bowls().stream()
                 .filter(size -> size.usableMilligrams() == bowl.planned().usableMilligrams())
@@ -55,31 +55,31 @@ public record SetupLookup(DaySetup setup) {
                 .orElse(0);
     }
 
-    /** Milligrams that were mixed in the bowl and can be applied. */
+    /** Milligrams mixed in the bowl that can be applied. */
     int applicable(LiveBowl bowl) {
         return bowl.weighed()
                 .map(weighed -> weighed.lightenerMilligrams() + weighed.developerMilligrams() - residue(bowl))
                 .orElse(0);
     }
 
-    /** Everybody of a role, in the order of the list. */
+    /** All people of a role, in the order of the setup. */
     public List<Person> people(Person.Role role) {
         return setup.salon().people().stream()
                 .filter(person -> person.role() == role)
                 .toList();
     }
 
-    /** Who speaks for the chair of a service: its stylist, or the first stylist of the list. */
+    /** Person id for actions at the chair of a service: its stylist, or the first stylist of the setup. */
     String stylist(Booking booking) {
         return booking.stylistId()
                 .orElseGet(() -> people(Person.Role.STYLIST).stream()
                         .findFirst()
                         .map(Person::personId)
-                        .orElseGet(this::desk));
+                        .orElseGet(this::receptionist));
     }
 
-    /** Who books and moves: the manager, or the first person of the list. */
-    public String desk() {
+    /** Person id for bookings and moves: the manager, or the first person of the setup. */
+    public String receptionist() {
         return people(Person.Role.MANAGER).stream()
                 .findFirst()
                 .orElseGet(() -> setup.salon().people().get(0))

@@ -11,7 +11,7 @@ import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.day.StoredEvent;
 
-/** What became of one bowl, gathered from the events. Weights are milligrams. */
+/** The course of one bowl, collected from the events. Weights are in milligrams. */
 final class BowlSummary {
     final String bowl;
     final int service;
@@ -55,7 +55,7 @@ final class BowlSummary {
                 begun.planned().totalMilligrams());
     }
 
-    /** So many milligrams of a mix that has so much lightener in all of it. */
+    /** Sets the content to a share of a mix with that much lightener in the whole. */
     private void holds(int milligrams, int wholeLightener, int whole) {
         lightener = (int) ((long) milligrams * wholeLightener / whole);
         developer = milligrams - lightener;
@@ -65,34 +65,34 @@ final class BowlSummary {
         return lightener + developer;
     }
 
-    /** The stories of all bowls, in the order in which they were begun. */
+    /** All bowls, in the order in which they were begun. */
     static List<BowlSummary> of(List<StoredEvent> events) {
         SortedMap<String, BowlSummary> byId = new TreeMap<>();
         List<BowlSummary> inOrder = new ArrayList<>();
         SortedMap<String, String> pairs = new TreeMap<>();
         for (StoredEvent stored : events) {
             if (stored.event() instanceof DayEvent.BowlBegun begun) {
-                BowlSummary story = new BowlSummary(begun, stored.time());
-                byId.put(begun.bowl(), story);
-                inOrder.add(story);
+                BowlSummary summary = new BowlSummary(begun, stored.time());
+                byId.put(begun.bowl(), summary);
+                inOrder.add(summary);
             } else if (stored.event() instanceof DayEvent.BatchBegun begun) {
                 for (BatchShare share : begun.shares()) {
-                    BowlSummary story = new BowlSummary(begun, share, stored.time());
-                    byId.put(share.bowl(), story);
-                    inOrder.add(story);
+                    BowlSummary summary = new BowlSummary(begun, share, stored.time());
+                    byId.put(share.bowl(), summary);
+                    inOrder.add(summary);
                 }
                 pairs.put(begun.shares().get(0).bowl(), begun.shares().get(1).bowl());
-            } else if (!tellMix(byId, pairs, stored)) tell(byId, stored);
+            } else if (!applyMix(byId, pairs, stored)) apply(byId, stored);
         }
         return inOrder;
     }
 
-    /** Weighing, dividing and binning of one mix for two bowls; until it is divided each counts as planned. */
-    private static boolean tellMix(
+    /** Applies weighing, dividing and binning of one mix for two bowls; until it is divided, shares are as planned. */
+    private static boolean applyMix(
             SortedMap<String, BowlSummary> bowls, SortedMap<String, String> pairs, StoredEvent stored) {
         if (stored.event() instanceof DayEvent.BatchWeighed weighed) {
-            BowlSummary first = told(bowls, weighed.batch());
-            BowlSummary second = told(bowls, pairs.getOrDefault(weighed.batch(), ""));
+            BowlSummary first = known(bowls, weighed.batch());
+            BowlSummary second = known(bowls, pairs.getOrDefault(weighed.batch(), ""));
             int liquid = weighed.developerParts().stream()
                     .mapToInt(part -> part.milligrams())
                     .sum();
@@ -100,52 +100,52 @@ final class BowlSummary {
             int share = (int) ((long) whole * second.mixed() / (first.mixed() + second.mixed()));
             first.holds(whole - share, weighed.lightenerMilligrams(), whole);
             second.holds(share, weighed.lightenerMilligrams(), whole);
-            for (BowlSummary story : List.of(first, second)) {
-                story.weighed = true;
-                story.inside = weighed.insideDirections();
+            for (BowlSummary summary : List.of(first, second)) {
+                summary.weighed = true;
+                summary.inside = weighed.insideDirections();
             }
         } else if (stored.event() instanceof DayEvent.BatchDivided divided) {
-            BowlSummary first = told(bowls, divided.batch());
-            BowlSummary second = told(bowls, pairs.getOrDefault(divided.batch(), ""));
+            BowlSummary first = known(bowls, divided.batch());
+            BowlSummary second = known(bowls, pairs.getOrDefault(divided.batch(), ""));
             int whole = first.mixed() + second.mixed();
             int lightener = first.lightener + second.lightener;
             first.holds(whole - divided.pouredMilligrams(), lightener, whole);
             second.holds(divided.pouredMilligrams(), lightener, whole);
         } else if (stored.event() instanceof DayEvent.BatchBinned binned) {
             for (String id : List.of(binned.batch(), pairs.getOrDefault(binned.batch(), ""))) {
-                BowlSummary story = told(bowls, id);
-                story.closedAt = Optional.of(stored.time());
-                story.left = story.mixed();
-                story.cause = Optional.of(binned.cause());
+                BowlSummary summary = known(bowls, id);
+                summary.closedAt = Optional.of(stored.time());
+                summary.left = summary.mixed();
+                summary.cause = Optional.of(binned.cause());
             }
         } else return false;
         return true;
     }
 
-    private static void tell(SortedMap<String, BowlSummary> bowls, StoredEvent stored) {
+    private static void apply(SortedMap<String, BowlSummary> bowls, StoredEvent stored) {
         if (stored.event() instanceof DayEvent.BowlWeighed weighed) {
-            BowlSummary story = told(bowls, weighed.bowl());
-            story.lightener = weighed.lightenerMilligrams();
-            story.developer = weighed.developerParts().stream()
+            BowlSummary summary = known(bowls, weighed.bowl());
+            summary.lightener = weighed.lightenerMilligrams();
+            summary.developer = weighed.developerParts().stream()
                     .mapToInt(part -> part.milligrams())
                     .sum();
-            story.weighed = true;
-            story.inside = weighed.insideDirections();
+            summary.weighed = true;
+            summary.inside = weighed.insideDirections();
         } else if (stored.event() instanceof DayEvent.BowlHandedOver over) {
-            told(bowls, over.bowl()).handedOverAt = Optional.of(stored.time());
+            known(bowls, over.bowl()).handedOverAt = Optional.of(stored.time());
         } else if (stored.event() instanceof DayEvent.BowlFinished done) {
-            told(bowls, done.bowl()).closedAt = Optional.of(stored.time());
+            known(bowls, done.bowl()).closedAt = Optional.of(stored.time());
         } else if (stored.event() instanceof DayEvent.BowlBinned binned) {
-            BowlSummary story = told(bowls, binned.bowl());
-            story.closedAt = Optional.of(stored.time());
-            story.left = binned.leftMilligrams();
-            story.cause = Optional.of(binned.cause());
+            BowlSummary summary = known(bowls, binned.bowl());
+            summary.closedAt = Optional.of(stored.time());
+            summary.left = binned.leftMilligrams();
+            summary.cause = Optional.of(binned.cause());
         }
     }
 
-    private static BowlSummary told(SortedMap<String, BowlSummary> bowls, String bowl) {
-        BowlSummary story = bowls.get(bowl);
-        if (story == null) throw new IllegalStateException("bowl " + bowl + " was never begun");
-        return story;
+    private static BowlSummary known(SortedMap<String, BowlSummary> bowls, String bowl) {
+        BowlSummary summary = bowls.get(bowl);
+        if (summary == null) throw new IllegalStateException("bowl " + bowl + " was never begun");
+        return summary;
     }
 }

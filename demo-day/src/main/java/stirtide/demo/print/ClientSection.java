@@ -7,7 +7,7 @@ import stirtide.events.plan.PlannedService;
 import stirtide.events.plan.PlannedService.PlannedZone;
 import stirtide.events.view.DayView.MemoryCard;
 
-/** What each client can expect: application, halfway check, rinse, and the time a rinse must never pass. */
+/** Times of each client: application, halfway check, rinse, and latest rinse. */
 final class ClientSection {
     private static final int[] WIDTHS = {4, 24, 15, 15, 9, 11};
 

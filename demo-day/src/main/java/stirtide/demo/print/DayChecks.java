@@ -20,7 +20,7 @@ import stirtide.planner.day.question.PlanQuestions;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.planning.search.PlanQuestion;
 
-/** What must hold for every played day, judged from its events. */
+/** Checks of a played day, from its events. */
 public final class DayChecks {
     /** Leftovers below this are not weighed; they count as applied. */
     private static final int CRUMB_MILLIGRAMS = 500;
@@ -53,9 +53,9 @@ public final class DayChecks {
 
     private static Check lives(PlayedDay day, List<BowlSummary> bowls) {
         List<String> dead = new ArrayList<>();
-        for (BowlSummary story : bowls) {
-            Instant lastUse = day.lastUse().get(story.bowl);
-            if (lastUse != null && lastUse.isAfter(story.lifeEnds)) dead.add(story.bowl);
+        for (BowlSummary summary : bowls) {
+            Instant lastUse = day.chairs().lastUse().get(summary.bowl);
+            if (lastUse != null && lastUse.isAfter(summary.lifeEnds)) dead.add(summary.bowl);
         }
         return new Check(
                 dead.isEmpty(),
@@ -66,8 +66,8 @@ public final class DayChecks {
 
     private static Check ratios(List<BowlSummary> bowls) {
         List<String> wrong = new ArrayList<>();
-        for (BowlSummary story : bowls) {
-            if (story.handedOverAt.isPresent() && !story.inside) wrong.add(story.bowl);
+        for (BowlSummary summary : bowls) {
+            if (summary.handedOverAt.isPresent() && !summary.inside) wrong.add(summary.bowl);
         }
         return new Check(
                 wrong.isEmpty(),
@@ -79,7 +79,7 @@ public final class DayChecks {
     private static Check balance(DaySetup setup, PlayedDay day, List<BowlSummary> bowls) {
         DayTotals totals = day.view().totals();
         long mixed = bowls.stream().mapToLong(BowlSummary::mixed).sum();
-        long left = bowls.stream().mapToLong(story -> story.left).sum();
+        long left = bowls.stream().mapToLong(summary -> summary.left).sum();
         long byCause = totals.overMixedByCause().values().stream()
                 .mapToLong(Integer::longValue)
                 .sum();
@@ -100,8 +100,8 @@ public final class DayChecks {
 
     private static long residues(DaySetup setup, List<BowlSummary> bowls) {
         return bowls.stream()
-                .mapToLong(story -> setup.salon().bowls().stream()
-                        .filter(size -> size.bowlSizeId().equals(story.sizeId))
+                .mapToLong(summary -> setup.salon().bowls().stream()
+                        .filter(size -> size.bowlSizeId().equals(summary.sizeId))
                         .mapToLong(BowlSize::residueMilligrams)
                         .findFirst()
                         .orElse(0))
@@ -110,7 +110,7 @@ public final class DayChecks {
 
     private static Check onHair(PlayedDay day, List<BowlSummary> bowls) {
         long events = day.view().totals().appliedMilligrams();
-        long chairs = day.appliedMilligrams();
+        long chairs = day.chairs().appliedMilligrams();
         boolean holds = Math.abs(events - chairs) <= (long) CRUMB_MILLIGRAMS * bowls.size();
         return new Check(
                 holds,

@@ -65,7 +65,7 @@ public final class DayReport {
                             day,
                             zone,
                             event -> event instanceof DayEvent.ZoneFinished done && done.service() == card.service()),
-                    day.waitedMinutes().getOrDefault(card.service(), 0) + " min");
+                    day.chairs().waitedMinutes().getOrDefault(card.service(), 0) + " min");
     }
 
     private static String last(PlayedDay day, ZoneId zone, Predicate<DayEvent> which) {
@@ -91,20 +91,20 @@ public final class DayReport {
                 "developer",
                 "left",
                 "");
-        for (BowlSummary story : bowls)
+        for (BowlSummary summary : bowls)
             page.row(
                     BOWLS,
-                    story.bowl,
-                    chair(day, story.service),
-                    person(setup, story.personId),
-                    Wording.clock(story.begunAt, zone),
-                    story.handedOverAt.map(at -> Wording.clock(at, zone)).orElse("-"),
-                    story.closedAt.map(at -> Wording.clock(at, zone)).orElse("-"),
-                    Wording.clock(story.lifeEnds, zone),
-                    AmountText.roundedGrams(story.lightener),
-                    AmountText.roundedGrams(story.developer),
-                    story.left == 0 ? "-" : AmountText.roundedGrams(story.left),
-                    story.cause.map(cause -> "  " + mark(cause)).orElse(""));
+                    summary.bowl,
+                    chair(day, summary.service),
+                    person(setup, summary.personId),
+                    Wording.clock(summary.begunAt, zone),
+                    summary.handedOverAt.map(at -> Wording.clock(at, zone)).orElse("-"),
+                    summary.closedAt.map(at -> Wording.clock(at, zone)).orElse("-"),
+                    Wording.clock(summary.lifeEnds, zone),
+                    AmountText.roundedGrams(summary.lightener),
+                    AmountText.roundedGrams(summary.developer),
+                    summary.left == 0 ? "-" : AmountText.roundedGrams(summary.left),
+                    summary.cause.map(cause -> "  " + mark(cause)).orElse(""));
         page.text(
                 "",
                 "There: at the chair. Ends: end of its life. Marks: left = left over, life = past its life, gone = client gone, spilt ="

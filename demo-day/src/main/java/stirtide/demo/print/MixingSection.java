@@ -28,7 +28,7 @@ final class MixingSection {
         }
     }
 
-    /** By the start of the mix; two bowls of one mix stand together, the one it is made in first. */
+    /** Sorted by the start of the mix; the bowl a mix is made in stands before the other bowl of that mix. */
     private static List<PlannedBowl> inOrder(PrepSheetDay day) {
         List<PlannedBowl> bowls = day.plan().bowls();
         List<String> ids = bowls.stream().map(PlannedBowl::bowl).toList();

@@ -7,14 +7,14 @@ import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
 import stirtide.events.setup.Person;
 
-/** The whole prep sheet of a day. The same day gives the same text, byte for byte. */
+/** The prep sheet of a day. The same day gives the same text, byte for byte. */
 public final class PrepSheet {
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE, MMMM d, yyyy", Locale.ENGLISH);
 
     private PrepSheet() {}
 
     /**
-     * Writes the sheet: what to mix, what each client can expect, missing tests, why anybody waits, what to have ready, cautions.
+     * Writes the sheet: bowls to mix, times of each client, missing tests, waits, products to have ready, cautions.
      *
      * @param leftOut sentences about bookings that are not of this day's bar
      */

@@ -19,12 +19,12 @@ import stirtide.mixing.text.AmountText;
 import stirtide.planner.day.allowance.LearnedAllowances;
 
 /**
- * What a prep sheet is made from, with the look-ups its parts share.
+ * Data of a prep sheet, with the look-ups its sections share.
  *
  * @param setup what is in force on the day
  * @param bookings the day's services by number
  * @param plan the plan to print
- * @param cards what is known of each service: tests, and what was mixed for the client before
+ * @param cards tests and earlier visits of each service
  */
 public record PrepSheetDay(
         DaySetup setup, SortedMap<Integer, Booking> bookings, Plan plan, List<DayView.ServiceCard> cards) {
@@ -41,7 +41,7 @@ public record PrepSheetDay(
         return Wording.clock(instant, zone());
     }
 
-    /** What is remembered of the client of a service. */
+    /** Earlier visits of the client of a service. */
     Optional<DayView.MemoryCard> memory(int service) {
         return cards.stream()
                 .filter(card -> card.service() == service)
@@ -49,7 +49,7 @@ public record PrepSheetDay(
                 .flatMap(DayView.ServiceCard::memory);
     }
 
-    /** What the client is called on paper: the reference of the booking, or nothing. */
+    /** Client reference of the booking; empty when the service is unknown. */
     String client(int service) {
         Booking booking = bookings.get(service);
         return booking == null ? "" : booking.clientRef();
@@ -63,7 +63,7 @@ public record PrepSheetDay(
                 .orElse(booking.menuId());
     }
 
-    /** Why zones get other grams than the menu says, one line each. */
+    /** Reasons for grams that differ from the menu, one line for each zone. */
     List<String> allowances(Booking booking) {
         return setup.menu().entries().stream()
                 .filter(entry -> entry.menuId().equals(booking.menuId()))
@@ -89,7 +89,7 @@ public record PrepSheetDay(
                 .orElse(lightenerId);
     }
 
-    /** One liquid in words: weight, name, and strength where it has one. */
+    /** Text of one liquid: weight, name, and strength where it has one. */
     String part(DeveloperPart part) {
         String grams = AmountText.scaleGrams(part.milligrams());
         if (part.developerId().equals(DeveloperPart.WATER)) return grams + " water";

@@ -12,7 +12,7 @@ import stirtide.mixing.text.AmountText;
 import stirtide.planner.stock.StockLine;
 import stirtide.planner.stock.StockReport;
 
-/** What the day takes from the shelf, against what was counted. */
+/** Products the day needs, beside the counted stock. */
 final class ShelfSection {
     private static final int[] WIDTHS = {40, -12, -10, -14};
 

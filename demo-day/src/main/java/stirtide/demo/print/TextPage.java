@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Plain text that never gets wider than {@value #COLUMNS} columns. Long text is broken at blanks and indented. */
+/** Plain text of at most {@value #COLUMNS} columns. Long text is broken at blanks and indented. */
 public final class TextPage {
     /** Widest line. */
     public static final int COLUMNS = 80;
@@ -14,7 +14,7 @@ public final class TextPage {
 
     private final List<String> lines = new ArrayList<>();
 
-    /** Adds a line as it is, blanks at its end cut off. It must fit. */
+    /** Adds a line that fits, without trailing blanks. */
     public TextPage line(String text) {
         String cut = text.stripTrailing();
         if (width(cut) > COLUMNS) throw new IllegalArgumentException("wider than the page: " + cut);
@@ -32,7 +32,7 @@ public final class TextPage {
         return gap().line(text).line("-".repeat(COLUMNS));
     }
 
-    /** Adds text after {@code lead}; what does not fit goes on under the text, not under the lead. */
+    /** Adds text after {@code lead}; further lines are indented to the text. */
     public TextPage text(String lead, String text) {
         String indent = " ".repeat(width(lead));
         StringBuilder line = new StringBuilder(lead);
@@ -50,7 +50,7 @@ public final class TextPage {
         return line(line.toString());
     }
 
-    /** Adds one row of cells: each cell is cut or filled up to its width; a negative width sets it to the right. */
+    /** Adds a row of cells, each cut or filled to its width; a negative width aligns right. */
     public TextPage row(int[] widths, String... cells) {
         if (widths.length != cells.length)
             throw new IllegalArgumentException(

@@ -14,7 +14,7 @@ import stirtide.events.day.OverMixCause;
 import stirtide.events.day.StoredEvent;
 import stirtide.mixing.text.AmountText;
 
-/** What nobody had planned: late clients, walk-ins, wrong weights, lost bowls. */
+/** Unplanned events of the day: late clients, walk-ins, wrong weights, lost bowls. */
 final class UnplannedEvents {
     private static final int WORTH_TELLING_MINUTES = 5;
 
@@ -32,7 +32,7 @@ final class UnplannedEvents {
             if (stored.event() instanceof DayEvent.ServiceMoved moved) booked.put(moved.service(), moved.start());
             if (sentence.isEmpty()) sentence = lateStart(stored, booked);
             sentence.ifPresent(text -> page.text(Wording.clock(stored.time(), zone) + "  ", text));
-            // Bookings before the first plan are the calendar; those after it are walk-ins.
+            // Bookings before the first plan come from the calendar; later ones are walk-ins.
             opened |= stored.event() instanceof DayEvent.PlanDrawn;
         }
     }

@@ -1,5 +1,6 @@
-/** The prep sheet: a plan as plain text of at most 80 columns, to print and to pin above the color bar. */
+/** The prep sheet of a plan and the report of a played day, as plain text of at most 80 columns; checks of a played day. */
 @NullMarked
 package stirtide.demo.print;
+
 
 import org.jspecify.annotations.NullMarked;

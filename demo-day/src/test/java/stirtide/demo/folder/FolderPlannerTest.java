@@ -3,19 +3,13 @@ package stirtide.demo.folder;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import stirtide.demo.PlanCommand;
-import stirtide.demo.exit.CommandFailure;
+import stirtide.planner.cli.CommandException;
 import stirtide.demo.print.PrepSheet;
 import stirtide.demo.print.PrepSheetDay;
 import stirtide.events.plan.PlannedBowl;
@@ -74,17 +68,9 @@ class FolderPlannerTest {
 
     @Test
     void a_date_without_bookings_is_refused_as_bad_input() {
-        assertThatExceptionOfType(CommandFailure.class)
+        assertThatExceptionOfType(CommandException.class)
                 .isThrownBy(() -> FolderPlanner.read(SALON, Optional.of(LocalDate.of(2027, 6, 13))))
-                .satisfies(exit -> assertThat(exit.code()).isEqualTo(CommandFailure.BAD_INPUT));
-    }
-
-    @Test
-    void arguments_in_any_order_are_understood() {
-        PlanCommand command = PlanCommand.of(List.of("--json", "--date", "2027-06-11", "salon"));
-        assertThat(command)
-                .isEqualTo(
-                        new PlanCommand(SALON, Optional.of(LocalDate.of(2027, 6, 11)), true, false, Optional.empty()));
+                .satisfies(exit -> assertThat(exit.exitCode()).isEqualTo(CommandException.BAD_INPUT));
     }
 
     @Test
@@ -99,40 +85,5 @@ class FolderPlannerTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(retouch.formula().wantedRatioThousandths()).isEqualTo(2480);
-    }
-
-    @Test
-    void the_last_two_visits_of_a_client_are_printed_side_by_side() {
-        String page = PlanCommand.of(List.of("--visits", "HV", "salon")).run();
-        assertThat(page).contains("2027-02-19", "2027-04-30", "1:2.01", "1:1.96", "* differs");
-        assertThat(page.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
-        assertThat(PlanCommand.of(List.of("--visits", "FU", "salon")).run()).contains("One visit is remembered.");
-        assertThatExceptionOfType(CommandFailure.class)
-                .isThrownBy(
-                        () -> PlanCommand.of(List.of("--visits", "XX", "salon")).run())
-                .withMessageContaining("accepted: FU, GL, HV");
-    }
-
-    @ParameterizedTest
-    @CsvSource({"--json salon, plan.json", "--visits HV salon, visits-of-HV.txt"})
-    void what_the_command_prints_is_the_same_byte_for_byte(String words, String file) throws IOException {
-        assertThat(PlanCommand.of(List.of(words.split(" "))).run()).isEqualTo(golden(file));
-    }
-
-    /** As version 0.1.0 printed it. */
-    private static String golden(String file) throws IOException {
-        return Files.readString(Path.of("src/test/resources/golden", file));
-    }
-
-    @Test
-    void moves_are_printed_best_first_and_the_same_every_time() throws IOException {
-        PlanCommand command = PlanCommand.of(List.of("--moves", "salon"));
-        String page = command.run();
-        assertThat(page).isEqualTo(golden("moves.txt"));
-        assertThat(page).contains("As booked: ", "One move, best first:", "Two moves that do more together");
-        assertThat(command.run()).isEqualTo(page);
-        assertThatExceptionOfType(CommandFailure.class)
-                .isThrownBy(() -> PlanCommand.of(List.of("--moves", "--json", "salon")))
-                .withMessageContaining("exclude each other");
     }
 }

@@ -3,7 +3,6 @@ package stirtide.demo.link;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -15,8 +14,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
-import java.util.stream.Stream;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.CloudEvent;
@@ -25,7 +22,7 @@ import stirtide.events.json.UnreadableEvent;
 import stirtide.events.view.DayView;
 
 /** One day of one salon at a running service. Blocks; every call ends within {@value #PATIENCE_SECONDS} seconds. */
-public final class SalonLink {
+public final class DayClient {
     private static final int PATIENCE_SECONDS = 30;
 
     private final HttpClient http =
@@ -37,23 +34,23 @@ public final class SalonLink {
      * @param service address of the service, with a slash at the end
      * @param day salon id and date, such as {@code "quillon-row/2027-06-11"}
      */
-    public SalonLink(URI service, String day) {
+    public DayClient(URI service, String day) {
         this.service = service;
         this.day = day;
     }
 
     /** Opens the day. */
-    public Answer open(CommandRequest request) {
+    public CommandAnswer open(CommandRequest request) throws IOException {
         return answer(post("days", ContractJson.write(request)));
     }
 
     /** Sends a command to the day. */
-    public Answer send(CommandRequest request) {
+    public CommandAnswer send(CommandRequest request) throws IOException {
         return answer(post("days/" + day + "/commands", ContractJson.write(request)));
     }
 
     /** Names of all days the service knows, oldest first. */
-    public List<String> days() {
+    public List<String> days() throws IOException {
         List<String> names = new ArrayList<>();
         tree(must(get("days", "application/json")))
                 .path("days")
@@ -61,18 +58,23 @@ public final class SalonLink {
         return List.copyOf(names);
     }
 
+    /** The service. */
+    public DayClient service() {
+        return this;
+    }
+
     /** The day as a terminal shows it. */
-    public DayView view() {
+    public DayView view() throws IOException {
         return ContractJson.read(must(get("days/" + day, "application/json")), DayView.class);
     }
 
     /** Lets the service's driven clock step to {@code to}; answers when all that is due has happened. */
-    public void advance(Instant to) {
+    public void advanceClock(Instant to) throws IOException {
         must(post("clock/advance", ContractJson.write(Map.of("to", to))));
     }
 
     /** Lets the service's driven clock run at a rate, in thousandths of real time; 0 stands. */
-    public void setRate(int ratePermille) {
+    public void setClockRate(int ratePermille) throws IOException {
         must(exchange(request("clock")
                 .header("content-type", "application/json")
                 .PUT(BodyPublishers.ofString(ContractJson.write(Map.of("ratePermille", ratePermille))))
@@ -80,7 +82,7 @@ public final class SalonLink {
     }
 
     /** Everything that has happened on the day, in order. */
-    public List<StoredEvent> events() {
+    public List<StoredEvent> events() throws IOException {
         List<StoredEvent> events = new ArrayList<>();
         long newest = 1;
         while (events.size() < newest) {
@@ -93,46 +95,30 @@ public final class SalonLink {
         return events;
     }
 
-    private StoredEvent stored(JsonNode event) {
+    private StoredEvent stored(JsonNode event) throws IOException {
         try {
             return CloudEvent.read(event.toString()).toStored();
         } catch (UnreadableEvent unreadable) {
-            throw new ServiceSilent("an event of " + day + " cannot be read: " + unreadable.getMessage());
+            throw new IOException("an event of " + day + " cannot be read: " + unreadable.getMessage());
         }
     }
 
-    private static JsonNode tree(String body) {
+    private static JsonNode tree(String body) throws IOException {
         try {
             return ContractJson.mapper().readTree(body);
         } catch (JsonProcessingException notJson) {
-            throw new ServiceSilent("the service does not answer with JSON: " + notJson.getOriginalMessage());
+            throw new IOException("the service does not answer with JSON: " + notJson.getOriginalMessage());
         }
     }
 
-    /** Follows the day until the stream ends; {@code onView} gets every view that arrives, as JSON, on the calling thread. */
-    public void follow(Consumer<String> onView) {
-        HttpRequest request = HttpRequest.newBuilder(service.resolve("days/" + day + "/live"))
-                .header("accept", "text/event-stream")
-                .GET()
-                .build();
-        try (Stream<String> lines = http.send(request, BodyHandlers.ofLines()).body()) {
-            lines.filter(line -> line.startsWith("data:"))
-                    .forEach(line -> onView.accept(line.substring(5).strip()));
-        } catch (IOException | UncheckedIOException ended) {
-            // The service was closed; there is nothing more to follow.
-        } catch (InterruptedException leaving) {
-            Thread.currentThread().interrupt();
-        }
-    }
-
-    private HttpResponse<String> post(String path, String body) {
+    private HttpResponse<String> post(String path, String body) throws IOException {
         return exchange(request(path)
                 .header("content-type", "application/json")
                 .POST(BodyPublishers.ofString(body))
                 .build());
     }
 
-    private HttpResponse<String> get(String path, String accepts) {
+    private HttpResponse<String> get(String path, String accepts) throws IOException {
         return exchange(request(path).header("accept", accepts).GET().build());
     }
 
@@ -140,27 +126,25 @@ public final class SalonLink {
         return HttpRequest.newBuilder(service.resolve(path)).timeout(Duration.ofSeconds(PATIENCE_SECONDS));
     }
 
-    private HttpResponse<String> exchange(HttpRequest request) {
+    private HttpResponse<String> exchange(HttpRequest request) throws IOException {
         try {
             return http.send(request, BodyHandlers.ofString());
-        } catch (IOException unreachable) {
-            throw new ServiceSilent("no answer from " + request.uri() + ": " + unreachable.getMessage());
         } catch (InterruptedException leaving) {
             Thread.currentThread().interrupt();
-            throw new ServiceSilent("interrupted while waiting for " + request.uri());
+            throw new IOException("interrupted while waiting for " + request.uri());
         }
     }
 
-    private static String must(HttpResponse<String> response) {
+    private static String must(HttpResponse<String> response) throws IOException {
         if (response.statusCode() / 100 == 2) return response.body();
-        throw new ServiceSilent(response.uri() + " answers " + response.statusCode() + ": " + sentence(response));
+        throw new IOException(response.uri() + " answers " + response.statusCode() + ": " + sentence(response));
     }
 
-    private static Answer answer(HttpResponse<String> response) {
+    private static CommandAnswer answer(HttpResponse<String> response) throws IOException {
         if (response.statusCode() / 100 == 2)
-            return new Answer(true, tree(response.body()).path("lastRevision").asLong(), "");
-        if (response.statusCode() / 100 == 4) return new Answer(false, 0, sentence(response));
-        throw new ServiceSilent(response.uri() + " answers " + response.statusCode() + ": " + sentence(response));
+            return new CommandAnswer.Accepted();
+        if (response.statusCode() / 100 == 4) return new CommandAnswer.Rejected(sentence(response));
+        throw new IOException(response.uri() + " answers " + response.statusCode() + ": " + sentence(response));
     }
 
     private static String sentence(HttpResponse<String> response) {

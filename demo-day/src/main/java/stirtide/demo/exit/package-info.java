@@ -1,4 +1,0 @@
-@NullMarked
-package stirtide.demo.exit;
-
-import org.jspecify.annotations.NullMarked;
