@@ -9,14 +9,13 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import stirtide.demo.link.ServiceClient;
-import stirtide.planner.cli.CommandException;
+import stirtide.bar.client.ServiceClient;
 import stirtide.demo.live.StartProgress;
 import stirtide.demo.live.TerminalLauncher;
 import stirtide.events.view.DayView.PersonCard;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.service.PlannerService;
 import stirtide.planner.service.Settings;
-import stirtide.planner.cli.CommandException;
 
 /** {@code demo-day/begin}: service and terminal for a salon of one's own, from an empty folder on. */
 @Command(

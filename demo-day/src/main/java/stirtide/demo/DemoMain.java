@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.logging.Level;
 import picocli.CommandLine;
-import stirtide.demo.link.ServiceClient;
+import stirtide.bar.client.ServiceClient;
 import stirtide.planner.cli.CommandException;
 import stirtide.planner.cli.CommandLines;
 import stirtide.planner.service.LogOutput;

@@ -2,11 +2,11 @@ package stirtide.demo.folder;
 
 import java.time.ZoneId;
 import java.util.List;
-import stirtide.planner.cli.CommandException;
 import stirtide.events.plan.MoveAdvice;
 import stirtide.events.plan.MoveAdvice.MoveEffect;
 import stirtide.events.plan.PlanFigures;
 import stirtide.events.setup.DaySetup;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.planning.whatif.WhatIf;
 import stirtide.planner.planning.whatif.WhatIfAnswer;
 import stirtide.planner.planning.whatif.WhatIfQuestion;

@@ -7,10 +7,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.SortedMap;
-import stirtide.demo.link.CommandAnswer;
-import stirtide.demo.link.DayClient;
-import stirtide.demo.link.ServiceClient;
-import stirtide.planner.cli.CommandException;
+import stirtide.bar.client.CommandAnswer;
+import stirtide.bar.client.Credentials;
+import stirtide.bar.client.DayClient;
+import stirtide.bar.client.ServiceClient;
 import stirtide.demo.folder.FolderPlanner;
 import stirtide.demo.play.CommandIds;
 import stirtide.demo.play.DayScript;
@@ -19,10 +19,10 @@ import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.Booking;
 import stirtide.events.setup.DaySetup;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.salonfiles.FolderResult;
 import stirtide.planner.service.PlannerService;
 import stirtide.planner.service.Settings;
-import stirtide.planner.cli.CommandException;
 
 /** The service in this process, with its log in a temporary folder and a driven clock, and the day of a folder opened. */
 public final class DemoService implements AutoCloseable {
@@ -86,7 +86,7 @@ public final class DemoService implements AutoCloseable {
     /** A new client of the day. */
     public DayClient client() {
         URI address = URI.create("http://127.0.0.1:" + port());
-        return new ServiceClient(address).day(day());
+        return new ServiceClient(address, Credentials.NONE, TIMEOUT).day(day());
     }
 
     /** Port of the service. */

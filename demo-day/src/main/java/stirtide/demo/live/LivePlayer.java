@@ -7,7 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import stirtide.demo.link.DayClient;
+import stirtide.bar.client.DayClient;
 import stirtide.demo.play.CommandIds;
 import stirtide.demo.play.SalonSimulation;
 import stirtide.demo.play.StaffAction;

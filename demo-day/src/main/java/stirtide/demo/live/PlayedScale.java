@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import stirtide.demo.link.DayClient;
-import stirtide.planner.cli.CommandException;
+import stirtide.bar.client.DayClient;
 import stirtide.demo.play.PlayedWeights;
 import stirtide.events.view.DayView;
 import stirtide.events.view.DayView.LiveBowl;
+import stirtide.planner.cli.CommandException;
 
 /** A simulated scale: a pipe that the terminal reads, with the weights of the bowl that is to be weighed. */
 final class PlayedScale implements AutoCloseable {

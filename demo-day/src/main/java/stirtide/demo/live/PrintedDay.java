@@ -5,7 +5,6 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import stirtide.planner.cli.CommandException;
 import stirtide.demo.folder.FolderPlanner;
 import stirtide.demo.play.CommandIds;
 import stirtide.demo.play.DayScript;
@@ -16,6 +15,7 @@ import stirtide.demo.play.SteppedPlayer;
 import stirtide.demo.print.DayChecks;
 import stirtide.demo.print.DayReport;
 import stirtide.demo.print.PrepSheet;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.salonfiles.FolderResult;
 
 /** {@code run --print}: the prep sheet, then the day played to its end, then what happened. */

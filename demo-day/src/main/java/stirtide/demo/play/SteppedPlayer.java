@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stirtide.demo.link.CommandAnswer;
-import stirtide.demo.link.DayClient;
+import stirtide.bar.client.CommandAnswer;
+import stirtide.bar.client.DayClient;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 

@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import stirtide.planner.cli.CommandException;
 import stirtide.demo.print.PrepSheet;
 import stirtide.demo.print.PrepSheetDay;
 import stirtide.events.plan.PlannedBowl;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.salonfiles.FolderResult;
 
 class FolderPlannerTest {
