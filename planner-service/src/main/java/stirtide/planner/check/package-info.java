@@ -1,5 +1,5 @@
 /**
- * Judges a plan without knowing how it was drawn: every figure is derived anew from the question. Shares no code with the
+ * Checks a plan independently of how it was made: every figure is derived anew from the question. Shares no code with the
  * planner, so that a mistake there cannot hide here.
  */
 @NullMarked

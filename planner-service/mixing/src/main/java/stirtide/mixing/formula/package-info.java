@@ -1,4 +1,4 @@
-/** What to weigh: pairs of weights that stay inside the ratio window on a real scale, and blends of developers. Pure. */
+/** Search for the weights of a bowl, and its correction while it is weighed. Pure. */
 @NullMarked
 package stirtide.mixing.formula;
 

@@ -1,4 +1,4 @@
-/** Checks plans and proofs of the stagger problem from the problem alone; shares no code with the search that makes them. */
+/** Checks plans and certificates of the stagger problem from the problem alone; shares no code with the search. */
 @NullMarked
 package stirtide.planner.check.stagger;
 

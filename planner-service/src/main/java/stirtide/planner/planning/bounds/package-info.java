@@ -1,4 +1,4 @@
-/** Says how good a plan is at least, and nothing that the separate checker does not confirm. */
+/** Lower bounds on bowls and waits of a plan, with their reasons; only bounds that the checker confirms are published. */
 @NullMarked
 package stirtide.planner.planning.bounds;
 

@@ -1,6 +1,6 @@
 /**
- * Staggers the mixing of a day: how many bowls feed each run, when each is mixed and by whom, with a proof of how good that
- * is. Pure: minutes are integers, random numbers and the count of rounds are passed in.
+ * Solves the stagger problem: how many bowls feed each run, when each is mixed and by whom, with a proof of how good the
+ * plan is. Pure: minutes are integers; random numbers and the count of rounds are passed in.
  */
 @NullMarked
 package stirtide.planner.planning.stagger;

@@ -1,5 +1,5 @@
 /**
- * What would happen if: services moved, a client without a booking, one more assistant. Pure; asks the planner and changes
+ * Answers what-if questions: services moved, a client without a booking, one more assistant. Pure; draws plans and changes
  * nothing.
  */
 @NullMarked
