@@ -47,13 +47,17 @@ public final class PlannerService implements AutoCloseable {
      * @throws CommandException with the reason and an exit code
      */
     public static PlannerService start(Settings settings) {
-        Optional<CommandRequest> opening = DayOpening.read(settings);
-        HttpSecurity security = ExposureCheck.security(settings);
         // Before several threads ask for it.
         LoggerFactory.getILoggerFactory();
+        return start(settings, StartupTask.begin("read-contract", HttpServers::contract));
+    }
+
+    /** The same, with a contract that is being read already. */
+    static PlannerService start(Settings settings, CompletableFuture<OpenAPIContract> contract) {
+        Optional<CommandRequest> opening = DayOpening.read(settings);
+        HttpSecurity security = ExposureCheck.security(settings);
         // Opening the log, reading the contract and what Vert.x does at its start take a third of a start each.
         CompletableFuture<DataFolder> folder = StartupTask.begin("open-log", () -> DataFolder.open(settings));
-        CompletableFuture<OpenAPIContract> contract = StartupTask.begin("read-contract", HttpServers::contract);
         PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
         // All servers would register the same meter; "stirtide.connections" counts those of the salon's server.
         registry.config().meterFilter(MeterFilter.denyNameStartsWith("vertx.http.server.active"));

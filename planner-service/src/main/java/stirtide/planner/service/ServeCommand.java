@@ -3,6 +3,7 @@ package stirtide.planner.service;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -25,10 +26,14 @@ import stirtide.planner.http.HttpSecurity.Encryption;
         description = "Runs the planner service until the process is told to end.",
         mixinStandardHelpOptions = true,
         versionProvider = ProgramVersion.class,
-        subcommands = GenerateCompletion.class,
         sortOptions = false,
-        footer = "Each option can also be set in the environment: STIRTIDE_DATA, STIRTIDE_MANAGEMENT_PORT and so on.")
+        footer = {
+            "Each option can also be set in the environment: STIRTIDE_DATA, STIRTIDE_MANAGEMENT_PORT and so on.",
+            "serve " + ServeCommand.COMPLETION + " prints a completion script for bash and zsh."
+        })
 final class ServeCommand implements Runnable {
+    static final String COMPLETION = "generate-completion";
+
     private enum Clock {
         WALL,
         DRIVEN
@@ -128,16 +133,19 @@ final class ServeCommand implements Runnable {
     /**
      * The command line.
      *
+     * @param arguments what will be parsed
      * @param environment where options that are not given are looked up
      * @param service runs with the settings; the log is set up by then
      */
-    static CommandLine of(Map<String, String> environment, Consumer<Settings> service) {
+    static CommandLine of(List<String> arguments, Map<String, String> environment, Consumer<Settings> service) {
         CommandLine line = CommandLines.of(new ServeCommand(service))
                 .registerConverter(
                         LocalDate.class, CommandLines.accepting("a date such as 2027-03-09", LocalDate::parse))
                 .registerConverter(
                         Instant.class,
                         CommandLines.accepting("an instant such as 2027-03-09T08:00:00Z", Instant::parse));
+        // Not otherwise: loading it would take time of every start.
+        if (arguments.contains(COMPLETION)) line.addSubcommand(COMPLETION, new GenerateCompletion());
         CommandLines.useEnvironment(line, environment);
         return line;
     }

@@ -21,7 +21,7 @@ class ServeCommandTest {
     private final StringWriter err = new StringWriter();
 
     private int run(Map<String, String> environment, String... arguments) {
-        return ServeCommand.of(environment, started::add)
+        return ServeCommand.of(List.of(arguments), environment, started::add)
                 .setOut(new PrintWriter(out))
                 .setErr(new PrintWriter(err))
                 .execute(arguments);
