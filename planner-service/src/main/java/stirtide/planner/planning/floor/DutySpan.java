@@ -1,0 +1,16 @@
+package stirtide.planner.planning.floor;
+
+/**
+ * A half-open stretch on duty.
+ *
+ * @param fromMinute first minute on duty
+ * @param toMinute first minute off duty again
+ */
+public record DutySpan(int fromMinute, int toMinute) {
+    /** Refuses an empty stretch. */
+    public DutySpan {
+        if (fromMinute < 0 || toMinute <= fromMinute) {
+            throw new IllegalArgumentException("a stretch on duty must end after it begins, at " + fromMinute);
+        }
+    }
+}

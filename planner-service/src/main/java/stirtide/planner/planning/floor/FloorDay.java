@@ -1,0 +1,44 @@
+package stirtide.planner.planning.floor;
+
+import java.util.List;
+
+/**
+ * The question: one salon day with everything that plans of it compete for. Minutes count from the opening of the day.
+ *
+ * @param handOverMinutes carrying a bowl, done by who mixed it, right after mixing
+ * @param washMinutes time from the last use of a bowl until it can be used again
+ * @param scales mixes that can be weighed at a time
+ * @param basins clients who can be rinsed at a time
+ * @param rinseMinutes length of a rinse
+ * @param stylistsRinse whether the stylist of a service rinses it; otherwise an assistant does
+ * @param marginMinutes life a bowl should have left after its last use
+ * @param leastDecigrams what a bowl should feed at least
+ * @param assistants who mixes
+ * @param bowlSizes bowls at hand
+ * @param mixes kinds of mixes
+ * @param services booked services
+ */
+public record FloorDay(
+        int handOverMinutes,
+        int washMinutes,
+        int scales,
+        int basins,
+        int rinseMinutes,
+        boolean stylistsRinse,
+        int marginMinutes,
+        int leastDecigrams,
+        List<FloorAssistant> assistants,
+        List<FloorBowlSize> bowlSizes,
+        List<FloorMix> mixes,
+        List<FloorService> services) {
+    /** The most a client may wait in all. */
+    public static final int MOST_WAIT_MINUTES = 90;
+
+    /** Copies the lists. */
+    public FloorDay {
+        assistants = List.copyOf(assistants);
+        bowlSizes = List.copyOf(bowlSizes);
+        mixes = List.copyOf(mixes);
+        services = List.copyOf(services);
+    }
+}

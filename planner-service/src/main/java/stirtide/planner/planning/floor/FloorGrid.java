@@ -1,0 +1,79 @@
+package stirtide.planner.planning.floor;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
+
+/** A day worked out for the search. */
+final class FloorGrid {
+    final FloorDay day;
+    final ServiceGrid[] services;
+    /** Words of a {@link MinuteSet} of this day. */
+    final int words;
+    /** Services of each stylist and of each chair in the order in which they begin. */
+    final int[][] ofStylist;
+
+    final int[][] ofChair;
+    /** Place of each service in those orders. */
+    final int[] stylistPlace;
+
+    final int[] chairPlace;
+    /** By mix: minutes of mixing, and of mixing and carrying. */
+    final int[] mixing;
+
+    final int[] occupied;
+    final int[] life;
+
+    FloorGrid(FloorDay day) {
+        this.day = day;
+        this.services = IntStream.range(0, day.services().size())
+                .mapToObj(i -> new ServiceGrid(day, i))
+                .toArray(ServiceGrid[]::new);
+        this.words = 1 + horizon() / 64;
+        this.mixing = day.mixes().stream().mapToInt(FloorMix::mixMinutes).toArray();
+        this.occupied = Arrays.stream(mixing).map(m -> m + day.handOverMinutes()).toArray();
+        this.life = day.mixes().stream().mapToInt(FloorMix::lifeMinutes).toArray();
+        this.ofStylist = groups(day.services().stream().mapToInt(FloorService::stylist).toArray());
+        this.ofChair = groups(day.services().stream().mapToInt(FloorService::chair).toArray());
+        this.stylistPlace = places(ofStylist);
+        this.chairPlace = places(ofChair);
+    }
+
+    /** No plan reaches further: waits are limited, and nobody begins before the booked minute. */
+    private int horizon() {
+        int end = 0;
+        for (FloorAssistant assistant : day.assistants()) {
+            for (DutySpan span : assistant.onDuty()) {
+                end = Math.max(end, span.toMinute());
+            }
+        }
+        for (ServiceGrid service : services) {
+            end = Math.max(end, service.latestWish() + FloorDay.MOST_WAIT_MINUTES);
+        }
+        return end + day.rinseMinutes() + day.washMinutes() + 1;
+    }
+
+    private int[][] groups(int[] key) {
+        int count = Arrays.stream(key).max().orElse(-1) + 1;
+        Comparator<Integer> order = Comparator.<Integer>comparingInt(i -> services[i].service.bookedMinute())
+                .thenComparingInt(i -> services[i].service.service());
+        return IntStream.range(0, count)
+                .mapToObj(group -> IntStream.range(0, key.length)
+                        .filter(i -> key[i] == group)
+                        .boxed()
+                        .sorted(order)
+                        .mapToInt(i -> i)
+                        .toArray())
+                .toArray(int[][]::new);
+    }
+
+    private int[] places(int[][] groups) {
+        int[] place = new int[services.length];
+        for (int[] group : groups) {
+            for (int at = 0; at < group.length; at++) {
+                place[group[at]] = at;
+            }
+        }
+        return place;
+    }
+}

@@ -1,0 +1,99 @@
+package stirtide.planner.planning.floor;
+
+import java.util.Arrays;
+import java.util.TreeSet;
+
+/**
+ * One service worked out for the search: the places at which bowls may change (nodes), when they are reached if nobody waits, and every bowl that could feed the stretch
+ * between two of them (arcs), with what it costs. A delay of d minutes shifts all times of a node by d.
+ */
+final class ServiceGrid {
+    /** Stands for no limit. */
+    static final int NONE = Integer.MAX_VALUE / 4;
+
+    final int index;
+    final FloorService service;
+    /** Number of the last node. */
+    final int last;
+    /** Minutes of application before each node. */
+    final int[] minute;
+    /** When the first minute after a node begins, with no delay. */
+    final int[] startBase;
+    /** When the last minute before a node is over, with no delay. */
+    final int[] endBase;
+    /** Mix of what follows a node. */
+    final int[] mix;
+    /** Cheapest handling from each node to the end. */
+    final int[] leastHandling;
+    /** Arcs of node j are {@code firstArc[j]} to {@code firstArc[j + 1]}, by the node they reach. */
+    final int[] firstArc;
+
+    final int[] arcTo;
+    /** Latest rinse for the zones that begin on an arc, and when the zones that end on it wish for the rinse; both without delay. */
+    final int[] arcLatestRinse;
+
+    final int[] arcWish;
+    /** Cost of an arc by size of bowl, {@link #NONE} if it does not fit. */
+    final int[][] arcCost;
+    /** When the last zone wishes for the rinse, with no delay. */
+    final int lastWish;
+
+    ServiceGrid(FloorDay day, int index) {
+        this.index = index;
+        this.service = day.services().get(index);
+        ZoneTimes times = new ZoneTimes(service);
+        this.minute = nodes(times);
+        this.last = minute.length - 1;
+        this.startBase = new int[last + 1];
+        this.endBase = new int[last + 1];
+        this.mix = new int[last + 1];
+        for (int j = 0; j <= last; j++) {
+            startBase[j] = j < last ? times.clock[minute[j]] : times.clock[minute[j] - 1] + 1;
+            endBase[j] = j > 0 ? times.clock[minute[j] - 1] + 1 : startBase[j];
+            mix[j] = service.zones().get(times.zone[Math.min(minute[j], times.minutes - 1)]).mix();
+        }
+        ServiceArcs arcs = new ServiceArcs(day, service, times, minute);
+        this.firstArc = arcs.firstArc;
+        this.arcTo = arcs.to();
+        this.arcLatestRinse = arcs.latestRinse();
+        this.arcWish = arcs.wish();
+        this.arcCost = arcs.cost();
+        this.lastWish = endBase[last]
+                + service.zones().get(service.zones().size() - 1).processMinutes();
+        this.leastHandling = leastHandling();
+    }
+
+    /** When some zone wishes for the rinse at the latest, with no delay. */
+    int latestWish() {
+        return Math.max(lastWish, java.util.Arrays.stream(arcWish).max().orElse(0));
+    }
+
+    private int[] nodes(ZoneTimes times) {
+        TreeSet<Integer> at = new TreeSet<>();
+        at.add(0);
+        at.add(times.minutes);
+        for (int i : service.breaks()) {
+            if (i > 0 && i < times.minutes) {
+                at.add(i);
+            }
+        }
+        for (int z = 1; z < service.zones().size(); z++) {
+            if (service.zones().get(z).mix() != service.zones().get(z - 1).mix()) {
+                at.add(times.first[z]);
+            }
+        }
+        return at.stream().mapToInt(i -> i).toArray();
+    }
+
+    private int[] leastHandling() {
+        int[] least = new int[last + 1];
+        for (int j = last - 1; j >= 0; j--) {
+            least[j] = NONE;
+            for (int arc = firstArc[j]; arc < firstArc[j + 1]; arc++) {
+                int cost = Arrays.stream(arcCost[arc]).min().orElse(NONE);
+                least[j] = Math.min(least[j], Math.min(NONE, cost + least[arcTo[arc]]));
+            }
+        }
+        return least;
+    }
+}
