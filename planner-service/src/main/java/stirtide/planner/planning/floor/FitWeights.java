@@ -1,14 +1,20 @@
 package stirtide.planner.planning.floor;
 
 /**
- * Prices of an insertion.
+ * Prices of a plan or a path.
  *
  * @param lateness of a minute late
  * @param handling of a decigram
  * @param standing of a minute standing
  */
 record FitWeights(long lateness, long handling, long standing) {
-    long of(int late, int handled, int stood) {
-        return late * lateness + handled * handling + stood * standing;
+    /** Prices that keep the levels apart for one service. */
+    static final FitWeights STRICT = new FitWeights(1 << 20, 16, 1);
+
+    /** Prices under which a search may trade one level for another on its way. */
+    static final FitWeights TRADED = new FitWeights(4000, 10, 1);
+
+    long of(ServicePath path) {
+        return path.lateness * lateness + path.handling * handling + path.standing * standing;
     }
 }

@@ -6,10 +6,15 @@ import java.util.stream.IntStream;
 
 /** A day worked out for the search. */
 final class FloorGrid {
+    /** Handling of each minute by which a bowl has less life left than it should. */
+    static final int MARGIN_MINUTE = 10;
+
     final FloorDay day;
     final ServiceGrid[] services;
     /** Words of a {@link MinuteSet} of this day. */
     final int words;
+    /** Services in the order of booking, then of number. */
+    final int[] byTime;
     /** Services of each stylist and of each chair in the order in which they begin. */
     final int[][] ofStylist;
 
@@ -33,10 +38,16 @@ final class FloorGrid {
         this.mixing = day.mixes().stream().mapToInt(FloorMix::mixMinutes).toArray();
         this.occupied = Arrays.stream(mixing).map(m -> m + day.handOverMinutes()).toArray();
         this.life = day.mixes().stream().mapToInt(FloorMix::lifeMinutes).toArray();
+        this.byTime = groups(new int[services.length])[0];
         this.ofStylist = groups(day.services().stream().mapToInt(FloorService::stylist).toArray());
         this.ofChair = groups(day.services().stream().mapToInt(FloorService::chair).toArray());
         this.stylistPlace = places(ofStylist);
         this.chairPlace = places(ofChair);
+    }
+
+    /** What a bowl costs for having little of its life left at the given age. */
+    int agingCost(int mix, int age) {
+        return MARGIN_MINUTE * Math.max(0, day.marginMinutes() - (life[mix] - age));
     }
 
     /** No plan reaches further: waits are limited, and nobody begins before the booked minute. */

@@ -153,10 +153,9 @@ final class FloorState {
 
     /** Mixes a lifted bowl at another minute, at which somebody and something to mix with must be free. */
     void remix(ServicePath path, int b, int start) {
-        int wanted = path.useEnd(b) + grid.day.marginMinutes() - grid.life[path.grid.mix[path.node[b]]];
-        int short0 = Math.max(0, wanted - path.mixStart[b]);
-        int short1 = Math.max(0, wanted - start);
-        path.handling += 10 * (short1 - short0);
+        int mix = path.grid.mix[path.node[b]];
+        int end = path.useEnd(b);
+        path.handling += grid.agingCost(mix, end - start) - grid.agingCost(mix, end - path.mixStart[b]);
         path.standing += path.mixStart[b] - start;
         path.mixStart[b] = start;
         path.assistant[b] = freeAssistant(start, start + occupied(path, b));

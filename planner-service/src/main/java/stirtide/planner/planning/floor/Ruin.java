@@ -20,11 +20,7 @@ final class Ruin {
         int n = grid.services.length;
         this.chosen = new int[n];
         this.isChosen = new boolean[n];
-        this.byTime = java.util.stream.IntStream.range(0, n)
-                .boxed()
-                .sorted(java.util.Comparator.comparingInt(i -> grid.services[i].service.bookedMinute()))
-                .mapToInt(i -> i)
-                .toArray();
+        this.byTime = grid.byTime;
         this.placeInTime = new int[n];
         for (int at = 0; at < n; at++) {
             placeInTime[byTime[at]] = at;

@@ -1,41 +1,41 @@
 package stirtide.planner.planning.floor;
 
-import java.util.Arrays;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Ruin and recreate (Schrimpf and others 2000; Christiaens and Vanden Berghe 2020): takes a few services that meet off the floor and puts them back one by one at their
- * cheapest fit. What is worse is kept with a probability that falls with the temperature.
+ * Ruin and recreate (Schrimpf and others 2000) with the acceptance of simulated annealing: takes a few services that meet off the floor, makes room by mixing some of the
+ * bowls that stay at other minutes, and puts the services back one by one at their cheapest fit.
  */
 final class RuinAndRecreate {
     /** Stands for a service that is not placed. */
     private static final long MISSING = 1L << 40;
 
+    /** Slack of a budget for what is only estimated. */
+    private static final long SLACK = 100;
+
     private final FloorGrid grid;
     private final FloorState state;
-    private final EarliestFit fit;
-    private final BowlShift shift;
     private final RandomGenerator random;
+    private final FitWeights prices = FitWeights.TRADED;
     private final Ruin ruin;
+    private final Recreation recreation;
+    private final BowlShift shift;
     private final @Nullable ServicePath[] old;
     private final ServicePath[] bestPaths;
     private FloorScore best = new FloorScore(Integer.MAX_VALUE, 0, 0);
-    private FitWeights prices = new FitWeights(4000, 10, 1);
     private long now;
     private int missing;
 
     RuinAndRecreate(FloorGrid grid, RandomGenerator random) {
         this.grid = grid;
         this.state = new FloorState(grid);
-        this.fit = new EarliestFit(state);
         this.random = random;
-        this.shift = new BowlShift(state);
         this.ruin = new Ruin(grid, random);
+        this.recreation = new Recreation(state, random, prices);
+        this.shift = new BowlShift(state);
         this.old = new ServicePath[grid.services.length];
         this.bestPaths = new ServicePath[grid.services.length];
-        this.missing = grid.services.length;
-        this.now = missing * MISSING;
     }
 
     FloorScore best() {
@@ -46,29 +46,26 @@ final class RuinAndRecreate {
         return best.lateness() < Integer.MAX_VALUE;
     }
 
+    /** Paths of the best plan; none before there is a complete one. */
     ServicePath[] bestPaths() {
         return bestPaths;
     }
 
-    void prices(FitWeights to) {
-        prices = to;
-        now = energy();
-    }
-
-    /** Puts all services on the floor in the order of booking. */
+    /** Puts all services on the floor in the order of booking, as far as they find a place. */
     void build() {
-        Integer[] order = new Integer[grid.services.length];
-        Arrays.setAll(order, i -> i);
-        Arrays.sort(order, java.util.Comparator.comparingInt(i -> grid.services[i].service.bookedMinute()));
-        fit.weights(new FitWeights(1 << 20, 16, 1));
-        for (int i : order) {
-            insert(i, 0);
+        recreation.begin(MISSING, false);
+        for (int i : grid.byTime) {
+            recreation.insert(i, 0);
         }
         now = energy();
         offer();
     }
 
+    /** Goes back to the best plan. */
     void loadBest() {
+        if (!complete()) {
+            return;
+        }
         for (int i = 0; i < old.length; i++) {
             if (state.paths[i] != null) {
                 state.takeOff(i);
@@ -80,36 +77,44 @@ final class RuinAndRecreate {
         now = energy();
     }
 
-    /** One step at a temperature in parts of the prices. */
+    /** One step; what is dearer is kept with a probability that falls with the difference in parts of the temperature. */
     void step(double temperature) {
-        boolean wide = random.nextInt(100) < PUSH;
+        boolean wide = random.nextBoolean();
         int count = ruin.choose(state, missing > 0, wide);
         int[] out = ruin.chosen;
-        for (int i = 0; i < count; i++) {
-            old[out[i]] = state.paths[out[i]] == null ? null : state.takeOff(out[i]);
-        }
-        fit.weights(weights());
+        long allowed = (long) (-temperature * Math.log(1 - random.nextDouble()));
+        long budget = takeOff(out, count) + allowed + SLACK;
+        recreation.begin(missing > 0 ? MISSING : budget, missing == 0);
         shift.nothing();
-        if (random.nextInt(100) < SHIFT) {
+        if (random.nextBoolean()) {
             ServiceGrid one = grid.services[out[random.nextInt(count)]];
             shift.open(one.startBase[random.nextInt(one.last)] + random.nextInt(40) - 20);
         }
-        if (wide) {
-            push(out, count);
-        } else {
-            for (int i = 0; i < count; i++) {
-                blink(out[i]);
+        boolean done = wide ? recreation.pushing(out, count, old) : recreation.inOrder(out, count);
+        if (done) {
+            shift.close();
+            long then = energy();
+            if (then <= now + allowed) {
+                now = then;
+                offer();
+                return;
             }
         }
-        if (shift.touchedCount > 0) {
-            shift.close();
+        restore(out, count);
+    }
+
+    /** Takes services off and says what they cost beyond their cheapest handling. */
+    private long takeOff(int[] out, int count) {
+        long excess = 0;
+        for (int i = 0; i < count; i++) {
+            ServicePath path = state.paths[out[i]] == null ? null : state.takeOff(out[i]);
+            old[out[i]] = path;
+            excess += path == null ? 0 : recreation.excess(path);
         }
-        long then = energy();
-        if (then <= now + threshold(temperature)) {
-            now = then;
-            offer();
-            return;
-        }
+        return excess;
+    }
+
+    private void restore(int[] out, int count) {
         for (int i = 0; i < count; i++) {
             if (state.paths[out[i]] != null) {
                 state.takeOff(out[i]);
@@ -122,65 +127,15 @@ final class RuinAndRecreate {
                 state.putBack(path);
             }
         }
-    }
-
-    private void blink(int index) {
-        int chance = random.nextInt(BL);
-        if (chance == 0) {
-            insert(index, 1 + random.nextInt(random.nextBoolean() ? 5 : 40));
-        } else if (chance <= BM) {
-            int around = grid.services[index].service.bookedMinute() + random.nextInt(grid.services[index].endBase[grid.services[index].last] - grid.services[index].service.bookedMinute() + 40) - 30;
-            around = Math.max(0, around);
-            fit.mask(around, Math.min(grid.words * 64 - 1, around + 1 + random.nextInt(8)));
-            insert(index, 0);
-            fit.mask(0, 0);
-        } else {
-            insert(index, 0);
-        }
-    }
-    private void push(int[] out, int count) {
-        blink(out[0]);
-        for (int i = 1; i < count; i++) {
-            ServicePath path = old[out[i]];
-            if (path != null && state.fits(path)) {
-                state.place(path.copy());
-            }
-        }
-        for (int i = 1; i < count; i++) {
-            if (state.paths[out[i]] == null) {
-                insert(out[i], 0);
-            }
-        }
-    }
-
-    static final int SHIFT = Integer.getInteger("shift", 50);
-    static final int PUSH = Integer.getInteger("push", 50);
-    static final int BL = Integer.getInteger("bl", 40);
-    static final int BM = Integer.getInteger("bm", 4);
-
-    private FitWeights weights() {
-        return random.nextInt(4) == 0 ? prices : new FitWeights(1 << 20, 16, 1);
-    }
-
-    private long threshold(double temperature) {
-        return (long) (-temperature * Math.log(1 - random.nextDouble()));
-    }
-
-    private boolean insert(int index, int later) {
-        ServicePath path = fit.find(index, later);
-        return path != null && state.place(path);
+        energy();
     }
 
     private long energy() {
         long sum = 0;
         missing = 0;
         for (ServicePath path : state.paths) {
-            if (path == null) {
-                sum += MISSING;
-                missing++;
-            } else {
-                sum += prices.of(path.lateness, path.handling, path.standing);
-            }
+            missing += path == null ? 1 : 0;
+            sum += path == null ? MISSING : prices.of(path);
         }
         return sum;
     }
@@ -189,7 +144,7 @@ final class RuinAndRecreate {
         if (missing > 0) {
             return;
         }
-        FloorScore score = FloorPlan.score(state.paths);
+        FloorScore score = PlanPaths.score(state.paths);
         if (score.compareTo(best) < 0) {
             best = score;
             System.arraycopy(state.paths, 0, bestPaths, 0, bestPaths.length);

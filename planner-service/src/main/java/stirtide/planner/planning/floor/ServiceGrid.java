@@ -35,6 +35,8 @@ final class ServiceGrid {
     final int[] arcWish;
     /** Cost of an arc by size of bowl, {@link #NONE} if it does not fit. */
     final int[][] arcCost;
+    /** Least cost of an arc over all sizes. */
+    final int[] arcLeast;
     /** When the last zone wishes for the rinse, with no delay. */
     final int lastWish;
 
@@ -58,9 +60,12 @@ final class ServiceGrid {
         this.arcLatestRinse = arcs.latestRinse();
         this.arcWish = arcs.wish();
         this.arcCost = arcs.cost();
+        this.arcLeast = Arrays.stream(arcCost)
+                .mapToInt(cost -> Arrays.stream(cost).min().orElse(NONE))
+                .toArray();
         this.lastWish = endBase[last]
                 + service.zones().get(service.zones().size() - 1).processMinutes();
-        this.leastHandling = leastHandling();
+        this.leastHandling = leastHandling(day);
     }
 
     /** When some zone wishes for the rinse at the latest, with no delay. */
@@ -85,15 +90,23 @@ final class ServiceGrid {
         return at.stream().mapToInt(i -> i).toArray();
     }
 
-    private int[] leastHandling() {
+    private int[] leastHandling(FloorDay day) {
         int[] least = new int[last + 1];
         for (int j = last - 1; j >= 0; j--) {
             least[j] = NONE;
             for (int arc = firstArc[j]; arc < firstArc[j + 1]; arc++) {
-                int cost = Arrays.stream(arcCost[arc]).min().orElse(NONE);
-                least[j] = Math.min(least[j], Math.min(NONE, cost + least[arcTo[arc]]));
+                int cost = arcLeast[arc];
+                int aged = agedAtBest(day, j, arcTo[arc]);
+                least[j] = Math.min(least[j], Math.min(NONE, cost + aged + least[arcTo[arc]]));
             }
         }
         return least;
+    }
+
+    /** What even the freshest bowl costs for ending close to the end of its life. */
+    private int agedAtBest(FloorDay day, int j, int k) {
+        FloorMix one = day.mixes().get(mix[j]);
+        int age = one.mixMinutes() + day.handOverMinutes() + endBase[k] - startBase[j];
+        return FloorGrid.MARGIN_MINUTE * Math.max(0, day.marginMinutes() - (one.lifeMinutes() - age));
     }
 }

@@ -1,67 +1,55 @@
 package stirtide.planner.planning.floor.cli;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
+import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.util.List;
 import java.util.SplittableRandom;
-import stirtide.planner.planning.floor.BowlAssignment;
+import java.util.concurrent.TimeUnit;
+import stirtide.planner.check.floor.FloorPlanCheck;
 import stirtide.planner.planning.floor.FloorEngine;
 import stirtide.planner.planning.floor.FloorPlan;
-import stirtide.planner.planning.floor.FloorScore;
-import stirtide.planner.planning.floor.ServiceTimes;
 
+/** Plans one floor day, has the plan checked and prints it; times are processor time of the planning thread. */
 public final class FloorCommand {
+    private static final long SEED = 1;
+
     private FloorCommand() {}
 
-    public static void main(String[] args) throws Exception {
-        double seconds = Double.parseDouble(args[0]);
-        for (int i = 1; i < args.length; i++) {
-            FloorDayFile file = FloorDayFile.read(Path.of(args[i]));
-            long begin = cpu();
-            FloorEngine engine = new FloorEngine(file.day(), new SplittableRandom(1));
-            long first = cpu();
-            FloorScore fs = engine.plan().score();
-            long end = begin + (long) (seconds * 1e9);
-            FloorPlan plan = engine.improve(steps -> cpu() < end);
-            long done = cpu();
-            System.err.println(file.name() + " first " + fs + " " + (first - begin) / 1000000 + " ms; steps/s "
-                    + (long) (engine.steps() / ((done - first) / 1e9)) + " -> " + plan.score());
-            System.out.println(line(file.name(), plan, (first - begin) / 1000000, (done - begin) / 1000000));
+    /**
+     * Plans a day.
+     *
+     * @param file the day
+     * @param seconds processor time to be spent
+     * @param out takes the line
+     * @param err takes what is wrong
+     * @return whether the day got a plan that keeps all rules
+     */
+    public static boolean plan(FloorDayFile file, long seconds, PrintStream out, PrintStream err) {
+        long begin = processorNanos();
+        long end = begin + TimeUnit.SECONDS.toNanos(seconds);
+        FloorEngine engine = new FloorEngine(file.day(), new SplittableRandom(SEED));
+        long first = processorNanos();
+        engine.improve(steps -> processorNanos() < end);
+        long done = processorNanos();
+        if (engine.plan().isEmpty()) {
+            err.println(file.name() + ": no plan found in which every service is worked");
+            return false;
         }
+        FloorPlan plan = engine.plan().get();
+        List<String> faults = FloorPlanCheck.faults(file.day(), plan);
+        faults.forEach(fault -> err.println(file.name() + ": " + fault));
+        int proven = faults.isEmpty() ? engine.provenLevels() : 0;
+        out.println(
+                new FloorPlanLine(file.name(), plan, engine.bounds(), proven, millis(first - begin), millis(done - begin))
+                        .json());
+        return faults.isEmpty();
     }
 
-    static long cpu() {
-        return java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    private static long processorNanos() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
-    static String line(String name, FloorPlan plan, long first, long millis) {
-        ObjectNode line = new ObjectMapper().createObjectNode();
-        line.put("name", name);
-        line.put("lateness", plan.score().lateness());
-        line.put("handling", plan.score().handling());
-        line.put("standing", plan.score().standing());
-        line.put("provenLevels", 0);
-        line.put("firstPlanMillis", first);
-        line.put("millis", millis);
-        ArrayNode bowls = line.putArray("bowls");
-        for (BowlAssignment b : plan.bowls())
-            bowls.addObject()
-                    .put("service", b.service())
-                    .put("from", b.from())
-                    .put("to", b.to())
-                    .put("size", b.size())
-                    .put("mixStart", b.mixStart())
-                    .put("assistant", b.assistant());
-        ArrayNode services = line.putArray("services");
-        for (ServiceTimes s : plan.services()) {
-            ObjectNode o = services.addObject();
-            o.put("service", s.service());
-            ArrayNode m = o.putArray("minutes");
-            s.minutes().forEach(m::add);
-            o.put("rinse", s.rinse());
-            o.put("rinseAssistant", s.rinseAssistant());
-        }
-        return line.toString();
+    private static long millis(long nanos) {
+        return TimeUnit.NANOSECONDS.toMillis(nanos);
     }
 }
