@@ -40,6 +40,22 @@ public final class FloorPlanCheck {
         return faults;
     }
 
+    /**
+     * What one service of a plan costs.
+     *
+     * @param day the day
+     * @param bowls its bowls
+     * @param times when it is worked
+     */
+    public static FloorScore score(FloorDay day, List<BowlAssignment> bowls, ServiceTimes times) {
+        for (FloorService service : day.services()) {
+            if (service.service() == times.service()) {
+                return ScoreCheck.score(day, List.of(new WorkedService(service, times, bowls)));
+            }
+        }
+        throw new IllegalArgumentException("no service " + times.service());
+    }
+
     private static List<WorkedService> worked(FloorDay day, FloorPlan plan, List<String> faults) {
         Map<Integer, ServiceTimes> times = new HashMap<>();
         for (ServiceTimes one : plan.services()) {

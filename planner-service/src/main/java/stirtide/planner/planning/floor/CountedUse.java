@@ -3,13 +3,13 @@ package stirtide.planner.planning.floor;
 /** How many of some equal things are in use in each minute. */
 final class CountedUse {
     private final int count;
-    private final byte[] used;
+    private final short[] used;
     /** Minutes in which all are in use. */
     final long[] full;
 
     CountedUse(int count, int words) {
         this.count = count;
-        this.used = new byte[words * 64];
+        this.used = new short[words * 64];
         this.full = new long[words];
         if (count == 0) {
             java.util.Arrays.fill(full, -1L);

@@ -34,11 +34,30 @@ public record FloorDay(
     /** The most a client may wait in all. */
     public static final int MOST_WAIT_MINUTES = 90;
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @throws IllegalArgumentException if there are no services, no assistants, no scales or no basins, if a service is there twice or has a mix that is not there
+     */
     public FloorDay {
         assistants = List.copyOf(assistants);
         bowlSizes = List.copyOf(bowlSizes);
         mixes = List.copyOf(mixes);
         services = List.copyOf(services);
+        need(!services.isEmpty() && !assistants.isEmpty(), "a day needs services and assistants");
+        need(scales > 0 && basins > 0 && rinseMinutes > 0, "a day needs scales, basins and a rinse that takes time");
+        need(
+                services.stream().mapToInt(FloorService::service).distinct().count() == services.size(),
+                "every service has a number of its own");
+        int kinds = mixes.size();
+        need(
+                services.stream().flatMap(one -> one.zones().stream()).allMatch(zone -> zone.mix() < kinds),
+                "a zone names a mix that is not there");
+    }
+
+    private static void need(boolean condition, String otherwise) {
+        if (!condition) {
+            throw new IllegalArgumentException(otherwise);
+        }
     }
 }

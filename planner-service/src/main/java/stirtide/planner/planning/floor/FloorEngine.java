@@ -23,7 +23,7 @@ public final class FloorEngine {
     /** Steps between two questions whether to go on. */
     private static final int PART = 50;
 
-    private final RuinAndRecreate search;
+    private final FloorSearch search;
     private final FloorScore bounds;
     private final long firstCycle;
     private long steps;
@@ -37,7 +37,7 @@ public final class FloorEngine {
      */
     public FloorEngine(FloorDay day, RandomGenerator random) {
         FloorGrid grid = new FloorGrid(day);
-        this.search = new RuinAndRecreate(grid, random);
+        this.search = new FloorSearch(grid, random);
         this.bounds = FloorBounds.of(grid);
         this.firstCycle = (long) STEPS_PER_SERVICE * day.services().size();
         search.build();

@@ -14,9 +14,16 @@ import java.util.List;
  */
 public record FloorService(
         int service, int stylist, int chair, int bookedMinute, List<FloorZone> zones, List<Integer> breaks) {
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @throws IllegalArgumentException if there is no zone, or one without minutes
+     */
     public FloorService {
         zones = List.copyOf(zones);
         breaks = List.copyOf(breaks);
+        if (zones.isEmpty() || zones.stream().anyMatch(zone -> zone.applyMinutes() < 1)) {
+            throw new IllegalArgumentException("service " + service + " needs zones, each of at least one minute");
+        }
     }
 }

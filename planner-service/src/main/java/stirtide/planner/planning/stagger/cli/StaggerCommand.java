@@ -6,10 +6,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import stirtide.planner.check.stagger.CertificateCheck;
 import stirtide.planner.check.stagger.StaggerPlanCheck;
+import stirtide.planner.planning.floor.cli.FloorCommand;
+import stirtide.planner.planning.floor.cli.FloorDayFile;
 import stirtide.planner.planning.stagger.StaggerEngine;
 import stirtide.planner.planning.stagger.StaggerPlan;
 
@@ -20,7 +23,7 @@ import stirtide.planner.planning.stagger.StaggerPlan;
 public final class StaggerCommand {
     private static final String USAGE =
             "usage: stagger [--seconds N] FILE...   (N whole seconds of processor time for each"
-                    + " day, 10 if not given; each FILE a day of the plain model in JSON)";
+                    + " day, 10 if not given; each FILE a day of the plain model or a floor day in JSON)";
     private static final long SEED = 1;
 
     private StaggerCommand() {}
@@ -65,8 +68,11 @@ public final class StaggerCommand {
         boolean complete = true;
         for (Path file : files) {
             try {
-                complete &= plan(DayFile.read(file), seconds, out, err);
-            } catch (DayFile.Refused e) {
+                Optional<FloorDayFile> floor = FloorDayFile.read(file);
+                complete &= floor.isPresent()
+                        ? FloorCommand.plan(floor.get(), seconds, out, err)
+                        : plan(DayFile.read(file), seconds, out, err);
+            } catch (DayFile.Refused | FloorDayFile.Refused e) {
                 err.println(e.getMessage());
                 return 2;
             }

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  * Ruin and recreate (Schrimpf and others 2000) with the acceptance of simulated annealing: takes a few services that meet off the floor, makes room by mixing some of the
  * bowls that stay at other minutes, and puts the services back one by one at their cheapest fit.
  */
-final class RuinAndRecreate {
+final class FloorSearch {
     /** Stands for a service that is not placed. */
     private static final long MISSING = 1L << 40;
 
@@ -27,7 +27,7 @@ final class RuinAndRecreate {
     private long now;
     private int missing;
 
-    RuinAndRecreate(FloorGrid grid, RandomGenerator random) {
+    FloorSearch(FloorGrid grid, RandomGenerator random) {
         this.grid = grid;
         this.state = new FloorState(grid);
         this.random = random;
