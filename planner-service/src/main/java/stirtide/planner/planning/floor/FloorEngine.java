@@ -12,7 +12,7 @@ public final class FloorEngine {
     /** Steps spent on the first plan, and the most for days on which a complete one is hard to find. */
     private static final int FIRST_STEPS = 500;
 
-    private static final int MOST_FIRST_STEPS = 100_000;
+    private static final int MOST_FIRST_STEPS = 5000;
 
     /** Temperatures at which cycles begin, in parts of {@link FitWeights#TRADED}, and at which all end. */
     private static final double[] HOT = {20_000, 100_000, 8_000};
