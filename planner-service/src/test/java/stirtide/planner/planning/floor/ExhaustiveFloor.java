@@ -7,7 +7,7 @@ import stirtide.planner.check.floor.FloorPlanCheck;
 
 /** Looks through all plans of a tiny day for one that is better than a given score, with waits before bowls. */
 final class ExhaustiveFloor {
-    private static final int MOST_DELAY = 12;
+    private static final int MOST_DELAY = 6;
 
     private record Choice(List<BowlAssignment> bowls, ServiceTimes times, FloorScore score) {}
 
@@ -87,7 +87,7 @@ final class ExhaustiveFloor {
         ZoneTimes times = new ZoneTimes(grid.service);
         FloorMix mix = day.mixes().get(grid.mix[j]);
         for (int k = j + 1; k <= grid.last; k++) {
-            for (int d = delay; d <= MOST_DELAY; d++) {
+            for (int d = delay; d <= Math.min(MOST_DELAY, best.lateness()); d++) {
                 int latest = grid.startBase[j] + d - mix.mixMinutes() - day.handOverMinutes();
                 for (int start = Math.max(0, grid.endBase[k] + d - mix.lifeMinutes()); start <= latest; start++) {
                     bowls.add(new BowlAssignment(grid.service.service(), grid.minute[j], grid.minute[k], 0, start, 0));
@@ -106,13 +106,16 @@ final class ExhaustiveFloor {
     private void rinses(
             FloorDay alone, ServiceGrid grid, List<BowlAssignment> bowls, List<Integer> minutes, List<Choice> choices) {
         int wish = minutes.get(minutes.size() - 1) + 1 + grid.service.zones().get(0).processMinutes();
-        for (int rinse = wish; rinse <= wish + MOST_DELAY; rinse++) {
+        for (int rinse = wish; rinse <= wish + best.lateness(); rinse++) {
             ServiceTimes times =
                     new ServiceTimes(grid.service.service(), minutes, rinse, day.stylistsRinse() ? -1 : 0);
             FloorScore none = new FloorScore(-1, -1, -1);
             List<String> faults = FloorPlanCheck.faults(alone, new FloorPlan(bowls, List.of(times), none));
             if (faults.size() == 1 && faults.get(0).startsWith("value")) {
-                choices.add(new Choice(List.copyOf(bowls), times, FloorPlanCheck.score(alone, bowls, times)));
+                FloorScore score = FloorPlanCheck.score(alone, bowls, times);
+                if (score.compareTo(best) < 0) {
+                    choices.add(new Choice(List.copyOf(bowls), times, score));
+                }
             }
         }
     }

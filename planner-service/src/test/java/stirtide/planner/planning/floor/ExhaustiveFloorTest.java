@@ -13,8 +13,8 @@ class ExhaustiveFloorTest {
     private static FloorDay tiny(SplittableRandom random) {
         List<FloorService> services = new ArrayList<>();
         boolean stylistsRinse = random.nextBoolean();
-        for (int i = 1; i <= 2 + random.nextInt(2); i++) {
-            int minutes = 4 + random.nextInt(3);
+        for (int i = 1; i <= 2; i++) {
+            int minutes = 3 + random.nextInt(3);
             FloorZone zone = new FloorZone(0, minutes, minutes * 30, 0, 2 + random.nextInt(4), 14 + random.nextInt(8));
             services.add(new FloorService(
                     i, random.nextInt(2), random.nextInt(2), 5 + random.nextInt(8), List.of(zone), breaks(minutes)));
@@ -35,10 +35,10 @@ class ExhaustiveFloorTest {
     @Test
     void no_plan_of_a_tiny_day_is_better() {
         int solved = 0;
-        for (int seed = 0; seed < 40; seed++) {
+        for (int seed = 0; seed < 12; seed++) {
             FloorDay day = tiny(new SplittableRandom(seed));
             FloorEngine engine = new FloorEngine(day, new SplittableRandom(1));
-            engine.improve(steps -> steps < 2000);
+            engine.improve(steps -> steps < 500);
             if (engine.plan().isPresent()) {
                 FloorScore score = engine.plan().get().score();
                 assertThat(new ExhaustiveFloor(day, score).best()).as("day %s", seed).isEqualTo(score);
@@ -47,6 +47,6 @@ class ExhaustiveFloorTest {
                 solved++;
             }
         }
-        assertThat(solved).isGreaterThan(20);
+        assertThat(solved).isGreaterThan(6);
     }
 }
