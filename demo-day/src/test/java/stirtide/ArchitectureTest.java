@@ -76,6 +76,7 @@ class ArchitectureTest {
                 planner.privacy
             planner.allowance:
             planner.check: events.. planner.check.stagger planner.planning.search planner.planning.stagger
+            planner.check.floor: planner.planning.floor
             planner.check.stagger: planner.planning.stagger
             planner.cli: planner.access planner.eventlog
             planner.cost: events..
@@ -95,9 +96,11 @@ class ArchitectureTest {
             planner.http: events.. planner.access planner.day.. planner.planning.whatif
             planner.planning.bounds: events.. mixing.. planner.check planner.planning.search \
                 planner.planning.stagger
+            planner.planning.floor:
+            planner.planning.floor.cli: planner.check.floor planner.planning.floor
             planner.planning.search: events.. mixing.. planner.planning.stagger
             planner.planning.stagger:
-            planner.planning.stagger.cli: planner.check.stagger planner.planning.stagger
+            planner.planning.stagger.cli: planner.check.stagger planner.planning.floor.cli planner.planning.stagger
             planner.planning.whatif: events.. planner.day.. planner.planning.search planner.planning.stagger
             planner.privacy: events.. planner.access planner.day..
             planner.salonfiles: events.. planner.salonfiles..
