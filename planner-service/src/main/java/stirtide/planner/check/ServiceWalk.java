@@ -36,8 +36,6 @@ final class ServiceWalk {
     private int waited;
     private int served;
 
-    private record Minute(ZoneTask zone, int gap, int needMilligrams) {}
-
     ServiceWalk(PlanQuestion question, Plan plan, ServiceTask task, List<PlannedBowl> own, Findings findings) {
         this.question = question;
         this.task = task;
@@ -63,8 +61,8 @@ final class ServiceWalk {
         clock = anchor();
         boolean first = true;
         for (RunTask run : task.runs()) {
-            List<Minute> minutes = minutes(run);
-            if (first && !minutes.isEmpty()) clock = Math.max(clock, question.nowMinute() - minutes.get(0).gap);
+            List<ApplicationMinute> minutes = ApplicationMinute.of(run);
+            if (first && !minutes.isEmpty()) clock = Math.max(clock, question.nowMinute() - minutes.get(0).gap());
             first = first && minutes.isEmpty();
             int at = feedLive(run, minutes);
             while (at < minutes.size()) at = feedOne(run, minutes, at);
@@ -82,43 +80,26 @@ final class ServiceWalk {
                 task.processing().stream().mapToInt(AppliedZone::applyEnd).max().orElse(task.startMinute()));
     }
 
-    private static List<Minute> minutes(RunTask run) {
-        List<Minute> minutes = new ArrayList<>();
-        for (ZoneTask zone : run.zones()) {
-            long before = 0;
-            for (int i = 1; i <= zone.applyMinutes(); i++) {
-                long upTo = (long) zone.needMilligrams() * i / zone.applyMinutes();
-                minutes.add(new Minute(zone, i == 1 ? zone.gapMinutes() : 0, (int) (upTo - before)));
-                before = upTo;
-            }
-        }
-        if (!minutes.isEmpty()) {
-            Minute last = minutes.remove(minutes.size() - 1);
-            minutes.add(new Minute(last.zone, last.gap, last.needMilligrams + run.reserveMilligrams()));
-        }
-        return minutes;
-    }
-
-    private int ready(Minute minute) {
-        return clock + minute.gap;
+    private int ready(ApplicationMinute minute) {
+        return clock + minute.gap();
     }
 
     /** A zone that has not begun may start later than it could: the client waits before it, as the plan shows. */
-    private int held(Minute minute, int earliest) {
-        if (minute.zone.begunMinute().isPresent() || times.containsKey(minute.zone)) return earliest;
+    private int held(ApplicationMinute minute, int earliest) {
+        if (minute.zone().begunMinute().isPresent() || times.containsKey(minute.zone())) return earliest;
         return plan.services().stream()
                 .filter(service -> service.service() == task.service())
                 .flatMap(service -> service.zones().stream())
-                .filter(zone -> zone.zone().equals(minute.zone.zone()))
+                .filter(zone -> zone.zone().equals(minute.zone().zone()))
                 .mapToInt(zone -> Math.max(earliest, findings.minute(zone.applyStart(), "start of " + zone.zone())))
                 .findFirst()
                 .orElse(earliest);
     }
 
-    private void apply(Minute minute, int start) {
+    private void apply(ApplicationMinute minute, int start) {
         appliedMinutes.add(start);
         int[] span = times.computeIfAbsent(
-                minute.zone, zone -> new int[] {zone.begunMinute().orElse(start), start});
+                minute.zone(), zone -> new int[] {zone.begunMinute().orElse(start), start});
         clock = start + 1;
         span[1] = clock;
     }
@@ -127,43 +108,43 @@ final class ServiceWalk {
      * Live bowls feed first. Where the last of them lacks no more than what the last minute needs, another bowl is not
      * asked for.
      */
-    private int feedLive(RunTask run, List<Minute> minutes) {
-        List<Minute> own = minutes.stream()
-                .filter(minute -> run.zones().indexOf(minute.zone) < FirstFeed.length(question, run))
+    private int feedLive(RunTask run, List<ApplicationMinute> minutes) {
+        List<ApplicationMinute> own = minutes.stream()
+                .filter(minute -> run.zones().indexOf(minute.zone()) < FirstFeed.length(question, run))
                 .toList();
         if (own.isEmpty()) return 0;
         List<Integer> starts = liveStarts(run, own, LIVE_SLACK_MILLIGRAMS);
-        int lastNeed = own.get(own.size() - 1).needMilligrams;
+        int lastNeed = own.get(own.size() - 1).needMilligrams();
         if (starts.size() < own.size() && lastNeed > LIVE_SLACK_MILLIGRAMS) {
             List<Integer> generous = liveStarts(run, own, lastNeed);
             if (generous.size() == own.size()) starts = generous;
         }
         int at = 0;
         for (int start : starts) {
-            Minute minute = own.get(at++);
+            ApplicationMinute minute = own.get(at++);
             waited += start - ready(minute);
             apply(minute, start);
         }
         return at;
     }
 
-    private List<Integer> liveStarts(RunTask run, List<Minute> own, int slackOfLast) {
+    private List<Integer> liveStarts(RunTask run, List<ApplicationMinute> own, int slackOfLast) {
         List<Integer> starts = new ArrayList<>();
         int free = clock;
         for (LiveSupply bowl : run.live()) {
             boolean last = bowl == run.live().get(run.live().size() - 1);
             long left = (long) bowl.leftMilligrams() + (last ? slackOfLast : LIVE_SLACK_MILLIGRAMS);
             while (bowl.leftMilligrams() > 0 && starts.size() < own.size()) {
-                Minute minute = own.get(starts.size());
-                boolean first = starts.isEmpty() || own.get(starts.size() - 1).zone != minute.zone;
-                int start = first ? held(minute, free + minute.gap) : free + minute.gap;
-                if (minute.needMilligrams > 0) {
+                ApplicationMinute minute = own.get(starts.size());
+                boolean first = starts.isEmpty() || own.get(starts.size() - 1).zone() != minute.zone();
+                int start = first ? held(minute, free + minute.gap()) : free + minute.gap();
+                if (minute.needMilligrams() > 0) {
                     start = Math.max(start, bowl.atChairMinute());
                     boolean hurry = starts.size() == own.size() - 1
                             && !first
-                            && minute.zone.begunMinute().isPresent();
-                    if (start >= bowl.lifeEndMinute() + (hurry ? 1 : 0) || minute.needMilligrams > left) break;
-                    left -= minute.needMilligrams;
+                            && minute.zone().begunMinute().isPresent();
+                    if (start >= bowl.lifeEndMinute() + (hurry ? 1 : 0) || minute.needMilligrams() > left) break;
+                    left -= minute.needMilligrams();
                 }
                 starts.add(start);
                 free = start + 1;
@@ -172,27 +153,27 @@ final class ServiceWalk {
         return starts;
     }
 
-    private int feedOne(RunTask run, List<Minute> minutes, int at) {
-        Minute minute = minutes.get(at);
+    private int feedOne(RunTask run, List<ApplicationMinute> minutes, int at) {
+        ApplicationMinute minute = minutes.get(at);
         PlannedBowl next = bowls.peek();
         boolean fits = next != null
                 && next.run() == run.run()
                 && !next.zones().isEmpty()
-                && next.zones().get(0).equals(minute.zone.zone());
-        if (minute.needMilligrams > 0 && fits) return feedFrom(bowls.remove(), run, minutes, at);
+                && next.zones().get(0).equals(minute.zone().zone());
+        if (minute.needMilligrams() > 0 && fits) return feedFrom(bowls.remove(), run, minutes, at);
         findings.unless(
-                minute.needMilligrams == 0 || mayLackBowls,
+                minute.needMilligrams() == 0 || mayLackBowls,
                 "service %d: no bowl feeds zone %s at minute %d",
                 task.service(),
-                minute.zone.zone(),
+                minute.zone().zone(),
                 ready(minute));
-        int start = minute.needMilligrams == 0 ? held(minute, ready(minute)) : ready(minute);
+        int start = minute.needMilligrams() == 0 ? held(minute, ready(minute)) : ready(minute);
         waited += start - ready(minute);
         apply(minute, start);
         return at + 1;
     }
 
-    private int feedFrom(PlannedBowl bowl, RunTask run, List<Minute> minutes, int from) {
+    private int feedFrom(PlannedBowl bowl, RunTask run, List<ApplicationMinute> minutes, int from) {
         int firstUse = findings.minute(bowl.neededFrom(), "first use of " + bowl.bowl());
         int lastUse = findings.minute(bowl.neededTo(), "last use of " + bowl.bowl());
         int mixStart = findings.minute(bowl.mixStart(), "mixing of " + bowl.bowl());
@@ -221,15 +202,15 @@ final class ServiceWalk {
                     minute);
     }
 
-    private int use(PlannedBowl bowl, RunTask run, List<Minute> minutes, int from, int wait, int lastUse) {
+    private int use(PlannedBowl bowl, RunTask run, List<ApplicationMinute> minutes, int from, int wait, int lastUse) {
         int at = from;
         long need = 0;
         Set<ZoneTask> zones = new LinkedHashSet<>();
         while (at < minutes.size() && (at == from || clock < lastUse)) {
-            Minute minute = minutes.get(at);
+            ApplicationMinute minute = minutes.get(at);
             apply(minute, ready(minute) + (at == from ? wait : 0));
-            need += minute.needMilligrams;
-            zones.add(minute.zone);
+            need += minute.needMilligrams();
+            zones.add(minute.zone());
             at++;
         }
         findings.unless(clock == lastUse, "bowl %s: last use %d, but %d", bowl.bowl(), lastUse, clock);

@@ -95,7 +95,8 @@ class LastBowlTest {
                 run.strengthHundredths(),
                 run.ratioThousandths(),
                 run.zones(),
-                run.live());
+                run.live(),
+                0);
         return question.withServices(List.of(new PlanQuestion.ServiceTask(
                 task.service(),
                 task.chair(),

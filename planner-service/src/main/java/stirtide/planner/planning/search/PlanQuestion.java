@@ -59,44 +59,6 @@ public record PlanQuestion(
         services = List.copyOf(services);
     }
 
-    /** A question of a salon in which every bowl is a mix of its own. */
-    public PlanQuestion(
-            long basedOnRevision,
-            Instant asOf,
-            Instant dayStart,
-            ZoneId zone,
-            int nowMinute,
-            int handOverMinutes,
-            int washMinutes,
-            int frozenMinutes,
-            List<Assistant> assistants,
-            List<Scale> scales,
-            List<BowlSize> bowlSizes,
-            List<Developer> developers,
-            List<Directions> directions,
-            List<BowlOut> bowlsOut,
-            List<ServiceTask> services,
-            Optional<Plan> onShow) {
-        this(
-                basedOnRevision,
-                asOf,
-                dayStart,
-                zone,
-                nowMinute,
-                handOverMinutes,
-                washMinutes,
-                frozenMinutes,
-                assistants,
-                scales,
-                bowlSizes,
-                developers,
-                directions,
-                bowlsOut,
-                services,
-                onShow,
-                false);
-    }
-
     /** The instant at which a minute of the day starts. */
     public Instant instantOf(int minute) {
         return dayStart.plusSeconds(60L * minute);
@@ -223,17 +185,6 @@ public record PlanQuestion(
         public RunTask {
             zones = List.copyOf(zones);
             live = List.copyOf(live);
-        }
-
-        /** A run without a reserve. */
-        public RunTask(
-                int run,
-                String lightenerId,
-                int strengthHundredths,
-                int ratioThousandths,
-                List<ZoneTask> zones,
-                List<LiveSupply> live) {
-            this(run, lightenerId, strengthHundredths, ratioThousandths, zones, live, 0);
         }
     }
 

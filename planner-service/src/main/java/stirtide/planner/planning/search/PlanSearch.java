@@ -45,7 +45,7 @@ final class PlanSearch {
                 keepBefore = question.nowMinute();
             }
         }
-        if (perfect(best)) return best;
+        if (unbeatable(best)) return best;
         SearchRounds share = rounds.part(rounds.granted() / 3);
         PlanDraft seeded = seeded(keepBefore, rounds.part(1 + rounds.granted() / ROUNDS_PER_ENGINE_ROUND));
         improve(best, keepBefore, share);
@@ -92,11 +92,6 @@ final class PlanSearch {
                 && score.waitMinutes() <= (shown.any() ? shown.waitMinutes() : 0);
     }
 
-    /** Whether nothing but fewer moves could be better. */
-    boolean unbeatable(PlanDraft draft) {
-        return perfect(draft);
-    }
-
     private static PlanDraft better(PlanDraft one, PlanDraft other) {
         return other.score().compareTo(one.score()) < 0 ? other : one;
     }
@@ -139,7 +134,7 @@ final class PlanSearch {
         return ideal;
     }
 
-    private boolean perfect(PlanDraft draft) {
+    boolean unbeatable(PlanDraft draft) {
         SearchScore score = draft.score();
         return score.minus(SearchScore.moves(score.moves())).compareTo(ideal()) <= 0;
     }
@@ -159,11 +154,11 @@ final class PlanSearch {
     private PlanDraft first(int keepBefore) {
         List<Integer> byStart = byStart(keepBefore);
         PlanDraft best = shown.any() ? kept(byStart, keepBefore, true) : build(byStart, keepBefore);
-        if (perfect(best)) return best;
+        if (unbeatable(best)) return best;
         if (shown.any() && best.score().waitMinutes() > 0) best = better(best, kept(byStart, keepBefore, false));
         for (List<Integer> order : orders(byStart)) {
             best = better(best, build(order, keepBefore));
-            if (perfect(best)) return best;
+            if (unbeatable(best)) return best;
         }
         if (best.score().waitMinutes() == 0) return best;
         return better(best, build(byStart, keepBefore, MOST_EARLY_MINUTES));
@@ -197,7 +192,7 @@ final class PlanSearch {
     }
 
     private void improve(PlanDraft draft, int keepBefore, SearchRounds rounds) {
-        for (int round = 0; rounds.another(round) && !perfect(draft); round++) improve(draft, keepBefore);
+        for (int round = 0; rounds.another(round) && !unbeatable(draft); round++) improve(draft, keepBefore);
     }
 
     private void improve(PlanDraft draft, int keepBefore) {

@@ -197,11 +197,4 @@ final class ResourceCalendar {
         while (before > Math.max(question.nowMinute(), from - 30) && hours.at(before - 1) == 0) before--;
         return hours.firstAt(1, to, to + 30) - before;
     }
-
-    /** Whether anybody is on duty for a mix of this length that starts at {@code from} or later. */
-    boolean anybodyAfter(int from, int mixMinutes) {
-        return question.assistants().stream()
-                .flatMap(each -> each.onDuty().stream())
-                .anyMatch(duty -> Math.max(from, duty.from()) + mixMinutes <= duty.to());
-    }
 }

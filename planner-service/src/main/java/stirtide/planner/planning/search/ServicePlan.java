@@ -103,11 +103,6 @@ record ServicePlan(ServiceTimeline track, List<MixAssignment> portions, int[] ho
         return track.endOf(slot.to()) + delays[slot.to() - 1];
     }
 
-    /** Minute from which the stylist applies nothing until the minute of application {@code at}. */
-    int idleBefore(int at) {
-        return at == 0 ? track.idleFrom() : track.endOf(at) + delays[at - 1];
-    }
-
     /** Minutes the client waits before the zone that starts with this minute of application, 0 for other minutes. */
     int holdBefore(int at) {
         return track.holdBefore(at, holds);

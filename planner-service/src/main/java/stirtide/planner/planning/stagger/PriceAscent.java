@@ -58,11 +58,6 @@ final class PriceAscent {
         return step <= SMALLEST_STEP;
     }
 
-    void freshen(long thousandths) {
-        step = thousandths;
-        failures = 0;
-    }
-
     /** Evaluates the present prices and, unless they refute the claim, takes a step. */
     void round() {
         long value = bound.evaluate();

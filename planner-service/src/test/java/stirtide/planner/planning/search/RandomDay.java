@@ -97,7 +97,8 @@ final class RandomDay {
                 directions,
                 out,
                 tasks,
-                Optional.empty());
+                Optional.empty(),
+                false);
     }
 
     private Assistant assistant(String name) {

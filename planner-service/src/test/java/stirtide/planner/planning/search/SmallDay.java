@@ -87,7 +87,7 @@ final class SmallDay {
     }
 
     static RunTask run(int number, List<LiveSupply> live, ZoneTask... zones) {
-        return new RunTask(number, "dune", 600, 2000, List.of(zones), live);
+        return new RunTask(number, "dune", 600, 2000, List.of(zones), live, 0);
     }
 
     static ZoneTask zone(String name, int minutes, int grams) {
@@ -133,7 +133,8 @@ final class SmallDay {
                 List.of(directions()),
                 out,
                 services,
-                onShow);
+                onShow,
+                false);
     }
 
     static int minute(java.time.Instant instant) {
