@@ -603,8 +603,12 @@ public final class Samples {
     }
 
     public static UiState scene(DayView view, LinkStatus link, BowlSelection picks, Optional<Panel> panel) {
-        return UiState.of(Optional.of(view), CLOCK, link, TAMSIN)
-                .withPicks(picks)
-                .withPanel(panel);
+        UiState state = UiState.of(Optional.of(view), CLOCK, link, TAMSIN).withPicks(picks);
+        return panel.map(open -> under(open, state)).orElse(state);
+    }
+
+    /** A state with a panel over it. */
+    public static UiState under(Panel panel, UiState state) {
+        return state.withPanel(Optional.of(panel.overlay(state)));
     }
 }

@@ -40,15 +40,6 @@ public record Pane(Canvas canvas, int left, int top, int width, int height) {
         return this;
     }
 
-    /** Gives the cells of a row another style; the text stays. */
-    public Pane tint(int column, int row, int columns, Style style) {
-        for (int at = column; at < column + columns && at < width; at++) {
-            if (row >= 0 && row < height && top + row < canvas.height() && left + at < canvas.width())
-                canvas.set(left + at, top + row, canvas.character(left + at, top + row), style);
-        }
-        return this;
-    }
-
     /** Shows the cursor at a cell of this pane. */
     public void cursor(int column, int row) {
         if (column < width && row < height) canvas.cursor(left + column, top + row);

@@ -29,9 +29,4 @@ public enum Style {
     public char letter() {
         return letter;
     }
-
-    /** Whether the style is kept for the abnormal. */
-    public boolean isAlarm() {
-        return this == HIGH || this == MEDIUM || this == LOW;
-    }
 }

@@ -35,17 +35,18 @@ final class UiModel {
 
     /** What to draw at a monotonic reading. */
     UiState state(long nanos) {
-        return new UiState(
+        var state = new UiState(
                 view,
                 clock.reading(nanos),
                 link.line(nanos),
                 signOn.operator(),
                 picks,
-                panel,
+                Optional.empty(),
                 notices.all(),
                 pages,
                 view.map(day -> alarms.board(day.alarms())).orElse(AlarmList.NONE),
                 scale.line());
+        return state.withPanel(panel.map(open -> open.overlay(state)));
     }
 
     /** Looks at the alarms of the newest view. */

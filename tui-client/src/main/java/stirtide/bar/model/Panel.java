@@ -23,6 +23,18 @@ public interface Panel {
     /** What surrounds it. */
     Frame frame();
 
+    /** What is drawn of it for a state. */
+    default Overlay overlay(UiState state) {
+        Frame frame = frame();
+        return new Overlay(
+                frame.context(),
+                frame.title(),
+                frame.columns(),
+                frame.rows(),
+                action -> offers(action, state),
+                inside -> draw(inside, state));
+    }
+
     /** Draws the inside. */
     void draw(Pane inside, UiState state);
 

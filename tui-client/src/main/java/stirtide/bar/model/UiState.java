@@ -21,7 +21,7 @@ import stirtide.events.view.DayView;
  * @param link the connection to the service
  * @param operator who works here
  * @param picks selected bowls
- * @param panel panel over the view
+ * @param panel what is drawn over the view
  * @param notices lines for the person, newest last
  * @param pages which view is shown and what is selected in the other views
  * @param board alarms as this terminal shows them
@@ -34,7 +34,7 @@ public record UiState(
         LinkStatus link,
         Operator operator,
         BowlSelection picks,
-        Optional<Panel> panel,
+        Optional<Overlay> panel,
         List<Notice> notices,
         ViewState pages,
         AlarmList board,

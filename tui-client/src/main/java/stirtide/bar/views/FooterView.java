@@ -10,6 +10,7 @@ import stirtide.bar.keys.KeyAction;
 import stirtide.bar.keys.KeyBinding;
 import stirtide.bar.keys.KeyContext;
 import stirtide.bar.model.Notice;
+import stirtide.bar.model.Overlay;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.TimeText;
 import stirtide.events.view.DayView;
@@ -60,13 +61,11 @@ final class FooterView {
 
     // Two rows; where not all keys fit, the last of them is the key that shows the others.
     private static List<String> lines(UiState scene, int columns) {
-        KeyContext place = scene.panel()
-                .map(panel -> panel.frame().context())
-                .orElse(scene.pages().page());
+        KeyContext place = scene.panel().map(Overlay::context).orElse(scene.pages().page());
         var labeled = scene.keys(place).stream()
                 .filter(binding -> !binding.label().isEmpty())
                 .filter(binding -> scene.panel()
-                        .map(panel -> panel.offers(binding.action(), scene))
+                        .map(panel -> panel.offers().test(binding.action()))
                         .orElse(true))
                 .toList();
         List<String> lines = lines(labeled, columns);

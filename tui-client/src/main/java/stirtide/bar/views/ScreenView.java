@@ -6,7 +6,7 @@ import stirtide.bar.canvas.Glyphs;
 import stirtide.bar.canvas.Pane;
 import stirtide.bar.canvas.Style;
 import stirtide.bar.keys.KeyContext;
-import stirtide.bar.model.Panel;
+import stirtide.bar.model.Overlay;
 import stirtide.bar.model.UiState;
 
 /** Draws the bar: the same scene and size give the same picture. */
@@ -37,7 +37,7 @@ public final class ScreenView {
         if (scene.pages().page() != KeyContext.BAR) page(whole, scene, wide ? 2 : 1);
         else if (wide) wide(whole, scene);
         else compact(whole, scene);
-        scene.panel().ifPresent(panel -> over(whole, panel, scene));
+        scene.panel().ifPresent(panel -> over(whole, panel));
         return canvas;
     }
 
@@ -93,9 +93,9 @@ public final class ScreenView {
         FooterView.draw(whole.part(0, whole.height() - FOOT_ROWS, columns, FOOT_ROWS), scene);
     }
 
-    private static void over(Pane whole, Panel panel, UiState scene) {
-        int columns = Math.min(panel.frame().columns() + 4, whole.width());
-        int rows = Math.min(panel.frame().rows() + 2, whole.height() - 4);
+    private static void over(Pane whole, Overlay panel) {
+        int columns = Math.min(panel.columns() + 4, whole.width());
+        int rows = Math.min(panel.rows() + 2, whole.height() - 4);
         // Below the alarm line, above the footer: neither is ever covered.
         int row = Math.max(2, (whole.height() - FOOT_ROWS - rows + 2) / 2);
         Pane frame =
@@ -104,8 +104,8 @@ public final class ScreenView {
         frame.put(0, 0, "┌" + line + "┐", Style.RULE);
         for (int y = 1; y < rows - 1; y++) frame.put(0, y, "│", Style.RULE).put(columns - 1, y, "│", Style.RULE);
         frame.put(0, rows - 1, "└" + line + "┘", Style.RULE);
-        frame.put(2, 0, " " + Pane.cut(panel.frame().title(), columns - 6) + " ", Style.STRONG);
-        panel.draw(frame.part(2, 1, columns - 4, rows - 2), scene);
+        frame.put(2, 0, " " + Pane.cut(panel.title(), columns - 6) + " ", Style.STRONG);
+        panel.painter().accept(frame.part(2, 1, columns - 4, rows - 2));
     }
 
     /** The picture as text for a printer or a pipe: no trailing blanks, no control characters but line ends. */

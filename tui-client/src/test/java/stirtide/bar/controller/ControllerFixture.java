@@ -11,7 +11,7 @@ import stirtide.bar.link.ServiceGateway;
 import stirtide.bar.model.DayOverMix;
 import stirtide.bar.model.Inquiry;
 import stirtide.bar.model.Operator;
-import stirtide.bar.model.Panel;
+import stirtide.bar.model.Overlay;
 import stirtide.bar.model.UiState;
 import stirtide.bar.views.ScreenView;
 import stirtide.events.command.DayCommand;
@@ -141,12 +141,12 @@ public final class ControllerFixture implements ServiceGateway, LocalServices {
         return desk.state(nanos);
     }
 
-    Optional<Panel> panel() {
+    Optional<Overlay> panel() {
         return scene().panel();
     }
 
     String title() {
-        return panel().map(open -> open.frame().title()).orElse("");
+        return panel().map(Overlay::title).orElse("");
     }
 
     /** What a screen of 120 by 40 shows, row by row. */

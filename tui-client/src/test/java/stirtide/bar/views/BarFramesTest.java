@@ -150,7 +150,7 @@ class BarFramesTest {
     private static UiState signOn() {
         UiState nobody = Samples.scene(Samples.calm());
         var panel = SignOnPanel.of(nobody, "mix: sign on first, then press the key again");
-        return nobody.withOperator(Operator.nobody()).withPanel(Optional.of(panel));
+        return Samples.under(panel, nobody.withOperator(Operator.nobody()));
     }
 
     /** The bar after these keys and the answer to what they ask. */
@@ -166,9 +166,8 @@ class BarFramesTest {
     }
 
     private static UiState advised(ViewState pages) {
-        return Samples.scene(
-                        Samples.calm(), Samples.LIVE, BowlSelection.FIRST, Optional.of(new AdvicePanel("WHAT TO MOVE")))
-                .withPages(pages);
+        return Samples.under(
+                new AdvicePanel("WHAT TO MOVE"), Samples.scene(Samples.calm()).withPages(pages));
     }
 
     private static UiState floor(FloorSelection pick) {
@@ -208,10 +207,11 @@ class BarFramesTest {
     }
 
     private static UiState setup(SetupView told, int row, Optional<Panel> panel) {
-        var scene = Samples.scene(Samples.busy(), Samples.LIVE, BowlSelection.FIRST, panel);
-        return scene.withPages(ViewState.BAR
-                .to(KeyContext.SETUP)
-                .withSetup(SetupSelection.FIRST.with(told).on(row)));
+        var scene = Samples.scene(Samples.busy())
+                .withPages(ViewState.BAR
+                        .to(KeyContext.SETUP)
+                        .withSetup(SetupSelection.FIRST.with(told).on(row)));
+        return panel.map(open -> Samples.under(open, scene)).orElse(scene);
     }
 
     private static UiState move(Optional<Inquiry.Answer> told) {
@@ -221,8 +221,9 @@ class BarFramesTest {
                 "Move service 7 (chair 5 214, Half head of foils) from 11:50 to 12:05? Ask the client first.",
                 new UiEffect.Close(),
                 0);
-        var scene = Samples.scene(Samples.busy(), Samples.LIVE, BowlSelection.FIRST, Optional.of(panel));
-        return scene.withPages(ViewState.BAR.to(KeyContext.FLOOR).with(new Inquiry(ask, 0, told)));
+        var scene = Samples.scene(Samples.busy())
+                .withPages(ViewState.BAR.to(KeyContext.FLOOR).with(new Inquiry(ask, 0, told)));
+        return Samples.under(panel, scene);
     }
 
     private static Panel form(String word) {
