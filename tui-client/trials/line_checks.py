@@ -1,6 +1,6 @@
 """Signals, odd keys, odd lines: what the terminal survives."""
 import os, re, shutil, signal, subprocess, time
-from rig import HERE, LEAVE, Pty, StandIn, bar, java, tell
+from rig import HERE, LEAVE, Pty, StandIn, bar, java, skip, tell
 
 
 def signals(calm, storm):
@@ -9,7 +9,7 @@ def signals(calm, storm):
         for turn in range(times):
             run = Pty(java(storm.url()), 120, 36)
             run.hold_line()
-            run.read(20, b"Larch")
+            run.expect(b"Larch")
             run.read(0.3 + 0.07 * turn)
             run.end(sig)
             if run.clean():
@@ -23,7 +23,7 @@ def fault(calm, storm):
     service = StandIn("steps")
     run = Pty(java(service.url()), 120, 36)
     run.hold_line()
-    run.read(20, b"Larch")
+    run.expect(b"Larch")
     run.read(1)
     service.process.stdin.write(b"fault\n")
     service.process.stdin.flush()
@@ -43,7 +43,7 @@ def fault(calm, storm):
 
 def control_keys(calm, storm):
     run = Pty(java(storm.url()))
-    run.read(20, b"Larch")
+    run.expect(b"Larch")
     for key, name in ((b"\x1a", "Ctrl-Z"), (b"\x1c", "Ctrl-\\"), (b"\x13", "Ctrl-S"), (b"\x03", "Ctrl-C")):
         run.forget()
         run.type(key)
@@ -55,7 +55,7 @@ def control_keys(calm, storm):
 
 def resizes(calm, storm):
     run = Pty(java(calm.url()))
-    run.read(20, b"Larch")
+    run.expect(b"Larch")
     for turn in range(30):
         run.size(*((1, 1), (40, 10), (200, 50), (2, 2), (100, 30))[turn % 5])
         run.read(0.02)
@@ -71,7 +71,7 @@ def resizes(calm, storm):
 def killed(calm, storm):
     run = Pty(bar(calm.url()))
     run.hold_line()
-    run.read(20, b"Larch")
+    run.expect(b"Larch")
     os.kill(run.program(), signal.SIGKILL)
     run.read(5, rb"\x1b\[\?1049l")
     run.read(0.5)
@@ -82,7 +82,7 @@ def killed(calm, storm):
 
 def lines(calm, storm):
     run = Pty(java(calm.url()))
-    run.read(20, b"Larch")
+    run.expect(b"Larch")
     run.read(1)
     tell("the size is never asked of the screen", b"\x1b[6n" not in run.out, f"{run.out.count(b'[6n')} questions; this line answers none")
     run.end()
@@ -97,10 +97,10 @@ def lines(calm, storm):
 
 def field(calm):
     run = Pty(java(calm.url()))
-    run.read(20, b"Larch")
+    run.expect(b"Larch")
     run.read(0.5)
     run.type(b"w")
-    run.read(3, b"WEIGH-IN")
+    run.expect(b"WEIGH-IN", 3)
     run.read(0.4)
     return run
 
@@ -137,7 +137,7 @@ def odd_keys(calm, storm):
 
 def lost(calm, storm):
     run = Pty(java(storm.url()), 120, 36)
-    run.read(20, b"Larch")
+    run.expect(b"Larch")
     os.kill(storm.process.pid, signal.SIGSTOP)
     started = time.monotonic()
     run.forget()
@@ -155,7 +155,7 @@ def lost(calm, storm):
 def image(calm, storm):
     """A Java with nothing but what the terminal needs."""
     if not shutil.which("jlink"):
-        return tell("jlink image", True, "not checked: no jlink")
+        return skip("jlink image", "jlink")
     target = f"{HERE}/target/image"
     shutil.rmtree(target, ignore_errors=True)
     made = subprocess.run(["jlink", "--add-modules", "java.base,java.net.http,java.sql,java.xml,java.logging,jdk.unsupported", "--strip-debug",
@@ -165,7 +165,7 @@ def image(calm, storm):
     modules = subprocess.run([f"{target}/bin/java", "--list-modules"], capture_output=True, text=True).stdout
     command = java(calm.url())
     run = Pty([f"{target}/bin/java", *[word for word in command[1:] if "SharedArchive" not in word]], DISPLAY=":99")
-    run.read(30, b"Larch")
+    run.expect(b"Larch")
     run.forget()
     run.size(130, 40)
     right = run.read(5, b"AFTER THAT.*LIVE BOWLS|LIVE BOWLS.*AFTER THAT")

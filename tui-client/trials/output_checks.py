@@ -19,12 +19,12 @@ def colors(calm, storm):
     for name, words, environment in (("NO_COLOR=1", [], {"NO_COLOR": "1"}), ("--theme mono", ["--theme", "mono"], {}),
                                      ("TERM=dumb", [], {"TERM": "dumb"})):
         run = Pty(java(calm.url(), *words), **environment)
-        run.read(20, b"PAST")
+        run.expect(b"PAST")
         run.type(b"w")
         run.read(1.5)
         codes = [int(code) for group in re.findall(rb"\x1b\[([\d;]+)m", run.out) for code in group.split(b";") if code]
         colored = [code for code in codes if 30 <= code <= 49 or 90 <= code <= 107]
-        tell(name, b"PAST" in run.out and not colored, f"{len(colored)} color codes in {len(codes)} codes")
+        tell(name, codes and not colored, f"{len(colored)} color codes in {len(codes)} codes")
         tell(f"no NUL byte, {name}", b"\0" not in run.out, f"{run.out.count(0)} in {len(run.out)} bytes")
         run.end()
         run.close()

@@ -36,7 +36,8 @@ class Person:
         self.screen = Screen(self.columns, self.rows)
         self.starts += 1
         self.last_said = ""
-        self.wait(r"BAR.*floor.*day", 30)
+        if not self.wait(r"BAR.*floor.*day", 30) and self.alive():
+            self.crashes.append(f"{self.name}: no picture within 30 s of a start")
 
     # ---- reading
 

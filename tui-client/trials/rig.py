@@ -1,22 +1,30 @@
 """What the trials of the terminal share: a pseudo terminal with a screen behind it, the programs, the figures."""
-import fcntl, os, pty, re, select, signal, socket, struct, subprocess, tempfile, termios, time
+import fcntl, os, pty, re, select, signal, socket, struct, subprocess, sys, tempfile, termios, time
 
 HERE = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
 ROOT = os.path.dirname(HERE)
-CLASSES = f"{HERE}/target/test-classes:{HERE}/target/classes:{HERE}/target/lib/*"
-FLAGS = ["-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData", "-Xshare:auto", "-Xlog:disable", "-Xmx64m",
-         "-Djava.awt.headless=true", f"-XX:SharedArchiveFile={HERE}/target/bar.jsa"]
+TEST_CLASSES = f"{HERE}/target/test-classes"
 LEAVE = b"\x1b[?1049l"
 SAMPLE_DAY = "larch-lane/2027-05-14"
 failed = []
 
 
+class NotInPlace(Exception):
+    """Something a check needs is not there: the stand-in, the day on the screen, an answer. The check has failed."""
+
+
 def tell(name, ok, figure, timed=False):
     """Prints a figure. One that depends on time is not judged while others keep the machine busy: it says so."""
     busy = timed and not ok and os.getloadavg()[0] > 2
-    print(f"{'ok  ' if ok else 'busy' if busy else 'FAIL'} {name}: {figure}", flush=True)
+    print(f"{'ok  ' if ok else 'busy' if busy else 'FAIL'} {name}: {figure}, {load()}" if timed else
+          f"{'ok  ' if ok else 'FAIL'} {name}: {figure}", flush=True)
     if not ok and not busy:
         failed.append(name)
+
+
+def skip(name, missing):
+    """Says that something was not checked for want of a program."""
+    print(f"skip {name}: {missing} is not installed", flush=True)
 
 
 def load():
@@ -38,10 +46,12 @@ class StandIn:
 
     def __init__(self, *words):
         self.port = free_port()
-        self.process = subprocess.Popen(["java", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-cp", CLASSES,
+        self.process = subprocess.Popen(["java", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-cp", f"{TEST_CLASSES}:{HERE}/target/lib/*",
                                          "stirtide.bar.FakeService", str(self.port), *words],
                                         stdin=subprocess.PIPE, stdout=subprocess.PIPE)
-        self.process.stdout.readline()
+        if not self.process.stdout.readline().startswith(b"http://"):
+            self.end()
+            raise NotInPlace("the stand-in for the service does not start; mvn -Pfast -pl tui-client -am test-compile")
 
     def url(self):
         return f"http://127.0.0.1:{self.port}"
@@ -55,9 +65,31 @@ def arguments(url, state=None):
     return ["--server", url, "--day", SAMPLE_DAY, "--person", "tamsin", "--state", state or folder()]
 
 
+def command():
+    """The command that tui-client/bar ends in, asked once: the trials want to be the parent of the JVM itself."""
+    if not command.words:
+        asked = subprocess.run([f"{HERE}/bar"], env={**os.environ, "STIRTIDE_PRINT_COMMAND": "1"}, stdout=subprocess.PIPE, text=True)
+        command.words = asked.stdout.splitlines()
+        if asked.returncode or not command.words:
+            raise NotInPlace("tui-client/bar cannot be started")
+    return command.words
+
+
+command.words = []
+
+
 def java(url, *more):
-    return ["java", *FLAGS, "-cp", f"{HERE}/target/tui-client-0.1.0.jar:{HERE}/target/lib/*", "stirtide.bar.BarMain",
-            *arguments(url), *more]
+    return [*command(), *arguments(url), *more]
+
+
+def empty_program():
+    """Milliseconds that a Java program takes that does nothing, with the options of the terminal."""
+    flags = command()[:command().index("-cp")]
+    started = time.monotonic()
+    done = subprocess.run([*(word for word in flags if "SharedArchive" not in word), "-cp", TEST_CLASSES, "stirtide.bar.EmptyProgram"])
+    if done.returncode:
+        raise NotInPlace("stirtide.bar.EmptyProgram does not start; mvn -Pfast -pl tui-client -am test-compile")
+    return (time.monotonic() - started) * 1000
 
 
 def bar(url, *more):
@@ -90,6 +122,14 @@ class Pty:
             if not self.take(min(0.05, max(0, end - time.monotonic()))):
                 break
         return bool(until and re.search(until, self.out))
+
+    def expect(self, pattern, seconds=20):
+        """Reads until a pattern has come; without it there is nothing to check."""
+        if not self.read(seconds, pattern):
+            shown = re.sub(rb"\x1b\[[?\d;]*[A-Za-z]|\s+", b" ", self.out)[-300:].decode(errors="replace")
+            self.end()
+            self.close()
+            raise NotInPlace(f"{pattern.decode()} was not on the screen within {seconds} s, but {shown!r}")
 
     def take(self, seconds):
         """Takes what comes within a time; false when the program has hung up."""

@@ -23,10 +23,11 @@ class Tmux:
         return "\n".join(self.rows())
 
     def wait(self, word, seconds=20):
+        """Seconds from the start until a word is on the screen, None when it never is."""
         while time.monotonic() - self.start < seconds:
             if word in self.text():
                 return time.monotonic() - self.start
-        return seconds
+        return None
 
     def keys(self, *names):
         self.run("send-keys", *names)
@@ -39,6 +40,6 @@ class Tmux:
 
     @classmethod
     def start_times(cls, command):
-        """Milliseconds until the first frame and until a picture of the day, asked of the pane again and again."""
+        """Milliseconds until the first frame and until a picture of the day, None for one that never came."""
         with cls(command, 80, 24) as session:
-            return session.wait("BAR") * 1000, session.wait("AFTER THAT") * 1000
+            return tuple(seconds and seconds * 1000 for seconds in (session.wait("BAR"), session.wait("AFTER THAT")))

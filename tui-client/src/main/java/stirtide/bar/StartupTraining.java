@@ -35,6 +35,8 @@ public final class StartupTraining {
     private static final String OWN_CLASSES = "stirtide/";
     private static final String CLASS = ".class";
     private static final List<String> NEEDED_ON_A_TERMINAL = List.of("java.io.Console", "sun.misc.Signal");
+    private static final String KEYS = "4321qy";
+    private static final long PAUSE_MILLIS = 300;
     private static final String DAY = "larch-lane/2027-05-14";
 
     private StartupTraining() {}
@@ -69,9 +71,23 @@ public final class StartupTraining {
     /** Opens every view, then leaves. */
     private static void run(BarOptions options, TerminalSize size) throws InterruptedException {
         var terminal = new DefaultVirtualTerminal(size);
-        for (char key : "4321qy".toCharArray()) terminal.addInput(new KeyStroke(key, false, false));
+        var typing = new Thread(() -> type(terminal), "typing");
+        typing.setDaemon(true);
+        typing.start();
         int code = new TerminalApp(options, System.err, () -> terminal).run();
         if (code != BarExitCode.OK) throw new IllegalStateException("the training run ended with " + code);
+    }
+
+    // Keys that come faster than fingers type are taken for those of a scale. Ends: the terminal is left within the first keys.
+    private static void type(DefaultVirtualTerminal terminal) {
+        try {
+            for (int i = 0; i < 100; i++) {
+                Thread.sleep(PAUSE_MILLIS);
+                terminal.addInput(new KeyStroke(KEYS.charAt(i % KEYS.length()), false, false));
+            }
+        } catch (InterruptedException leaving) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     // Classes in a folder instead of a jar cannot be archived.

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
-/** The pictures in the repository are those that {@code tui-client/pictures} makes. */
+/** The pictures in the repository are those that {@code tui-client/trials/run pictures} makes. */
 class PicturesTest {
     private static final boolean UPDATE = Boolean.getBoolean("pictures.update");
     private static final Path FOLDER = Path.of("../docs/pictures");
