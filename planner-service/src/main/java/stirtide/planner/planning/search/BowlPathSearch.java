@@ -2,7 +2,6 @@ package stirtide.planner.planning.search;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,28 +31,14 @@ final class BowlPathSearch {
     private final int handOver;
     private final int wash;
     private final MixStarts starts;
-    private final @Nullable Step[] best;
+    private final @Nullable BowlPathStep[] best;
     private final long[] bestCost;
-    private final @Nullable Step[][] expanded;
+    private final @Nullable BowlPathStep[][] expanded;
     private final int[][] expandedStart;
     private final int[][] expandedDelay;
-    private final Map<Integer, List<Step>> later = new HashMap<>();
+    private final Map<Integer, List<BowlPathStep>> later = new HashMap<>();
     private final int[] scratch;
     private final int[] noHolds;
-
-    /** A way to have fed all minutes before {@code minute}; its cost is residue first, then minutes from mixing to first use. */
-    record Step(
-            int minute,
-            int delay,
-            int depth,
-            int mixEnd,
-            int zoneStart,
-            long cost,
-            @Nullable Step before,
-            @Nullable Arc arc) {}
-
-    /** A bowl on the way. */
-    record Arc(int from, int to, int mix, int use, int end, int scale, int size) {}
 
     /**
      * @param pins mixes that the first bowls must have
@@ -73,10 +58,10 @@ final class BowlPathSearch {
         int from = Math.max(now, track.starts()[0] - longestLife);
         int to = Math.max(from, track.endOf(track.minutes()) + 2 * MOST_WAIT_MINUTES);
         starts = new MixStarts(bar, from, to, early);
-        best = new Step[track.minutes() + 1];
+        best = new BowlPathStep[track.minutes() + 1];
         bestCost = new long[track.minutes() + 1];
         Arrays.fill(bestCost, Long.MAX_VALUE);
-        expanded = new Step[track.minutes()][bar.scaleCount()];
+        expanded = new BowlPathStep[track.minutes()][bar.scaleCount()];
         expandedStart = new int[track.minutes()][bar.scaleCount()];
         expandedDelay = new int[track.minutes()][bar.scaleCount()];
         scratch = new int[track.minutes()];
@@ -84,34 +69,27 @@ final class BowlPathSearch {
     }
 
     /** Bowls in order of use, or empty when no path exists within the longest wait. */
-    Optional<List<Arc>> find() {
-        offer(new Step(0, 0, 0, 0, zoneStart(0, 0, 0), 0, null, null));
+    Optional<List<BowlPathStep.Bowl>> find() {
+        offer(new BowlPathStep(0, 0, 0, 0, zoneStart(0, 0, 0), 0, null, null));
         for (int delay = 0; delay <= MOST_WAIT_MINUTES; delay++) {
-            for (Step step : later.getOrDefault(delay, List.of())) offer(step);
+            for (BowlPathStep step : later.getOrDefault(delay, List.of())) offer(step);
             for (int at = 0; at < track.minutes(); at++) {
-                Step step = best[at];
+                BowlPathStep step = best[at];
                 if (step != null) advance(step, delay);
             }
-            Step end = best[track.minutes()];
-            if (end != null) return Optional.of(arcs(end));
+            BowlPathStep end = best[track.minutes()];
+            if (end != null) return Optional.of(end.bowls());
         }
         return Optional.empty();
     }
 
-    private static List<Arc> arcs(Step end) {
-        List<Arc> arcs = new ArrayList<>();
-        for (Step step = end; step != null; step = step.before()) if (step.arc() != null) arcs.add(step.arc());
-        Collections.reverse(arcs);
-        return arcs;
-    }
-
-    private void offer(Step step) {
+    private void offer(BowlPathStep step) {
         if (step.cost() >= bestCost[step.minute()]) return;
         best[step.minute()] = step;
         bestCost[step.minute()] = step.cost();
     }
 
-    private void advance(Step step, int delay) {
+    private void advance(BowlPathStep step, int delay) {
         int at = step.minute();
         FeedSegment feed = track.feed(at);
         if (at == feed.from() && !feed.live().isEmpty()) {
@@ -129,9 +107,9 @@ final class BowlPathSearch {
     }
 
     /** Goes on without a bowl of the plan. */
-    private void pass(Step step, int to, int delayAfter, int delay) {
+    private void pass(BowlPathStep step, int to, int delayAfter, int delay) {
         if (delayAfter > MOST_WAIT_MINUTES) return;
-        Step next = new Step(
+        BowlPathStep next = new BowlPathStep(
                 to,
                 delayAfter,
                 step.depth(),
@@ -149,14 +127,14 @@ final class BowlPathSearch {
     }
 
     /** Start of application of the zone that minute {@code at} is in, when minutes from {@code from} on have this delay. */
-    private int zoneStart(int at, int from, int delay, @Nullable Step step) {
+    private int zoneStart(int at, int from, int delay, @Nullable BowlPathStep step) {
         if (at >= track.minutes()) return 0;
         ServiceTimeline.ZoneSlot slot = track.zone(at);
         if (slot.from() < from && step != null) return step.zoneStart();
         return track.applyStart(slot, delay);
     }
 
-    private void expand(Step step, FeedSegment feed, int delay) {
+    private void expand(BowlPathStep step, FeedSegment feed, int delay) {
         int at = step.minute();
         ServiceTimeline.ZoneSlot slot = track.zone(at);
         boolean inZone = at > slot.from() || slot.zone().begunMinute().isPresent();
@@ -178,7 +156,7 @@ final class BowlPathSearch {
      * Whether an expansion before has reached all that this one would, and with bowls no older: on a scale that weighs as much,
      * with the same start or, where bowls of all sizes are free at all times, with one that leaves as much of the life.
      */
-    private boolean covered(Step step, FeedSegment feed, int scale, int mix, int delay) {
+    private boolean covered(BowlPathStep step, FeedSegment feed, int scale, int mix, int delay) {
         int at = step.minute();
         boolean plenty = bar.leastFree() > step.depth();
         for (int other = 0; other < bar.scaleCount(); other++) {
@@ -190,7 +168,7 @@ final class BowlPathSearch {
         return false;
     }
 
-    private int start(Step step, int scale, int notAfter, int mixMinutes) {
+    private int start(BowlPathStep step, int scale, int notAfter, int mixMinutes) {
         if (step.depth() < pins.size()) {
             ShownPlan.Mix pin = pins.get(step.depth());
             boolean free = pin.scale() == scale
@@ -206,7 +184,7 @@ final class BowlPathSearch {
      * Extends a step by bowls of one mix. More minutes of application need more grams and end later, so a size that does not
      * serve so many minutes serves no more of them either.
      */
-    private void reach(Step step, FeedSegment feed, int delay, int scale, int mix, int use) {
+    private void reach(BowlPathStep step, FeedSegment feed, int delay, int scale, int mix, int use) {
         int at = step.minute();
         int lifeEnd = mix + feed.recipe().lifeMinutes();
         long cost = step.cost() + use - mix;
@@ -220,7 +198,7 @@ final class BowlPathSearch {
                 int need = track.need(at, to);
                 if (until == UNKNOWN && need <= bar.room(sizes[k])) until = until(step, sizes[k], mix, lifeEnd);
                 if (serves(feed, need, sizes[k], scale) && end <= until) {
-                    offer(next(step, new Arc(at, to, mix, use, end, scale, sizes[k]), delay));
+                    offer(next(step, new BowlPathStep.Bowl(at, to, mix, use, end, scale, sizes[k]), delay));
                     break;
                 }
                 k++;
@@ -230,17 +208,17 @@ final class BowlPathSearch {
     }
 
     /** Minute up to which a bowl of a size may be in use, at most to the end of its life. */
-    private int until(Step step, int size, int mix, int lifeEnd) {
+    private int until(BowlPathStep step, int size, int mix, int lifeEnd) {
         if (bar.leastFree(size) > step.depth()) return lifeEnd;
-        return bar.bowlUntil(size, own(step, size, mix), mix, lifeEnd + wash) - wash;
+        return bar.bowlUntil(size, step.bowlsOut(size, mix - wash), mix, lifeEnd + wash) - wash;
     }
 
     private boolean serves(FeedSegment feed, int need, int size, int scale) {
         return need <= bar.room(size) && !feed.recipe().knownImpossible(need, size, scale);
     }
 
-    private Step next(Step step, Arc arc, int delay) {
-        return new Step(
+    private BowlPathStep next(BowlPathStep step, BowlPathStep.Bowl arc, int delay) {
+        return new BowlPathStep(
                 arc.to(),
                 delay,
                 step.depth() + 1,
@@ -249,15 +227,5 @@ final class BowlPathSearch {
                 step.cost() + arc.use() - arc.mix() + MILLIGRAM * bar.residue(arc.size()),
                 step,
                 arc);
-    }
-
-    /** Bowls of the size that the service itself would still have out at a minute. */
-    private int own(Step step, int size, int minute) {
-        int own = 0;
-        for (Step each = step; each != null; each = each.before()) {
-            Arc arc = each.arc();
-            if (arc != null && arc.size() == size && arc.end() + wash > minute) own++;
-        }
-        return own;
     }
 }

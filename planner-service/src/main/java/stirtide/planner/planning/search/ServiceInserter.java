@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stirtide.mixing.formula.FormulaAnswer.Weigh;
-import stirtide.planner.planning.search.BowlPathSearch.Arc;
+import stirtide.planner.planning.search.BowlPathStep.Bowl;
 
 /** Feeds one service in what the bar has free, by the path search if it can, by the last resort if it must. */
 final class ServiceInserter {
@@ -53,9 +53,9 @@ final class ServiceInserter {
     private Optional<ServicePlan> byPath(
             ServiceTimeline track, ResourceCalendar bar, List<ShownPlan.Mix> pins, int early) {
         for (int tries = 0; tries < MOST_TRIES; tries++) {
-            Optional<List<Arc>> arcs = new BowlPathSearch(track, bar, pins, early).find();
-            if (arcs.isEmpty()) return Optional.empty();
-            Optional<List<MixAssignment>> portions = portions(track, bar, arcs.get(), pins);
+            Optional<List<Bowl>> bowls = new BowlPathSearch(track, bar, pins, early).find();
+            if (bowls.isEmpty()) return Optional.empty();
+            Optional<List<MixAssignment>> portions = portions(track, bar, bowls.get(), pins);
             if (portions.isEmpty()) continue;
             ServicePlan course = course(track, portions.get(), track.noHolds());
             return course.firstOver() < 0 ? Optional.of(course) : Optional.empty();
@@ -68,14 +68,14 @@ final class ServiceInserter {
     }
 
     private Optional<List<MixAssignment>> portions(
-            ServiceTimeline track, ResourceCalendar bar, List<Arc> arcs, List<ShownPlan.Mix> pins) {
+            ServiceTimeline track, ResourceCalendar bar, List<Bowl> bowls, List<ShownPlan.Mix> pins) {
         List<MixAssignment> portions = new ArrayList<>();
         boolean possible = true;
-        for (Arc arc : arcs) {
-            FeedSegment feed = track.feed(arc.from());
-            var answer = feed.recipe().find(track.need(arc.from(), arc.to()), arc.size(), arc.scale());
+        for (Bowl bowl : bowls) {
+            FeedSegment feed = track.feed(bowl.from());
+            var answer = feed.recipe().find(track.need(bowl.from(), bowl.to()), bowl.size(), bowl.scale());
             if (!(answer instanceof Weigh weigh)) {
-                feed.recipe().narrow(track.need(arc.from(), arc.to()), arc.size(), arc.scale());
+                feed.recipe().narrow(track.need(bowl.from(), bowl.to()), bowl.size(), bowl.scale());
                 possible = false;
                 continue;
             }
@@ -84,17 +84,17 @@ final class ServiceInserter {
                     ? List.of(pins.get(place).person())
                     : shown.mix(track.task(), place).map(ShownPlan.Mix::person).stream()
                             .toList();
-            int person = bar.personFor(arc.mix(), arc.mix() + feed.recipe().mixMinutes(), wanted);
+            int person = bar.personFor(bowl.mix(), bowl.mix() + feed.recipe().mixMinutes(), wanted);
             portions.add(new MixAssignment(
                     feed,
-                    arc.from(),
-                    arc.to(),
-                    arc.mix(),
-                    arc.use(),
-                    arc.end(),
+                    bowl.from(),
+                    bowl.to(),
+                    bowl.mix(),
+                    bowl.use(),
+                    bowl.end(),
                     person,
-                    arc.scale(),
-                    arc.size(),
+                    bowl.scale(),
+                    bowl.size(),
                     weigh));
         }
         return possible ? Optional.of(portions) : Optional.empty();

@@ -1,5 +1,6 @@
 package stirtide.planner.planning.stagger;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /** A plan in the making: the paths of the runs, how many mixes each minute holds, and where the next run fits best. */
@@ -79,6 +80,11 @@ final class Occupancy {
         }
     }
 
+    /** The paths on the board; all runs must be on it. */
+    RunPath[] copyOfPaths() {
+        return Arrays.copyOf(paths, paths.length);
+    }
+
     void load(RunPath[] from) {
         clear();
         for (int r = 0; r < from.length; r++) {
@@ -110,7 +116,7 @@ final class Occupancy {
     /** Puts a run on the board with all its bowls mixed by the stylist; false if no bowl can feed some minute. */
     boolean insertLastResort(int r) {
         RunGrid run = grid.runs[r];
-        java.util.Arrays.fill(tariff.start[run.mix], RunPathSearch.NEVER);
+        Arrays.fill(tariff.start[run.mix], RunPathSearch.NEVER);
         RunPath path = cheapest(run, 0, tariff.weights.lastResort());
         if (path != null) {
             put(r, path);
@@ -178,7 +184,7 @@ final class Occupancy {
             return;
         }
         RunPath path = search.path(run);
-        int clash = clash(run, path);
+        int clash = MixClash.first(run, path, use, grid.capacity, crowding != 0);
         if (clash < 0) {
             best = path;
             bestCost = cost;
@@ -199,32 +205,6 @@ final class Occupancy {
                 settle(run, same);
             }
         }
-    }
-
-    /** Two bowls, as first * bowls + second, that overfill a minute together, or -1. */
-    private int clash(RunGrid run, RunPath path) {
-        int bowls = path.start.length;
-        for (int k = 0; k < bowls; k++) {
-            for (int j = k + 1; j < bowls; j++) {
-                int a = path.start[k];
-                int b = path.start[j];
-                boolean meet = a != RunPath.STYLIST && b != RunPath.STYLIST && Math.abs(a - b) < run.mix;
-                for (int t = Math.max(a, b); meet && t < Math.min(a, b) + run.mix; t++) {
-                    if (overfills(run, path, t)) {
-                        return k * bowls + j;
-                    }
-                }
-            }
-        }
-        return -1;
-    }
-
-    private boolean overfills(RunGrid run, RunPath path, int t) {
-        int own = 0;
-        for (int s : path.start) {
-            own += s != RunPath.STYLIST && s <= t && t < s + run.mix ? 1 : 0;
-        }
-        return own > (crowding == 0 ? grid.capacity[t] - use[t] : grid.capacity[t]);
     }
 
     private void price(RunGrid run) {

@@ -1,7 +1,5 @@
 package stirtide.planner.planning.stagger;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,10 +18,7 @@ final class OptimalityProofs {
     private final MinuteGrid grid;
     private final PriceBound bound;
     private final Incumbent incumbent;
-    private final int[][] prices = new int[4][];
-    private final @Nullable LevelWeights[] weights = new LevelWeights[4];
-    private final @Nullable Certificate[] certificates = new Certificate[4];
-    private final long[] least = new long[4];
+    private final ProvenLevels levels = new ProvenLevels();
     private int level = 1;
     private StaggerScore score;
     private @Nullable PriceAscent ascent;
@@ -34,8 +29,6 @@ final class OptimalityProofs {
     private final SweepRounds sweeps;
     private long treeSteps;
     private boolean hopeless;
-    private int @Nullable [] guide;
-    private int @Nullable [] guideFrom;
 
     OptimalityProofs(MinuteGrid grid, Incumbent incumbent, StaggerScore score) {
         this.grid = grid;
@@ -49,16 +42,16 @@ final class OptimalityProofs {
     /** Starts over for a better plan; prices found so far are kept as a beginning. */
     void begin(StaggerScore better) {
         if (ascent != null) {
-            keep(ascent);
+            levels.keep(grid, level, score, ascent);
         }
         boolean sameWait = better.waitMinutes() == score.waitMinutes();
         boolean sameMix = sameWait && better.mixCost() == score.mixCost();
         score = better;
         if (!sameWait) {
-            forget(2);
+            levels.forget(2);
         }
         if (!sameMix) {
-            forget(3);
+            levels.forget(3);
         }
         level = 1;
         ascent = null;
@@ -78,14 +71,14 @@ final class OptimalityProofs {
     /** Bounds of the levels without any price, so that there is one from the start. */
     private void beginBounds() {
         for (level = 2; level <= 3; level++) {
-            if (least[level] == 0 && figure(level) > 0) {
+            if (levels.least[level] == 0 && figure(level) > 0) {
                 Claim claim = claim(figure(level) - 1);
                 freeLimits();
                 PriceAscent first = new PriceAscent(bound, claim, new int[grid.horizon], PriceAscent.weights(claim));
                 first.round();
-                int[] kept = prices[level];
-                keep(first);
-                prices[level] = kept;
+                int[] kept = levels.prices[level];
+                levels.keep(grid, level, score, first);
+                levels.prices[level] = kept;
             }
         }
     }
@@ -96,19 +89,23 @@ final class OptimalityProofs {
         }
     }
 
-    private void forget(int from) {
-        least[from] = 0;
-        certificates[from] = null;
-    }
-
     private void skipProven() {
-        while (level <= 3 && least[level] >= figure(level)) {
+        while (level <= 3 && levels.least[level] >= figure(level)) {
             level++;
         }
     }
 
     private long figure(int at) {
-        return at == 1 ? score.waitMinutes() : at == 2 ? score.mixCost() : score.ageMinutes();
+        return ProvenLevels.figure(score, at);
+    }
+
+    private Claim claim(long figure) {
+        return ProvenLevels.claim(score, level, figure);
+    }
+
+    /** What is proved so far. */
+    ProvenLevels levels() {
+        return levels;
     }
 
     int provenLevels() {
@@ -127,42 +124,6 @@ final class OptimalityProofs {
 
     boolean working() {
         return level <= 3 && !hopeless;
-    }
-
-    /** Prices of the third level in parts of {@link RuinAndRecreate#AGE}, null while there are none. */
-    int @Nullable [] guide() {
-        int[] from = prices[3];
-        if (from == null || from == guideFrom) {
-            return guide;
-        }
-        guideFrom = from;
-        guide = new int[from.length];
-        for (int t = 0; t < from.length; t++) {
-            guide[t] = (int) (from[t] * RuinAndRecreate.AGE / PriceBound.SCALE);
-        }
-        return guide;
-    }
-
-    StaggerScore bound() {
-        return new StaggerScore(0, least[1], least[2], least[3]);
-    }
-
-    List<Certificate> certificates() {
-        List<Certificate> found = new ArrayList<>();
-        for (int i = 1; i <= 3; i++) {
-            if (certificates[i] != null) {
-                found.add(certificates[i]);
-            }
-        }
-        return found;
-    }
-
-    private Claim claim(long figure) {
-        return switch (level) {
-            case 1 -> new Claim(figure, Claim.ANY, Claim.ANY);
-            case 2 -> new Claim(score.waitMinutes(), figure, Claim.ANY);
-            default -> new Claim(score.waitMinutes(), score.mixCost(), figure);
-        };
     }
 
     /** One round: a step of the prices or one node of a tree. */
@@ -197,8 +158,8 @@ final class OptimalityProofs {
 
     private PriceAscent beginAscent() {
         Claim claim = claim(figure(level) - 1);
-        int[] start = prices[level] == null ? new int[grid.horizon] : prices[level];
-        LevelWeights first = weights[level] == null ? PriceAscent.weights(claim) : weights[level];
+        int[] start = levels.prices[level] == null ? new int[grid.horizon] : levels.prices[level];
+        LevelWeights first = levels.weights[level] == null ? PriceAscent.weights(claim) : levels.weights[level];
         freeLimits();
         rootRounds = 0;
         rootSteps = 0;
@@ -212,39 +173,25 @@ final class OptimalityProofs {
             return false;
         }
         nextTry = 2 * rootSteps;
-        Certificate early = sweeps.tryEarly(climbing, prices[1], rootSteps / 2);
+        Certificate early = sweeps.tryEarly(climbing, levels.prices[1], rootSteps / 2);
         if (early == null || score.lastResorts() > 0) {
             return false;
         }
-        keep(climbing);
+        levels.keep(grid, level, score, climbing);
         ascent = null;
         refuted(early);
         return true;
     }
 
     private void endAscent(PriceAscent climbing) {
-        keep(climbing);
+        levels.keep(grid, level, score, climbing);
         ascent = null;
         skipProven();
         if (!climbing.closed()) {
             tree = new ProofTree(
                     bound, climbing.claim, climbing.bestPrice, climbing.bestWeights, incumbent, NODE_ROUNDS);
             treeSteps = 0;
-            sweeps.begin(climbing, prices[1]);
-        }
-    }
-
-    /** Keeps prices and what they prove at the root. */
-    private void keep(PriceAscent done) {
-        prices[level] = done.bestPrice;
-        weights[level] = done.bestWeights;
-        long unit =
-                level == 1 ? done.bestWeights.delay() : level == 2 ? done.bestWeights.mix() : done.bestWeights.age();
-        long missing = -done.bestMargin;
-        long lower = done.closed() ? figure(level) : figure(level) - 1 - Math.floorDiv(missing, unit);
-        if (lower > least[level]) {
-            least[level] = lower;
-            certificates[level] = new Certificate(claim(lower - 1), ProofTree.priced(grid, done));
+            sweeps.begin(climbing, levels.prices[1]);
         }
     }
 
@@ -272,8 +219,8 @@ final class OptimalityProofs {
     }
 
     private void refuted(Certificate certificate) {
-        least[level] = figure(level);
-        certificates[level] = certificate;
+        levels.least[level] = figure(level);
+        levels.certificates[level] = certificate;
         tree = null;
         sweeps.leave();
         skipProven();

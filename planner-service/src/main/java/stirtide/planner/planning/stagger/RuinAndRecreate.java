@@ -1,6 +1,5 @@
 package stirtide.planner.planning.stagger;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +24,7 @@ final class RuinAndRecreate {
     private final RandomGenerator random;
     private final Incumbent incumbent;
     private final Occupancy board;
+    private final InitialPlans initial;
     private LevelWeights weights;
     private final Neighbors neighbors;
     private final RunPath[] old;
@@ -42,6 +42,7 @@ final class RuinAndRecreate {
         this.incumbent = incumbent;
         this.random = random;
         this.board = new Occupancy(grid, weights);
+        this.initial = new InitialPlans(grid, board, incumbent);
         this.neighbors = new Neighbors(grid);
         this.old = new RunPath[grid.runs.length];
         this.isOut = new boolean[grid.runs.length];
@@ -71,43 +72,14 @@ final class RuinAndRecreate {
         guide = prices;
     }
 
-    /** Puts all runs on an empty board in the given order. */
+    /** Puts all runs on an empty board in the given order; false if some run has no path. */
     boolean build(Comparator<RunGrid> order) {
-        board.clear();
-        board.guide(null, 0, 1);
-        RunGrid[] runs = grid.runs.clone();
-        Arrays.sort(runs, order);
-        for (RunGrid run : runs) {
-            if (!board.insert(run.index, 0)) {
-                return false;
-            }
-        }
-        incumbent.offer(paths());
-        return true;
+        return initial.inOrder(order);
     }
 
-    /**
-     * Gives all bowls to the stylists, then takes back run by run those for which people are found. For days on which hands are
-     * enough but nobody could be found for the plans that they make; false if not even stylists can feed some run.
-     */
+    /** See {@link InitialPlans#fromStylists}. */
     boolean buildFromStylists() {
-        board.clear();
-        board.guide(null, 0, 1);
-        for (RunGrid run : grid.runs) {
-            if (!board.insertLastResort(run.index)) {
-                return false;
-            }
-        }
-        incumbent.offer(paths());
-        for (RunGrid run : grid.runs) {
-            RunPath byStylist = board.remove(run.index);
-            board.insert(run.index, 0);
-            if (!incumbent.offer(paths())) {
-                board.remove(run.index);
-                board.put(run.index, byStylist);
-            }
-        }
-        return true;
+        return initial.fromStylists();
     }
 
     void load(RunPath[] paths) {
@@ -116,7 +88,7 @@ final class RuinAndRecreate {
 
     /** The paths on the board. */
     RunPath[] paths() {
-        return Arrays.copyOf(board.paths, board.paths.length);
+        return board.copyOfPaths();
     }
 
     /** Tries the given number of moves. */

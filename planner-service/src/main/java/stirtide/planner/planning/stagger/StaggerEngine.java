@@ -60,7 +60,7 @@ public final class StaggerEngine {
     public StaggerPlan plan() {
         StaggerScore score = Objects.requireNonNull(incumbent.score());
         return new StaggerPlan(
-                score, incumbent.mixes(), proofs.bound(), proofs.provenLevels(), proofs.certificates(), rounds);
+                score, incumbent.mixes(), proofs.levels().bound(), proofs.provenLevels(), proofs.levels().certificates(), rounds);
     }
 
     /** Works until everything is proven or the gate closes. */
@@ -68,7 +68,7 @@ public final class StaggerEngine {
         StaggerScore known = Objects.requireNonNull(incumbent.score());
         while (proofs.provenLevels() < 3 && gate.mayGoOn(rounds)) {
             rounds++;
-            search.guide(proofs.guide());
+            search.guide(proofs.levels().guide());
             search.round();
             known = follow(known);
             while (proofs.working() && proofs.steps() < allowance()) {
