@@ -6,9 +6,6 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -109,26 +106,13 @@ final class TerminalApp {
         PrintStream usualOut = System.out;
         PrintStream usualErrors = System.err;
         // Whatever a library prints would break the picture.
-        redirect(options.state());
+        ErrorLog.redirect(options.state());
         Thread.setDefaultUncaughtExceptionHandler((thread, cause) -> messages.add(new Message.ThreadFailed(cause)));
         try {
             return show(terminal);
         } finally {
             System.setOut(usualOut);
             System.setErr(usualErrors);
-        }
-    }
-
-    private static void redirect(Path state) {
-        try {
-            Files.createDirectories(state);
-            var log = new PrintStream(
-                    new FileOutputStream(state.resolve("bar.log").toFile(), true), true, StandardCharsets.UTF_8);
-            System.setOut(log);
-            System.setErr(log);
-        } catch (IOException noLog) {
-            System.setOut(new PrintStream(PrintStream.nullOutputStream(), false, StandardCharsets.UTF_8));
-            System.setErr(System.out);
         }
     }
 
