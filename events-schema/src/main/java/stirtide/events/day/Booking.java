@@ -33,7 +33,8 @@ public record Booking(
         int earlierMinutes,
         int laterMinutes,
         Optional<ClientTests> tests,
-        Optional<Boolean> asLastTime) {
+        Optional<Boolean> asLastTime)
+        implements BookingBuilder.With {
     /** A booking without recorded tests, by the menu. */
     public Booking(
             String bookingUid,
@@ -63,16 +64,16 @@ public record Booking(
 
     /** The same booking at another start and chair. */
     public Booking at(Instant newStart, int newChair) {
-        return BookingBuilder.builder(this).start(newStart).chair(newChair).build();
+        return withStart(newStart).withChair(newChair);
     }
 
     /** The same booking with other tests recorded. */
     public Booking with(ClientTests recorded) {
-        return BookingBuilder.builder(this).tests(Optional.of(recorded)).build();
+        return withTests(Optional.of(recorded));
     }
 
     /** The same booking by the formula of the last visit, or by the menu. */
     public Booking repeating(boolean lastTime) {
-        return BookingBuilder.builder(this).asLastTime(Optional.of(lastTime)).build();
+        return withAsLastTime(Optional.of(lastTime));
     }
 }

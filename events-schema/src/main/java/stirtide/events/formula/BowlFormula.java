@@ -1,5 +1,6 @@
 package stirtide.events.formula;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 
 /**
@@ -15,6 +16,7 @@ import java.util.List;
  * @param worstLowRatioThousandths smallest true ratio if the scale errs as far as it may, rounded down
  * @param worstHighRatioThousandths largest true ratio if the scale errs as far as it may, rounded up
  */
+@RecordBuilder
 public record BowlFormula(
         String lightenerId,
         int lightenerMilligrams,
@@ -24,7 +26,8 @@ public record BowlFormula(
         int lowestRatioThousandths,
         int highestRatioThousandths,
         int worstLowRatioThousandths,
-        int worstHighRatioThousandths) {
+        int worstHighRatioThousandths)
+        implements BowlFormulaBuilder.With {
     public BowlFormula {
         developerParts = List.copyOf(developerParts);
     }

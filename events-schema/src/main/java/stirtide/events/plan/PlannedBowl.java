@@ -1,5 +1,6 @@
 package stirtide.events.plan;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +27,7 @@ import stirtide.events.formula.BowlFormula;
  * @param formula what to weigh
  * @param waitMinutes minutes the client waits for this bowl
  */
+@RecordBuilder
 public record PlannedBowl(
         String bowl,
         int service,
@@ -43,7 +45,8 @@ public record PlannedBowl(
         int neededMilligrams,
         int residueMilligrams,
         BowlFormula formula,
-        int waitMinutes) {
+        int waitMinutes)
+        implements PlannedBowlBuilder.With {
     public PlannedBowl {
         zones = List.copyOf(zones);
     }

@@ -24,7 +24,8 @@ public record DaySetup(
         List<Directions> directions,
         Menu menu,
         Optional<UseHistory> history,
-        Optional<AllowancePolicy> allowances) {
+        Optional<AllowancePolicy> allowances)
+        implements DaySetupBuilder.With {
     public DaySetup {
         developers = List.copyOf(developers);
         directions = List.copyOf(directions);
@@ -37,16 +38,42 @@ public record DaySetup(
 
     /** The same day with what earlier days teach. */
     public DaySetup with(UseHistory learned) {
-        return DaySetupBuilder.builder(this).history(Optional.of(learned)).build();
+        return withHistory(Optional.of(learned));
     }
 
     /** The same day with another policy of allowances. */
     public DaySetup with(AllowancePolicy policy) {
-        return DaySetupBuilder.builder(this).allowances(Optional.of(policy)).build();
+        return withAllowances(Optional.of(policy));
     }
 
     /** What earlier days teach, nothing when they teach nothing. */
     public UseHistory learned() {
         return history.orElse(UseHistory.NONE);
+    }
+
+    /** A developer by id. */
+    public Optional<Developer> developer(String developerId) {
+        return developers.stream()
+                .filter(one -> one.developerId().equals(developerId))
+                .findFirst();
+    }
+
+    /** Strength of a developer in hundredths of a per cent by weight; 0 for water and for an unknown id. */
+    public int strengthHundredths(String developerId) {
+        return developer(developerId).map(Developer::strengthHundredths).orElse(0);
+    }
+
+    /** The directions of a lightener by its id. */
+    public Optional<Directions> directions(String lightenerId) {
+        return directions.stream()
+                .filter(one -> one.lightenerId().equals(lightenerId))
+                .findFirst();
+    }
+
+    /** A menu entry by id. */
+    public Optional<Menu.MenuEntry> menuEntry(String menuId) {
+        return menu.entries().stream()
+                .filter(one -> one.menuId().equals(menuId))
+                .findFirst();
     }
 }

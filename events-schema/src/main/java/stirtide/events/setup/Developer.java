@@ -21,4 +21,5 @@ public record Developer(
         int strengthHundredths,
         int packMilligrams,
         BigDecimal packPrice,
-        Optional<Integer> countedMilligrams) {}
+        Optional<Integer> countedMilligrams)
+        implements DeveloperBuilder.With {}

@@ -36,7 +36,8 @@ public record Directions(
         Optional<Integer> countedMilligrams,
         Optional<Integer> strandTestHours,
         Optional<Integer> patchTestHours,
-        List<String> cautions) {
+        List<String> cautions)
+        implements DirectionsBuilder.With {
     public Directions {
         techniques = List.copyOf(techniques);
         cautions = List.copyOf(cautions);
@@ -44,7 +45,7 @@ public record Directions(
 
     /** The same directions permitting other techniques. */
     public Directions with(List<TechniqueRule> others) {
-        return DirectionsBuilder.builder(this).techniques(others).build();
+        return withTechniques(others);
     }
 
     /**

@@ -13,11 +13,22 @@ import java.util.SortedMap;
  */
 @RecordBuilder
 public record Menu(
-        List<MenuEntry> entries,
-        SortedMap<String, Integer> lengthPermille,
-        SortedMap<String, Integer> densityPermille) {
+        List<MenuEntry> entries, SortedMap<String, Integer> lengthPermille, SortedMap<String, Integer> densityPermille)
+        implements MenuBuilder.With {
+    private static final int UNCHANGED_PERMILLE = 1000;
+
     public Menu {
         entries = List.copyOf(entries);
+    }
+
+    /** Factor of a hair length, in thousandths; 1000 for one the menu does not name. */
+    public int lengthPermille(String length) {
+        return lengthPermille.getOrDefault(length, UNCHANGED_PERMILLE);
+    }
+
+    /** Factor of a hair density, in thousandths; 1000 for one the menu does not name. */
+    public int densityPermille(String density) {
+        return densityPermille.getOrDefault(density, UNCHANGED_PERMILLE);
     }
 
     /**
@@ -47,6 +58,7 @@ public record Menu(
      * @param processMinutes minutes wanted from the end of application to the rinse
      * @param section zones with the same section number are rinsed together
      */
+    @RecordBuilder
     public record MenuZone(
             String zone,
             String technique,
@@ -57,5 +69,6 @@ public record Menu(
             int applyMinutes,
             int gapMinutes,
             int processMinutes,
-            int section) {}
+            int section)
+            implements MenuMenuZoneBuilder.With {}
 }

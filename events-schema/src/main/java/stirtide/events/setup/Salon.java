@@ -32,7 +32,8 @@ public record Salon(
         List<Person> people,
         List<Scale> scales,
         List<BowlSize> bowls,
-        @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Boolean> oneMixTwoBowls) {
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Boolean> oneMixTwoBowls)
+        implements SalonBuilder.With {
     public Salon {
         people = List.copyOf(people);
         scales = List.copyOf(scales);
@@ -63,5 +64,20 @@ public record Salon(
                 scales,
                 bowls,
                 Optional.empty());
+    }
+
+    /** A person by id. */
+    public Optional<Person> person(String personId) {
+        return people.stream().filter(one -> one.personId().equals(personId)).findFirst();
+    }
+
+    /** A scale by id. */
+    public Optional<Scale> scale(String scaleId) {
+        return scales.stream().filter(one -> one.scaleId().equals(scaleId)).findFirst();
+    }
+
+    /** A size of bowl by id. */
+    public Optional<BowlSize> bowlSize(String bowlSizeId) {
+        return bowls.stream().filter(one -> one.bowlSizeId().equals(bowlSizeId)).findFirst();
     }
 }

@@ -1,5 +1,6 @@
 package stirtide.events.setup;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +44,7 @@ public record UseHistory(List<PastUse> uses, List<AllowanceRule> rules, Optional
      * @param usedMilligrams grams used, 1 or more
      * @param spilled whether a bowl was spilled: nothing is learned from it
      */
+    @RecordBuilder
     public record PastUse(
             LocalDate on,
             String menuId,
@@ -52,7 +54,8 @@ public record UseHistory(List<PastUse> uses, List<AllowanceRule> rules, Optional
             int lengthPermille,
             int densityPermille,
             int usedMilligrams,
-            boolean spilled) {}
+            boolean spilled)
+            implements UseHistoryPastUseBuilder.With {}
 
     /**
      * What a manager has decided about the allowance of a zone.
