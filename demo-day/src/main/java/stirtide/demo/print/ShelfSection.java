@@ -8,8 +8,8 @@ import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
+import stirtide.events.view.DayView.StockCard;
 import stirtide.mixing.text.AmountText;
-import stirtide.planner.stock.StockLine;
 import stirtide.planner.stock.StockReport;
 
 /** Products the day needs, beside the counted stock. */
@@ -43,7 +43,7 @@ final class ShelfSection {
                     developer.packMilligrams(),
                     developer.countedMilligrams());
         long water = developers.getOrDefault(DeveloperPart.WATER, 0L);
-        for (StockLine line : StockReport.of(day.setup(), day.plan().bowls(), List.of()))
+        for (StockCard line : StockReport.of(day.setup(), day.plan().bowls(), List.of()))
             if (line.packsToBuy() > 0 || line.runsOutAt().isPresent()) page.text("  > ", line.sentence() + ".");
         if (water > 0) page.row(WIDTHS, "water", AmountText.roundedGrams(water), "", "");
     }

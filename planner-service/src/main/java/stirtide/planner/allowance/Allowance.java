@@ -4,8 +4,8 @@ package stirtide.planner.allowance;
  * Grams planned for a zone.
  *
  * @param plannedMilligrams grams that are enough as often as was set, rounded up to 0.1 g
- * @param medianMilligrams grams that are enough every other time; what is beyond them rides on the last bowl of a run
- * @param visits earlier visits it stands on
+ * @param medianMilligrams grams that are enough every other time; what is beyond them is carried by the last bowl of a run
+ * @param visits earlier visits it is based on
  * @param setAside earlier visits that were too far out to learn from
  * @param source where the grams come from
  * @param sentence why, in one line
@@ -14,7 +14,7 @@ public record Allowance(
         int plannedMilligrams, int medianMilligrams, int visits, int setAside, Source source, String sentence) {
     /** Where grams come from. */
     public enum Source {
-        /** Learned from earlier visits. */
+        /** UsagePosterior from earlier visits. */
         LEARNED,
         /** Pinned by a manager. */
         PINNED,

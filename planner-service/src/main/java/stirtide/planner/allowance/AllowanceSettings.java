@@ -1,5 +1,7 @@
 package stirtide.planner.allowance;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
+
 /**
  * How allowances learn.
  *
@@ -11,16 +13,24 @@ package stirtide.planner.allowance;
  *     900; the larger it is, the more a client's own visits weigh
  * @param halfLifeDays days after which a visit counts half, 0 for never
  */
+@RecordBuilder
 public record AllowanceSettings(
         int fractionPermille,
         int priorVisits,
         int priorFreedom,
         int priorSpreadPermille,
         int clientSharePermille,
-        int halfLifeDays) {
+        int halfLifeDays)
+        implements AllowanceSettingsBuilder.With {
+    /** Lowest fraction that can be set: every other time. */
+    public static final int LOWEST_FRACTION_PERMILLE = 500;
+
+    /** Highest fraction that can be set. */
+    public static final int HIGHEST_FRACTION_PERMILLE = 995;
+
     /** @throws IllegalArgumentException if a value is out of range, with the range */
     public AllowanceSettings {
-        within("fractionPermille", fractionPermille, 500, 995);
+        within("fractionPermille", fractionPermille, LOWEST_FRACTION_PERMILLE, HIGHEST_FRACTION_PERMILLE);
         within("priorVisits", priorVisits, 1, 100);
         within("priorFreedom", priorFreedom, 1, 100);
         within("priorSpreadPermille", priorSpreadPermille, 10, 1000);

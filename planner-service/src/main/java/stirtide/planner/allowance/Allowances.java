@@ -35,7 +35,7 @@ public final class Allowances {
     }
 
     /**
-     * Grams to plan because the client's last visit used them; what is learned beyond the median still rides on the last
+     * Grams to plan because the client's last visit used them; what is learned beyond the median is still carried by the last
      * bowl.
      *
      * @param on day of that visit
@@ -55,7 +55,7 @@ public final class Allowances {
     }
 
     /**
-     * Grams a stretch of work still needs, sized again from what was really used. The part done tells as much about this
+     * Grams a stretch of work still needs, sized again from what was really used. The part done says as much about this
      * visit as its share of the work: at half way, what was seen and what was expected count the same.
      *
      * @param medianMilligrams grams the whole was expected to need, 1 or more

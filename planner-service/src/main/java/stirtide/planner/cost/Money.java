@@ -40,7 +40,7 @@ public record Money(BigDecimal amount, Currency currency) {
 
     /**
      * What one gram costs, rounded half up to two decimals more than the currency has: four for dollars, two for yen. The
-     * one rule for grams wherever they are told; sums are of exact amounts.
+     * one rule for grams wherever they are shown; sums are of exact amounts.
      */
     public BigDecimal ofOneGram() {
         return amount.setScale(Math.max(0, currency.getDefaultFractionDigits()) + GRAM_DECIMALS, RoundingMode.HALF_UP);

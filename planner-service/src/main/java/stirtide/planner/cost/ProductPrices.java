@@ -9,7 +9,7 @@ import stirtide.events.formula.BowlFormula;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.setup.DaySetup;
 
-/** Prices per gram, from pack prices, and what bowls cost with them. Water costs nothing. */
+/** ProductPrices per gram, from pack prices, and what bowls cost with them. Water costs nothing. */
 public final class ProductPrices {
     private final String currency;
     private final Map<String, BigDecimal> perMilligram = new TreeMap<>();

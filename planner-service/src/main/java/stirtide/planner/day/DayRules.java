@@ -1,34 +1,27 @@
 package stirtide.planner.day;
 
+import java.util.List;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
-import stirtide.events.setup.Person;
-import stirtide.planner.day.booking.BookingRules;
 import stirtide.planner.day.setup.People;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.CommandContext;
+import stirtide.planner.day.state.CommandRule;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.Decision;
+import stirtide.planner.day.state.Refusal;
 
-/** Changed shifts, alarms that were seen, the end of the day. */
+/** Alarms that are acknowledged, and the end of the day. */
 final class DayRules {
+    /** A rule for each command of this folder, except that which takes an action back. */
+    static final List<CommandRule<?>> RULES = List.of(
+            CommandRule.of(DayCommand.AcknowledgeAlarm.class, DayRules::acknowledge),
+            CommandRule.of(DayCommand.CloseDay.class, DayRules::close));
+
     private DayRules() {}
 
-    static Decision changeShift(Day day, DayCommand.ChangeShift command) {
-        var people =
-                day.opened().salon().people().stream().map(Person::personId).toList();
-        if (!people.contains(command.personId()))
-            return Decision.refuse(
-                    "PERSON_UNKNOWN",
-                    "\"" + command.personId() + "\" does not work here on this day. Accepted: "
-                            + BookingRules.listed(people) + ".");
-        return People.hoursObjection(day, command.onDuty())
-                .<Decision>map(Decision.Refused::new)
-                .orElseGet(() -> Decision.accept(new DayEvent.ShiftChanged(command.personId(), command.onDuty())));
-    }
-
-    static Decision acknowledge(Day day, DayCommand.AcknowledgeAlarm command, CommandContext facts) {
-        var alarm = Alarms.of(day, facts.now()).stream()
+    private static Decision acknowledge(Day day, DayCommand.AcknowledgeAlarm command, CommandContext context) {
+        var alarm = Alarms.of(day, context.now()).stream()
                 .filter(one -> one.id().equals(command.alarmId()))
                 .findFirst();
         if (alarm.isEmpty())
@@ -42,11 +35,11 @@ final class DayRules {
         return Decision.accept(new DayEvent.AlarmAcknowledged(command.alarmId()));
     }
 
-    static Decision close(Day day) {
+    private static Decision close(Day day, DayCommand.CloseDay command) {
         var live = day.liveBowls().map(BowlState::bowl).toList();
         if (live.isEmpty()) return Decision.accept(new DayEvent.DayClosed());
         return Decision.refuse(
                 "BOWLS_IN_USE",
-                "Bowls are still in use: " + BookingRules.listed(live) + ". Finish or bin each, then close the day.");
+                "Bowls are still in use: " + Refusal.listed(live) + ". Finish or bin each, then close the day.");
     }
 }

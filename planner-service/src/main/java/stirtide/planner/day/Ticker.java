@@ -20,7 +20,7 @@ import stirtide.planner.day.state.ServiceState;
  *
  * <p>A bowl that is late makes the plan be drawn anew. The new plan starts nothing in the past, so the bowl is late
  * again {@link #LATE_AFTER} after that at the earliest: time always moves on. Nothing falls due after the day's last
- * instant, so a day nobody closed falls silent.
+ * instant, so a day that is never closed causes no more events.
  */
 public final class Ticker {
     /** A planned bowl not begun this long after its time is late. */

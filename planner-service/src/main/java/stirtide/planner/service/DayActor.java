@@ -62,7 +62,7 @@ final class DayActor {
                 doubtful = false;
                 return Future.succeededFuture();
             }
-            day = day == Day.UNOPENED ? Day.replay(events) : evolved(events);
+            day = day == Day.UNOPENED ? Evolver.replay(events) : evolved(events);
             return readOn();
         });
     }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.planner.day.history.CarriedDay;
-import stirtide.planner.day.history.PastUses;
+import stirtide.planner.day.history.CarriedHistory;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.eventlog.LogFailure;
 
@@ -43,7 +43,7 @@ final class OpeningHistory {
         if (name.isPresent() && newest.isEmpty())
             throw new LogFailure(LogFailure.Kind.UNAVAILABLE, name.get() + " cannot be read; nothing was stored");
         return new OpenDay(
-                PastUses.learned(open.setup(), newest, past(open), MOST_USES, open.bookings()), open.bookings());
+                CarriedHistory.learned(open.setup(), newest, past(open), MOST_USES, open.bookings()), open.bookings());
     }
 
     private List<CarriedDay> past(OpenDay open) {

@@ -9,7 +9,7 @@ public final class ShelfCount {
     private ShelfCount() {}
 
     /**
-     * Milligrams of a product after all events, never below 0; empty while nobody has ever counted it, because what was
+     * Milligrams of a product after all events, never below 0; empty while it was never counted, because what was
      * there before the first event is not known.
      */
     public static Optional<Long> of(String productId, List<ShelfEvent> events) {

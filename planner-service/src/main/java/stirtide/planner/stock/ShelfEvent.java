@@ -10,7 +10,7 @@ public sealed interface ShelfEvent {
     /** When it happened. */
     Instant at();
 
-    /** Somebody counted: so much is there, whatever was reckoned before. */
+    /** A count: so much is there, whatever was calculated before. */
     record Counted(String productId, Instant at, long milligrams) implements ShelfEvent {}
 
     /** Goods came in. */

@@ -11,6 +11,7 @@ import stirtide.events.formula.BowlFormula;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.DaySetup;
+import stirtide.events.view.DayView.StockCard;
 import stirtide.mixing.text.AmountText;
 
 /** What the bowls of a plan need against what is on the shelf. */
@@ -31,12 +32,12 @@ public final class StockReport {
      * @param bowls bowls still to be weighed
      * @param events what happened to the shelf since its count; without any, the counts of the setup hold
      */
-    public static List<StockLine> of(DaySetup setup, List<PlannedBowl> bowls, List<ShelfEvent> events) {
+    public static List<StockCard> of(DaySetup setup, List<PlannedBowl> bowls, List<ShelfEvent> events) {
         List<PlannedBowl> ordered = bowls.stream()
                 .sorted(Comparator.comparing(PlannedBowl::mixStart).thenComparing(PlannedBowl::bowl))
                 .toList();
         StockReport report = new StockReport(ordered, ZoneId.of(setup.salon().zone()));
-        List<StockLine> lines = new ArrayList<>();
+        List<StockCard> lines = new ArrayList<>();
         setup.directions()
                 .forEach(product -> lines.add(report.line(
                         product.lightenerId(),
@@ -72,7 +73,7 @@ public final class StockReport {
         return sum;
     }
 
-    private StockLine line(String productId, String name, int pack, Optional<Long> onShelf, long weighed) {
+    private StockCard line(String productId, String name, int pack, Optional<Long> onShelf, long weighed) {
         long needed = 0;
         Optional<Instant> runsOut = Optional.empty();
         for (PlannedBowl bowl : bowls) {
@@ -84,7 +85,7 @@ public final class StockReport {
         // tomorrow is taken to need what today needs from morning to evening: nothing else is known of it here
         long missing = onShelf.isPresent() ? needed + (weighed + needed) - onShelf.get() : 0;
         int buy = packs(Math.max(0, missing), pack);
-        return new StockLine(
+        return new StockCard(
                 productId,
                 name,
                 needed,

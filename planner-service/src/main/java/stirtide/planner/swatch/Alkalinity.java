@@ -6,10 +6,10 @@ import java.math.RoundingMode;
 
 /**
  * Compares two strip readings. pH is the negative decimal logarithm of hydrogen ion activity (IUPAC Gold Book, P04524),
- * so one unit is ten times. A strip tells no more than that: nothing about strength, lift, damage or time.
+ * so one unit is ten times. A strip shows no more than that: nothing about strength, lift, damage or time.
  */
 public sealed interface Alkalinity {
-    /** What a strip cannot tell, shown with every comparison. */
+    /** What a strip cannot show, given with every comparison. */
     String LIMITS =
             "A strip tells how alkaline a mix is, not how strong it is, how far it lifts or whether it is safe.";
 

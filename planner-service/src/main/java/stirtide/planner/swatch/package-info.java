@@ -1,4 +1,8 @@
-/** What test swatches and pH strips of a salon tell, and how much they can tell. Pure. */
+/**
+ * What test swatches and pH strips of a salon show, and how much they can show. Pure.
+ *
+ * <p>Read {@code Swatch}, {@code SwatchLog}, {@code StripReading}, {@code Alkalinity}.
+ */
 @NullMarked
 package stirtide.planner.swatch;
 

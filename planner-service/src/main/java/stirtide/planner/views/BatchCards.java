@@ -2,7 +2,6 @@ package stirtide.planner.views;
 
 import java.util.List;
 import java.util.Optional;
-import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.view.DayView.BatchCard;
 import stirtide.events.view.DayView.ShareCard;
@@ -16,43 +15,15 @@ final class BatchCards {
 
     /** The mix a planned bowl may be part of. */
     static Optional<BatchCard> of(Day day, PlannedBowl bowl) {
-        return planned(day, bowl)
+        return PlannedMixes.batchOf(day, bowl)
                 .map(batch -> new BatchCard(
                         batch.shares().stream()
                                 .map(share -> share(day, share.bowl(), share.bowlSizeId(), share.milligrams()))
                                 .toList(),
-                        BowlCards.planned(
+                        MixCards.planned(
                                 day, batch.formula(), batch.shares().get(0).bowlSizeId(), batch.scaleId()),
                         Optional.empty(),
                         false));
-    }
-
-    static Optional<PlannedBatch> planned(Day day, PlannedBowl bowl) {
-        return day.plan()
-                .flatMap(plan -> plan.batchOf(bowl.bowl()))
-                .filter(batch -> batch.bowlIds().stream().allMatch(id -> QueueCards.isAhead(day, id)));
-    }
-
-    /** A planned bowl with person, scale and times of the mix it is part of. */
-    static PlannedBowl timed(PlannedBowl bowl, PlannedBatch batch) {
-        return new PlannedBowl(
-                bowl.bowl(),
-                bowl.service(),
-                bowl.run(),
-                bowl.chair(),
-                bowl.zones(),
-                batch.mixStart(),
-                batch.mixEnd(),
-                bowl.neededFrom(),
-                bowl.neededTo(),
-                batch.lifeEnds(),
-                Optional.of(batch.personId()),
-                batch.scaleId(),
-                bowl.bowlSizeId(),
-                bowl.neededMilligrams(),
-                bowl.residueMilligrams(),
-                bowl.formula(),
-                bowl.waitMinutes());
     }
 
     /** The mix a bowl in use is or was part of. */
@@ -68,8 +39,8 @@ final class BatchCards {
                                     one.bowlSizeId(),
                                     one.planned().totalMilligrams()))
                             .toList(),
-                    BowlCards.planned(day, batch.planned(), bowls.get(0).bowlSizeId(), bowl.scaleId()),
-                    batch.whole().map(BowlCards::weighed),
+                    MixCards.planned(day, batch.planned(), bowls.get(0).bowlSizeId(), bowl.scaleId()),
+                    batch.whole().map(MixCards::weighed),
                     batch.divided());
         });
     }

@@ -6,21 +6,15 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import stirtide.events.formula.BowlFormula;
 import stirtide.events.plan.PlannedService.PlannedZone;
-import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.Directions;
 import stirtide.events.setup.Menu.MenuZone;
 import stirtide.events.view.DayView.DoneBowl;
 import stirtide.events.view.DayView.LiveBowl;
-import stirtide.events.view.DayView.PartCard;
-import stirtide.events.view.DayView.PlannedBowlCard;
-import stirtide.events.view.DayView.WeighedCard;
 import stirtide.planner.cost.Money;
 import stirtide.planner.cost.ProductPrices;
 import stirtide.planner.day.booking.FormulaRun;
 import stirtide.planner.day.setup.People;
-import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.ServiceState;
@@ -50,25 +44,24 @@ final class BowlCards {
                 bowl.lifeEnds(),
                 lifeMinutes(day, bowl),
                 neededUntil(day, bowl, zones),
-                planned(day, bowl.planned(), bowl.bowlSizeId(), bowl.scaleId()),
-                bowl.weighed().map(BowlCards::weighed),
+                MixCards.planned(day, bowl.planned(), bowl.bowlSizeId(), bowl.scaleId()),
+                bowl.weighed().map(MixCards::weighed),
                 People.name(day, bowl.personId()),
                 BatchCards.of(day, bowl));
     }
 
     /** Zones of the bowl's run that are still to be applied; all of them once none is. */
     private static List<String> zones(Day day, ServiceState service, BowlState bowl) {
-        var run = FormulaRun.of(Bookings.entry(day, service)).get(bowl.run() - 1);
+        var run = FormulaRun.of(day.menuEntry(service)).get(bowl.run() - 1);
         var all = run.zones().stream().map(MenuZone::zone).toList();
         int done = Math.max(0, service.zonesDone().size() - run.firstZone());
         return done >= all.size() ? all : all.subList(done, all.size());
     }
 
     private static int lifeMinutes(Day day, BowlState bowl) {
-        return day.opened().directions().stream()
-                .filter(one -> one.lightenerId().equals(bowl.planned().lightenerId()))
-                .mapToInt(Directions::workingLifeMinutes)
-                .findFirst()
+        return day.opened()
+                .directions(bowl.planned().lightenerId())
+                .map(Directions::workingLifeMinutes)
                 .orElse(0);
     }
 
@@ -84,40 +77,8 @@ final class BowlCards {
                 .map(end -> end.isBefore(bowl.lifeEnds()) ? end : bowl.lifeEnds());
     }
 
-    static PlannedBowlCard planned(Day day, BowlFormula formula, String bowlSizeId, String scaleId) {
-        return new PlannedBowlCard(
-                ProductNames.lightener(day, formula.lightenerId()),
-                formula.lightenerMilligrams(),
-                formula.developerParts().stream()
-                        .map(part -> new PartCard(
-                                part.developerId(),
-                                ProductNames.liquid(day, part.developerId()),
-                                ProductNames.strength(day, part.developerId()),
-                                part.milligrams()))
-                        .toList(),
-                formula.strengthHundredths(),
-                formula.wantedRatioThousandths(),
-                formula.lowestRatioThousandths(),
-                formula.highestRatioThousandths(),
-                day.opened().salon().bowls().stream()
-                        .filter(size -> size.bowlSizeId().equals(bowlSizeId))
-                        .mapToInt(BowlSize::usableMilligrams)
-                        .findFirst()
-                        .orElse(0),
-                scaleId);
-    }
-
-    static WeighedCard weighed(BowlState.Weighed weighed) {
-        return new WeighedCard(
-                weighed.lightenerMilligrams(),
-                weighed.developerMilligrams(),
-                weighed.ratioThousandths(),
-                weighed.insideDirections());
-    }
-
     static List<DoneBowl> done(Day day) {
-        return day.services().stream()
-                .flatMap(service -> service.bowls().stream())
+        return day.bowls()
                 .filter(bowl -> !bowl.live())
                 .map(bowl -> done(day, bowl))
                 .sorted(Comparator.comparing(DoneBowl::at).reversed().thenComparing(DoneBowl::service))
@@ -137,10 +98,11 @@ final class BowlCards {
                 end.cause().map(Enum::name).orElse(""),
                 ProductNames.lightener(day, bowl.planned().lightenerId()),
                 booking.stylistId().map(id -> People.name(day, id)).orElse(""),
-                leftCost(day, bowl, end.leftMilligrams()));
+                plannedCost(day, bowl, end.leftMilligrams()));
     }
 
-    private static BigDecimal leftCost(Day day, BowlState bowl, int milligrams) {
+    /** Cost of what is left, by the weights that were planned. */
+    private static BigDecimal plannedCost(Day day, BowlState bowl, int milligrams) {
         Money cost = new ProductPrices(day.opened()).ofMix(bowl.planned(), milligrams);
         int digits = Math.max(0, cost.currency().getDefaultFractionDigits());
         return cost.amount().setScale(digits, RoundingMode.HALF_UP);

@@ -28,20 +28,12 @@ final class BowlCosts {
         return amount.setScale(digits, RoundingMode.HALF_UP);
     }
 
-    /** The formula of a bowl as it was weighed, or as planned while nobody has weighed. */
+    /** The formula of a bowl as it was weighed, or as planned while it is not weighed. */
     static BowlFormula real(BowlState bowl) {
         var planned = bowl.planned();
         if (bowl.weighed().isEmpty()) return planned;
         var weighed = bowl.weighed().get();
-        return new BowlFormula(
-                planned.lightenerId(),
-                weighed.lightenerMilligrams(),
-                weighed.developerParts(),
-                planned.strengthHundredths(),
-                planned.wantedRatioThousandths(),
-                planned.lowestRatioThousandths(),
-                planned.highestRatioThousandths(),
-                planned.worstLowRatioThousandths(),
-                planned.worstHighRatioThousandths());
+        return planned.withLightenerMilligrams(weighed.lightenerMilligrams())
+                .withDeveloperParts(weighed.developerParts());
     }
 }

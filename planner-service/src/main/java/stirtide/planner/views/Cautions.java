@@ -6,7 +6,7 @@ import stirtide.events.setup.Directions;
 import stirtide.planner.day.state.Day;
 
 /**
- * What stands on the first bowl of a product: the usual cautions of the trade, the tests its directions ask for, then
+ * Cautions shown with the first bowl of a product: the usual cautions of the trade, the tests its directions ask for, then
  * the cautions of its leaflet.
  */
 final class Cautions {
@@ -22,9 +22,7 @@ final class Cautions {
 
     static List<String> of(Day day, String lightenerId) {
         var cautions = new ArrayList<>(ALWAYS);
-        day.opened().directions().stream()
-                .filter(one -> one.lightenerId().equals(lightenerId))
-                .forEach(directions -> addOwn(cautions, directions));
+        day.opened().directions(lightenerId).ifPresent(directions -> addOwn(cautions, directions));
         return List.copyOf(cautions);
     }
 

@@ -17,7 +17,7 @@ import stirtide.planner.cost.ProductPrices;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.Day;
 
-/** Prices of products, costs of bowls, and what a thicker mix costs against a thinner one. */
+/** ProductPrices of products, costs of bowls, and what a thicker mix costs against a thinner one. */
 final class CostCards {
     /** Grams of mix that are compared. */
     private static final int COMPARED_MILLIGRAMS = 60_000;

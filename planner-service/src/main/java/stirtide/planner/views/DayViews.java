@@ -14,8 +14,9 @@ import stirtide.events.view.DayView.QueuedBowl;
 import stirtide.events.view.DayView.ScaleCard;
 import stirtide.events.view.DayView.StockCard;
 import stirtide.mixing.weighing.ScaleErrors;
-import stirtide.planner.day.ActionText;
 import stirtide.planner.day.Alarms;
+import stirtide.planner.day.Decider;
+import stirtide.planner.day.Evolver;
 import stirtide.planner.day.TakeBackRules;
 import stirtide.planner.day.setup.People;
 import stirtide.planner.day.state.Day;
@@ -85,25 +86,15 @@ public final class DayViews {
     }
 
     private static List<ActionCard> actions(Day day, Instant now) {
-        return TakeBackRules.takeable(day, now, MOST_ACTIONS).stream()
+        return TakeBackRules.takeable(day, now, MOST_ACTIONS, Decider::decide).stream()
                 .map(stored ->
-                        new ActionCard(stored.revision(), stored.time(), stored.actor(), ActionText.of(stored.event())))
+                        new ActionCard(stored.revision(), stored.time(), stored.actor(), Evolver.text(stored.event())))
                 .toList();
     }
 
     private static List<StockCard> stock(Day day) {
         var ahead = QueueCards.of(day).stream().map(QueuedBowl::bowl).toList();
-        return StockReport.of(day.opened(), ahead, ShelfEvents.of(day)).stream()
-                .map(line -> new StockCard(
-                        line.productId(),
-                        line.name(),
-                        line.neededMilligrams(),
-                        line.onShelfMilligrams(),
-                        line.packsToOpen(),
-                        line.runsOutAt(),
-                        line.packsToBuy(),
-                        line.sentence()))
-                .toList();
+        return StockReport.of(day.opened(), ahead, ShelfEvents.of(day));
     }
 
     private static List<ScaleCard> scales(Day day) {

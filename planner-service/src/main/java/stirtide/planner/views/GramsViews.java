@@ -9,6 +9,7 @@ import stirtide.events.setup.AllowancePolicy;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Menu.MenuZone;
 import stirtide.events.setup.UseHistory.AllowanceRule;
+import stirtide.events.view.DayView.StockCard;
 import stirtide.events.view.GramsView;
 import stirtide.events.view.GramsView.AllowanceCard;
 import stirtide.events.view.GramsView.PinCard;
@@ -18,11 +19,9 @@ import stirtide.planner.allowance.Allowance;
 import stirtide.planner.cost.Money;
 import stirtide.planner.day.allowance.AllowanceFraction;
 import stirtide.planner.day.allowance.ZoneGrams;
-import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.ServiceState;
 import stirtide.planner.day.stock.ShelfEvents;
-import stirtide.planner.stock.StockLine;
 import stirtide.planner.stock.StockReport;
 
 /** Makes the view of where grams come from and what they cost. */
@@ -53,7 +52,7 @@ public final class GramsViews {
         List<AllowanceCard> cards = new ArrayList<>();
         for (ServiceState service : day.services()) {
             if (!service.standing()) continue;
-            List<MenuZone> zones = Bookings.entry(day, service).zones();
+            List<MenuZone> zones = day.menuEntry(service).zones();
             for (int i = service.zonesDone().size(); i < zones.size(); i++)
                 cards.add(allowance(day, service, zones.get(i)));
         }
@@ -112,7 +111,7 @@ public final class GramsViews {
         var ahead = QueueCards.of(day).stream().map(queued -> queued.bowl()).toList();
         return StockReport.of(day.opened(), ahead, ShelfEvents.of(day)).stream()
                 .filter(line -> line.packsToBuy() > 0)
-                .map(StockLine::sentence)
+                .map(StockCard::sentence)
                 .toList();
     }
 }

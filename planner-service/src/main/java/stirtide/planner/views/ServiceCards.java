@@ -8,7 +8,6 @@ import stirtide.events.plan.PlannedService;
 import stirtide.events.view.DayView.ServiceCard;
 import stirtide.planner.day.chair.Rinses;
 import stirtide.planner.day.history.DemandedTests;
-import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.ServiceState;
 import stirtide.planner.day.state.ServiceState.ZoneDone;
@@ -23,7 +22,7 @@ final class ServiceCards {
 
     private static ServiceCard card(Day day, ServiceState service, Instant now) {
         var booking = service.booking();
-        var entry = Bookings.entry(day, service);
+        var entry = day.menuEntry(service);
         var planned = planned(day, service);
         var begin =
                 service.startedAt().or(() -> planned.map(PlannedService::start)).orElse(booking.start());
@@ -59,7 +58,7 @@ final class ServiceCards {
         if (rinsed.isPresent()) return rinsed.get();
         if (service.cancelledAt().isPresent() && service.cancelledAt().get().isAfter(begin))
             return service.cancelledAt().get();
-        var zones = Bookings.entry(day, service).zones();
+        var zones = day.menuEntry(service).zones();
         long minutes = zones.stream()
                         .mapToLong(zone -> (long) zone.gapMinutes() + zone.applyMinutes())
                         .sum()
@@ -70,7 +69,7 @@ final class ServiceCards {
     private static String state(Day day, ServiceState service, Instant now) {
         if (!service.standing()) return "CANCELLED";
         if (service.startedAt().isEmpty()) return "BOOKED";
-        if (service.zonesDone().size() < Bookings.entry(day, service).zones().size()) return "STARTED";
+        if (service.zonesDone().size() < day.menuEntry(service).zones().size()) return "STARTED";
         return Rinses.lastRinse(day, service)
                         .filter(rinse -> !rinse.isAfter(now))
                         .isPresent()

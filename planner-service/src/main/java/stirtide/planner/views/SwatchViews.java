@@ -43,13 +43,13 @@ public final class SwatchViews {
     private static List<SwatchTest> swatches(Day day) {
         List<SwatchTest> all =
                 new ArrayList<>(day.opened().learned().remembered().swatches());
-        all.addAll(day.ledger().notebook().swatches());
+        all.addAll(day.ledger().notes().swatches());
         return all;
     }
 
     private static List<MixStrip> strips(Day day) {
         List<MixStrip> all = new ArrayList<>(day.opened().learned().remembered().strips());
-        all.addAll(day.ledger().notebook().strips());
+        all.addAll(day.ledger().notes().strips());
         return all.stream().sorted(BY_MIX).toList();
     }
 

@@ -19,22 +19,20 @@ final class TotalsCount {
         var mixedCost = BigDecimal.ZERO;
         var overMixedCost = BigDecimal.ZERO;
         var byCause = new TreeMap<String, Integer>();
-        for (var service : day.services())
-            for (var bowl : service.bowls()) {
-                if (bowl.live()) continue;
-                var balance = BowlBalance.of(day, bowl);
-                bowls++;
-                mixedCost = mixedCost.add(costs.of(bowl, balance.mixedMilligrams()));
-                overMixedCost = overMixedCost.add(costs.of(bowl, balance.leftMilligrams()));
-                mixed += balance.mixedMilligrams();
-                applied += balance.appliedMilligrams();
-                residue += balance.residueMilligrams();
-                bowl.closed()
-                        .orElseThrow()
-                        .cause()
-                        .filter(cause -> balance.leftMilligrams() > 0)
-                        .ifPresent(cause -> byCause.merge(cause.name(), balance.leftMilligrams(), Integer::sum));
-            }
+        for (var bowl : day.bowls().filter(bowl -> !bowl.live()).toList()) {
+            var balance = BowlBalance.of(day, bowl);
+            bowls++;
+            mixedCost = mixedCost.add(costs.of(bowl, balance.mixedMilligrams()));
+            overMixedCost = overMixedCost.add(costs.of(bowl, balance.leftMilligrams()));
+            mixed += balance.mixedMilligrams();
+            applied += balance.appliedMilligrams();
+            residue += balance.residueMilligrams();
+            bowl.closed()
+                    .orElseThrow()
+                    .cause()
+                    .filter(cause -> balance.leftMilligrams() > 0)
+                    .ifPresent(cause -> byCause.merge(cause.name(), balance.leftMilligrams(), Integer::sum));
+        }
         int left = byCause.values().stream().mapToInt(Integer::intValue).sum();
         return new DayTotals(
                 bowls, mixed, applied, residue, left, byCause, costs.rounded(mixedCost), costs.rounded(overMixedCost));

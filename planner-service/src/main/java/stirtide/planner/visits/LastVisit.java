@@ -11,7 +11,7 @@ import stirtide.events.setup.Menu.MenuZone;
 import stirtide.events.setup.PastVisit;
 import stirtide.events.setup.PastVisit.PastZone;
 
-/** Looks up what was mixed for a client before and holds it against what is in force today. */
+/** Looks up what was mixed for a client before and checks it against what is in force today. */
 public final class LastVisit {
     private static final Comparator<PastVisit> OLDEST_FIRST =
             Comparator.comparing(PastVisit::on).thenComparing(PastVisit::menuId);
@@ -33,9 +33,7 @@ public final class LastVisit {
      * no longer allowed is replaced by the nearest that is; there is no way round that.
      */
     public static Optional<RepeatedFormula> of(DaySetup setup, Booking booking) {
-        Optional<MenuEntry> entry = setup.menu().entries().stream()
-                .filter(one -> one.menuId().equals(booking.menuId()))
-                .findFirst();
+        Optional<MenuEntry> entry = setup.menuEntry(booking.menuId());
         Optional<PastVisit> last = visits(setup, booking).stream()
                 .filter(visit -> visit.menuId().equals(booking.menuId()))
                 .findFirst();
@@ -67,16 +65,10 @@ public final class LastVisit {
     }
 
     private static MenuZone again(MenuZone zone, RepeatedZone answer) {
-        return new MenuZone(
-                zone.zone(),
-                zone.technique(),
-                answer.lightenerId(),
-                answer.strengthHundredths(),
-                answer.ratioThousandths(),
-                zone.baseMilligrams(),
-                zone.applyMinutes(),
-                zone.gapMinutes(),
-                zone.processMinutes(),
-                zone.section());
+        return zone.with(copy -> {
+            copy.lightenerId(answer.lightenerId());
+            copy.strengthHundredths(answer.strengthHundredths());
+            copy.ratioThousandths(answer.ratioThousandths());
+        });
     }
 }

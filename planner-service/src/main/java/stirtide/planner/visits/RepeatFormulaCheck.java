@@ -17,7 +17,7 @@ import stirtide.mixing.strength.LegalLimits;
 import stirtide.mixing.text.AmountText;
 import stirtide.mixing.weighing.Ratios;
 
-/** Holds one remembered zone against today's directions, shelf and scales. */
+/** Checks a zone of the last visit against today's directions, products and scales. */
 final class RepeatFormulaCheck {
     /** How far apart two ratios are still called the same, in thousandths of the ratio. A choice of this tool, no source. */
     private static final int SAME_RATIO_PERMILLE = 10;
@@ -33,11 +33,11 @@ final class RepeatFormulaCheck {
     }
 
     static RepeatedZone of(DaySetup setup, MenuZone zone, PastZone past) {
-        return new RepeatFormulaCheck(setup, zone, past).judge();
+        return new RepeatFormulaCheck(setup, zone, past).check();
     }
 
-    private RepeatedZone judge() {
-        Optional<Directions> product = product(past.lightenerId());
+    private RepeatedZone check() {
+        Optional<Directions> product = setup.directions(past.lightenerId());
         if (product.isEmpty()) return otherProduct(past.lightenerId() + " is not on the shelf any more");
         Optional<TechniqueRule> rule = rule(product.get());
         if (rule.isEmpty())
@@ -46,12 +46,6 @@ final class RepeatFormulaCheck {
         int strength = Math.min(past.strengthHundredths(), ceiling);
         int ratio = inside(rule.get());
         return weighed(product.get(), strength, ratio, changed(rule.get(), strength, ratio));
-    }
-
-    private Optional<Directions> product(String lightenerId) {
-        return setup.directions().stream()
-                .filter(one -> one.lightenerId().equals(lightenerId))
-                .findFirst();
     }
 
     private Optional<TechniqueRule> rule(Directions product) {
@@ -71,7 +65,7 @@ final class RepeatFormulaCheck {
      * this tool, no source.
      */
     private RepeatedZone otherProduct(String why) {
-        Optional<Directions> product = product(zone.lightenerId());
+        Optional<Directions> product = setup.directions(zone.lightenerId());
         Optional<TechniqueRule> rule = product.flatMap(this::rule);
         if (rule.isEmpty()) return byMenu(why);
         int strength = Math.min(past.strengthHundredths(), zone.strengthHundredths());
@@ -90,7 +84,7 @@ final class RepeatFormulaCheck {
         return Optional.empty();
     }
 
-    /** Tries the formula on every scale and in every bowl; the one closest to the wanted ratio speaks for the day. */
+    /** Tries the formula on every scale and in every bowl; the one closest to the wanted ratio counts. */
     private RepeatedZone weighed(Directions product, int strength, int ratio, Optional<String> why) {
         Optional<BowlFormula> best = attempts(product, strength, ratio)
                 .filter(FormulaAnswer.Weigh.class::isInstance)
@@ -151,7 +145,7 @@ final class RepeatFormulaCheck {
     }
 
     private RepeatedZone byMenu(String why) {
-        String name = product(zone.lightenerId()).map(Directions::name).orElse(zone.lightenerId());
+        String name = setup.directions(zone.lightenerId()).map(Directions::name).orElse(zone.lightenerId());
         return new RepeatedZone(
                 zone.zone(),
                 RepeatedZone.Answer.NEAREST,

@@ -13,7 +13,7 @@ import stirtide.events.view.VisitsView;
 import stirtide.events.view.VisitsView.Row;
 import stirtide.mixing.text.AmountText;
 
-/** Lays two visits side by side, figure by figure. */
+/** Compares two visits side by side, figure by figure. */
 public final class VisitComparison {
     private static final String UNKNOWN = "-";
 
@@ -54,7 +54,7 @@ public final class VisitComparison {
                 .orElse(zone.processMinutes() + " min planned");
     }
 
-    /** A level in whole or tenths: {@code "8.5"}, {@code "-"} when nobody recorded it. */
+    /** A level in whole or tenths: {@code "8.5"}, {@code "-"} when it was not recorded. */
     public static String level(Optional<Integer> tenths) {
         return tenths.map(level ->
                         BigDecimal.valueOf(level, 1).stripTrailingZeros().toPlainString())

@@ -1,4 +1,8 @@
-/** What was mixed for a client before: whether it can be mixed again, and two visits side by side. Pure. */
+/**
+ * What was mixed for a client before: whether it can be mixed again, and two visits side by side. Pure.
+ *
+ * <p>Read {@code LastVisit}, then {@code RepeatFormulaCheck} and {@code VisitComparison}.
+ */
 @NullMarked
 package stirtide.planner.visits;
 

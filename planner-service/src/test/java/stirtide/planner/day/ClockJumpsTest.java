@@ -9,7 +9,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stirtide.events.command.DayCommand.RecordLevels;
 import stirtide.events.day.StoredEvent;
-import stirtide.planner.day.state.Day;
 
 /** A wall clock that is set an hour forward and back again and again, as somebody who corrects it may do. */
 class ClockJumpsTest {
@@ -35,6 +34,6 @@ class ClockJumpsTest {
                         .filter(event -> event.getClass().getSimpleName().startsWith("Life")))
                 .doesNotHaveDuplicates()
                 .hasSize(2);
-        assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
+        assertThat(Evolver.replay(scene.log)).isEqualTo(scene.day);
     }
 }

@@ -130,7 +130,7 @@ class CompletenessTest {
         var day = dayBefore(event);
         var stored = new StoredEvent("e", Given.DAY, day.revision() + 1, Given.at("09:55"), "ilka", "c-9", event);
         assertThat(Evolver.evolve(day, stored).revision()).isEqualTo(day.revision() + 1);
-        assertThat(ActionText.of(event)).isNotBlank();
+        assertThat(Evolver.text(event)).isNotBlank();
     }
 
     private static Day dayBefore(DayEvent event) {

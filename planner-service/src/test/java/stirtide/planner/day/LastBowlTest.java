@@ -17,7 +17,6 @@ import stirtide.events.setup.UseHistory;
 import stirtide.events.setup.UseHistory.PastUse;
 import stirtide.planner.check.PlanChecker;
 import stirtide.planner.day.question.PlanQuestions;
-import stirtide.planner.day.state.Day;
 import stirtide.planner.planning.search.PlanQuestion;
 import stirtide.planner.planning.search.PlanQuestion.RunTask;
 import stirtide.planner.planning.search.PlanQuestion.ZoneTask;
@@ -116,7 +115,7 @@ class LastBowlTest {
         assertThat(after.zones().get(0).applyMinutes()).isEqualTo(12);
         assertThat(needs(after)).isGreaterThan((needs(before) - 40_000) * 11 / 10);
         assertThat(after.reserveMilligrams()).isPositive();
-        assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
+        assertThat(Evolver.replay(scene.log)).isEqualTo(scene.day);
     }
 
     @Test

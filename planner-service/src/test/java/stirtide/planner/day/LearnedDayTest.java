@@ -18,9 +18,9 @@ import stirtide.events.setup.UseHistory.PastUse;
 import stirtide.planner.allowance.Allowance;
 import stirtide.planner.day.allowance.ZoneGrams;
 import stirtide.planner.day.history.CarriedDay;
+import stirtide.planner.day.history.CarriedHistory;
 import stirtide.planner.day.history.PastUses;
 import stirtide.planner.day.question.PlanQuestions;
-import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.Day;
 
 public class LearnedDayTest {
@@ -64,8 +64,7 @@ public class LearnedDayTest {
 
     private static int plannedCrown(Day day) {
         var service = day.service(1).orElseThrow();
-        return ZoneGrams.milligrams(
-                day, service, Bookings.entry(day, service).zones().get(0));
+        return ZoneGrams.milligrams(day, service, day.menuEntry(service).zones().get(0));
     }
 
     @Test
@@ -105,7 +104,7 @@ public class LearnedDayTest {
         assertThat(plannedCrown(scene.day)).isEqualTo(55_000);
         scene.does(new ResetAllowance("foils", "crown"));
         assertThat(plannedCrown(scene.day)).isEqualTo(BASE);
-        assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
+        assertThat(Evolver.replay(scene.log)).isEqualTo(scene.day);
     }
 
     @Test
@@ -135,12 +134,12 @@ public class LearnedDayTest {
         var later = Given.setup();
         var next = new DaySetup(
                 Given.DATE.plusDays(7), later.salon(), later.developers(), later.directions(), later.menu());
-        assertThat(PastUses.learned(next, Optional.of(earlier), List.of(CarriedDay.of(earlier)), 1, List.of())
+        assertThat(CarriedHistory.learned(next, Optional.of(earlier), List.of(CarriedDay.of(earlier)), 1, List.of())
                         .history()
                         .orElseThrow()
                         .uses())
                 .hasSize(1);
-        assertThat(PastUses.learned(later, Optional.of(earlier), List.of(CarriedDay.of(earlier)), 10, List.of())
+        assertThat(CarriedHistory.learned(later, Optional.of(earlier), List.of(CarriedDay.of(earlier)), 10, List.of())
                         .history())
                 .isEmpty();
     }

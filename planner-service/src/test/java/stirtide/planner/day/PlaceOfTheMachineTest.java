@@ -11,7 +11,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.CloudEvent;
 import stirtide.events.json.ContractJson;
-import stirtide.planner.day.state.Day;
 import stirtide.planner.views.DayViews;
 
 /** The same log gives the same view, byte for byte, wherever the machine stands and whatever language it speaks. */
@@ -21,7 +20,7 @@ class PlaceOfTheMachineTest {
     private static final int REAL_PERMILLE = 1000;
 
     private static String view(List<StoredEvent> log) {
-        var day = Day.replay(log.stream()
+        var day = Evolver.replay(log.stream()
                 .map(event -> CloudEvent.read(CloudEvent.of(event).write()).toStored())
                 .toList());
         return ContractJson.write(DayViews.of(day, day.time(), REAL_PERMILLE));

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import stirtide.planner.day.bowl.BowlBalance;
 import stirtide.planner.day.question.PlanQuestions;
 import stirtide.planner.day.state.BatchState;
-import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.BowlIds;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.Day;
@@ -22,7 +21,7 @@ final class Promises {
         for (var service : day.services()) {
             for (int i = 0; i < service.bowls().size(); i++)
                 bowl(day, service, service.bowls().get(i), i, where);
-            var zones = Bookings.entry(day, service).zones();
+            var zones = day.menuEntry(service).zones();
             for (int i = 0; i < service.zonesDone().size(); i++)
                 assertThat(service.zonesDone().get(i).zone())
                         .as(where)

@@ -13,6 +13,7 @@ import stirtide.events.day.StoredEvent;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.planner.day.question.PlanQuestions;
 import stirtide.planner.day.state.BowlState;
+import stirtide.planner.day.state.BowlWeights;
 import stirtide.planner.day.state.Decision;
 
 /** Plays a day of commands by chance: most of them sensible, many of them not. The same seed plays the same day. */
@@ -90,7 +91,7 @@ public final class RandomDay {
         var id = mix.get().bowl();
         if (random.nextInt(8) == 0) return new DayCommand.BinBatch(id, OverMixCause.values()[random.nextInt(5)]);
         boolean right =
-                mix.get().weighed().filter(BowlState.Weighed::insideDirections).isPresent();
+                mix.get().weighed().filter(BowlWeights::insideDirections).isPresent();
         if (right || random.nextInt(8) == 0) return new DayCommand.DivideBatch(id, 10_000 + random.nextInt(90_000));
         int lightener = 30_000 + random.nextInt(30_000);
         return new DayCommand.WeighBatch(

@@ -12,7 +12,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.CloudEvent;
-import stirtide.planner.day.state.Day;
 
 /**
  * Days of commands by chance, 1,000 and more in all. Whatever is asked in whatever order, the day keeps what it
@@ -37,7 +36,7 @@ class RandomDaysTest {
             }
             Promises.checkView(played.scene.day, "seed " + seed + ", day " + i);
             eachInstantOnce(played.scene.log);
-            assertThat(Day.replay(played.scene.log)).isEqualTo(played.scene.day);
+            assertThat(Evolver.replay(played.scene.log)).isEqualTo(played.scene.day);
             accepted += played.accepted;
             refused += played.refused;
             divided += played.scene.log.stream()
@@ -74,11 +73,11 @@ class RandomDaysTest {
         var log = played.scene.log;
         for (int length = 1; length <= log.size(); length++) {
             var where = "seed " + seed + ", prefix " + length;
-            Promises.check(Day.replay(log.subList(0, length)), where);
-            Promises.checkView(Day.replay(log.subList(0, length)), where);
+            Promises.check(Evolver.replay(log.subList(0, length)), where);
+            Promises.checkView(Evolver.replay(log.subList(0, length)), where);
         }
         var wire = log.stream().map(event -> CloudEvent.of(event).write()).toList();
-        assertThat(Day.replay(wire.stream()
+        assertThat(Evolver.replay(wire.stream()
                         .map(text -> CloudEvent.read(text).toStored())
                         .toList()))
                 .isEqualTo(played.scene.day);
@@ -107,7 +106,7 @@ class RandomDaysTest {
                     : new DayEvent.ServiceMoved(1, Given.at("10:00").plusSeconds(next % 3600), 1, "");
             log.add(new StoredEvent("e" + next, Given.DAY, next, first.now, "ilka", "c" + next, event));
         }
-        var day = Day.replay(log);
+        var day = Evolver.replay(log);
         assertThat(day.revision()).isEqualTo(100_000);
         // Revision 100,000 takes 99,999 back, so the last move that counts is 99,998.
         assertThat(day.service(1).orElseThrow().booking().start())

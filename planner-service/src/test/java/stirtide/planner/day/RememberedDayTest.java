@@ -25,10 +25,8 @@ import stirtide.events.setup.Scale;
 import stirtide.events.setup.UseHistory;
 import stirtide.planner.day.history.CarriedDay;
 import stirtide.planner.day.history.CarriedHistory;
-import stirtide.planner.day.history.PastUses;
 import stirtide.planner.day.history.PastVisits;
 import stirtide.planner.day.question.PlanQuestions;
-import stirtide.planner.day.state.Day;
 import stirtide.planner.views.VisitsViews;
 import stirtide.planner.visits.LastVisit;
 import stirtide.planner.visits.RepeatedFormula;
@@ -115,11 +113,12 @@ class RememberedDayTest {
                                         Optional.of(42),
                                         Optional.empty(),
                                         Optional.empty()))));
-        assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
+        assertThat(Evolver.replay(scene.log)).isEqualTo(scene.day);
         var next = Given.setup();
         var later =
                 new DaySetup(Given.DATE.plusDays(30), next.salon(), next.developers(), next.directions(), next.menu());
-        var learned = PastUses.learned(later, Optional.of(scene.day), List.of(CarriedDay.of(scene.day)), 10, List.of());
+        var learned =
+                CarriedHistory.learned(later, Optional.of(scene.day), List.of(CarriedDay.of(scene.day)), 10, List.of());
         assertThat(learned.learned().remembered().visits()).isEqualTo(PastVisits.of(scene.day));
     }
 
@@ -139,7 +138,7 @@ class RememberedDayTest {
         assertThat(scene.day.ledger().allowance(1, "crown").orElseThrow().sentence())
                 .isEqualTo("61 g: as on " + LAST);
         assertThat(scene.day.ledger().repeat(1).orElseThrow().departures()).isEmpty();
-        assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
+        assertThat(Evolver.replay(scene.log)).isEqualTo(scene.day);
         scene.does(new RepeatFormula(1, false));
         assertThat(PlanQuestions.of(scene.day).orElseThrow().services().get(0).runs())
                 .hasSize(1);
@@ -285,7 +284,7 @@ class RememberedDayTest {
         var brought = new SalonMemory(visits, List.of(), List.of(), Optional.empty());
         var earlier = Scene.planned().day;
         var booked = List.of(Given.booking("one", "foils", 1, "10:00"));
-        var kept = CarriedHistory.of(brought, earlier, List.of(CarriedDay.of(earlier)), booked);
+        var kept = CarriedHistory.memory(brought, earlier, List.of(CarriedDay.of(earlier)), booked);
         assertThat(kept.visits()).hasSize(400).isSortedAccordingTo(java.util.Comparator.comparing(PastVisit::on));
         assertThat(kept.visits().stream().filter(visit -> visit.clientRef().equals("Q.Z.")))
                 .hasSize(10);

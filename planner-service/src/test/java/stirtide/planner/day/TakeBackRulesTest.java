@@ -14,7 +14,6 @@ import stirtide.events.command.DayCommand.MoveService;
 import stirtide.events.command.DayCommand.TakeBack;
 import stirtide.events.day.DayEvent.ActionTakenBack;
 import stirtide.events.day.StoredEvent;
-import stirtide.planner.day.state.Day;
 
 class TakeBackRulesTest {
     @Test
@@ -121,15 +120,16 @@ class TakeBackRulesTest {
     @Test
     void the_list_offers_what_can_be_taken_back_newest_first() {
         var scene = Scene.atChair().does(new FinishZone(1, "crown")).as("mika").does(new CancelService(2, "ill"));
-        assertThat(TakeBackRules.takeable(scene.day, scene.now, 8))
+        assertThat(TakeBackRules.takeable(scene.day, scene.now, 8, Decider::decide))
                 .extracting(StoredEvent::revision)
                 .containsExactly(10L, 9L, 8L);
-        assertThat(TakeBackRules.takeable(scene.day, Given.at("10:11"), 8)).isEmpty();
+        assertThat(TakeBackRules.takeable(scene.day, Given.at("10:11"), 8, Decider::decide))
+                .isEmpty();
     }
 
     @Test
     void a_replay_of_the_log_gives_the_same_day() {
         var scene = Scene.begun().does(new TakeBack(5)).does(new BeginBowl("1a", "mika"));
-        assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
+        assertThat(Evolver.replay(scene.log)).isEqualTo(scene.day);
     }
 }

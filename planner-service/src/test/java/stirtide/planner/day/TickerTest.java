@@ -160,7 +160,7 @@ class TickerTest {
                             scene.append(new DayEvent.PlanDrawn(SimplePlans.draw(question)), "service", ""));
         }
         assertThat(scene.now).isAfter(at("10:30"));
-        assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
+        assertThat(Evolver.replay(scene.log)).isEqualTo(scene.day);
         assertThat(scene.ask(new BeginBowl("1a", "mika"))).isInstanceOf(Decision.Accepted.class);
     }
 }

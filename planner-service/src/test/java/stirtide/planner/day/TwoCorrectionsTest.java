@@ -11,7 +11,6 @@ import stirtide.events.day.Booking;
 import stirtide.planner.check.PlanChecker;
 import stirtide.planner.day.bowl.BowlWeighRulesTest;
 import stirtide.planner.day.question.PlanQuestions;
-import stirtide.planner.day.state.Day;
 import stirtide.planner.planning.search.Planner;
 
 /**
@@ -76,7 +75,7 @@ class TwoCorrectionsTest {
         scene.does(Scene.weigh("1a", 46_500, 72_400));
         assertThat(left()).isEqualTo(115_900);
         assertThat(bowlsMore()).isZero();
-        assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
+        assertThat(Evolver.replay(scene.log)).isEqualTo(scene.day);
     }
 
     @Test

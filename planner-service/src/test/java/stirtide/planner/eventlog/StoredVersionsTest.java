@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.ContractJson;
-import stirtide.planner.day.state.Day;
+import stirtide.planner.day.Evolver;
 import stirtide.planner.privacy.ClientKeys;
 import stirtide.planner.views.DayViews;
 
@@ -70,7 +70,7 @@ class StoredVersionsTest {
 
     @Test
     void the_replayed_day_is_shown_byte_for_byte() throws IOException {
-        String view = ContractJson.write(DayViews.of(Day.replay(events()), SHOWN_AT, 0));
+        String view = ContractJson.write(DayViews.of(Evolver.replay(events()), SHOWN_AT, 0));
         assertThat(digest(view)).isEqualTo(golden("view"));
         assertThat(digest(new ClientKeys(folder).shown(view))).isEqualTo(golden("view-with-clients"));
     }

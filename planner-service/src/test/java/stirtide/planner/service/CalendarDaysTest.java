@@ -16,6 +16,7 @@ import stirtide.events.day.StoredEvent;
 import stirtide.events.json.ContractJson;
 import stirtide.events.plan.Plan;
 import stirtide.planner.day.Decider;
+import stirtide.planner.day.Evolver;
 import stirtide.planner.day.question.PlanQuestions;
 import stirtide.planner.day.state.CommandContext;
 import stirtide.planner.day.state.Day;
@@ -49,7 +50,7 @@ class CalendarDaysTest {
             log.add(new StoredEvent(
                     "e" + revision, "quay-house/" + date, revision, now, request.actor(), request.commandId(), event));
         }
-        return Day.replay(log);
+        return Evolver.replay(log);
     }
 
     private static String plan(String date) {

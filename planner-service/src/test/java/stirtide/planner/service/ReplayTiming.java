@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine;
 import stirtide.events.day.StoredEvent;
+import stirtide.planner.day.Evolver;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.SqliteEventLog;
@@ -60,7 +61,7 @@ final class ReplayTiming implements Callable<Integer> {
         List<StoredEvent> events = new ArrayList<>();
         Supplier<List<StoredEvent>> more = () -> log.read(day, events.size(), EventLog.READ_LIMIT);
         for (List<StoredEvent> page = more.get(); !page.isEmpty(); page = more.get()) events.addAll(page);
-        return Day.replay(events);
+        return Evolver.replay(events);
     }
 
     private static long millis(long from, long to) {

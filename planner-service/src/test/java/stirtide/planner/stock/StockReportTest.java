@@ -10,6 +10,7 @@ import stirtide.events.formula.BowlFormula;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.DaySetup;
+import stirtide.events.view.DayView.StockCard;
 
 /** What a day needs against the shelf. Invented products. */
 class StockReportTest {
@@ -43,14 +44,14 @@ class StockReportTest {
                 0);
     }
 
-    private static StockLine developer(Optional<Integer> counted, List<ShelfEvent> events) {
+    private static StockCard developer(Optional<Integer> counted, List<ShelfEvent> events) {
         return StockReport.of(setup(counted), List.of(bowl("1b", 2), bowl("1a", 0), bowl("1c", 3)), events)
                 .get(1);
     }
 
     @Test
     void a_product_that_runs_out_says_when_and_what_to_buy() {
-        StockLine line = developer(Optional.of(90_000), List.of());
+        StockCard line = developer(Optional.of(90_000), List.of());
         assertThat(line.neededMilligrams()).isEqualTo(120_000);
         assertThat(line.packsToOpen()).isEqualTo(2);
         assertThat(line.runsOutAt()).contains(TEN.plusSeconds(3 * 3600));
@@ -65,7 +66,7 @@ class StockReportTest {
     void tomorrow_is_taken_to_need_what_the_whole_of_today_needs() {
         List<ShelfEvent> weighed =
                 List.of(new ShelfEvent.Weighed("dev-600", TEN, 40_000), new ShelfEvent.Weighed("dev-600", TEN, 80_000));
-        StockLine evening =
+        StockCard evening =
                 StockReport.of(setup(Optional.of(190_000)), List.of(), weighed).get(1);
         assertThat(evening.onShelfMilligrams()).contains(70_000L);
         // 120 g went today, 70 g are left, packs hold 100 g
@@ -75,14 +76,14 @@ class StockReportTest {
 
     @Test
     void enough_is_enough() {
-        StockLine line = developer(Optional.of(240_000), List.of());
+        StockCard line = developer(Optional.of(240_000), List.of());
         assertThat(line.runsOutAt()).isEmpty();
         assertThat(line.packsToBuy()).isZero();
     }
 
     @Test
     void an_uncounted_product_promises_nothing() {
-        StockLine line = developer(Optional.empty(), List.of());
+        StockCard line = developer(Optional.empty(), List.of());
         assertThat(line.onShelfMilligrams()).isEmpty();
         assertThat(line.sentence()).endsWith("nobody has counted it");
     }

@@ -25,7 +25,7 @@ import stirtide.planner.cost.ProductPrices;
  * @param sentence where that comes from
  */
 public record AllowanceFraction(int permille, String sentence) {
-    private static final int ALWAYS_PERMILLE = 995;
+    private static final int ALWAYS_PERMILLE = AllowanceSettings.HIGHEST_FRACTION_PERMILLE;
 
     /** The fraction for a zone. */
     public static AllowanceFraction of(DaySetup setup, Optional<Integer> byManager, MenuZone zone) {
@@ -44,10 +44,8 @@ public record AllowanceFraction(int permille, String sentence) {
         var prices = new ProductPrices(setup);
         var perGram = perMixedGram(setup, prices, zone);
         int minutes = setup.salon().handOverMinutes()
-                + setup.directions().stream()
-                        .filter(one -> one.lightenerId().equals(zone.lightenerId()))
-                        .mapToInt(Directions::mixMinutes)
-                        .findFirst()
+                + setup.directions(zone.lightenerId())
+                        .map(Directions::mixMinutes)
                         .orElse(0);
         int residue = setup.salon().bowls().stream()
                 .mapToInt(BowlSize::residueMilligrams)

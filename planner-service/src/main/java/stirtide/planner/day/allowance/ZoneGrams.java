@@ -1,5 +1,6 @@
 package stirtide.planner.day.allowance;
 
+import java.util.List;
 import stirtide.events.day.Booking;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Menu.MenuZone;
@@ -24,7 +25,7 @@ public final class ZoneGrams {
                 .orElseGet(() -> milligrams(day.opened(), service.booking(), zone));
     }
 
-    /** Milligrams of a zone without the safety that rides on the last bowl, 1 or more. */
+    /** Milligrams of a zone without the safety that the last bowl carries, 1 or more. */
     public static int medianMilligrams(Day day, ServiceState service, MenuZone zone) {
         return day.ledger()
                 .allowance(service.service(), zone.zone())
@@ -32,10 +33,17 @@ public final class ZoneGrams {
                 .orElseGet(() -> milligrams(day.opened(), service.booking(), zone));
     }
 
+    /** The same for several zones together. */
+    public static long medianMilligrams(Day day, ServiceState service, List<MenuZone> zones) {
+        return zones.stream()
+                .mapToLong(zone -> medianMilligrams(day, service, zone))
+                .sum();
+    }
+
     /** Milligrams a zone needs by the menu alone, 1 or more. Whole numbers only: the same booking always needs the same. */
     public static int milligrams(DaySetup setup, Booking booking, MenuZone zone) {
-        long length = setup.menu().lengthPermille().getOrDefault(booking.length(), 1000);
-        long density = setup.menu().densityPermille().getOrDefault(booking.density(), 1000);
+        long length = setup.menu().lengthPermille(booking.length());
+        long density = setup.menu().densityPermille(booking.density());
         long product = zone.baseMilligrams() * length * density;
         return (int) Math.min(Integer.MAX_VALUE, (product + PERMILLE_SQUARED - 1) / PERMILLE_SQUARED);
     }

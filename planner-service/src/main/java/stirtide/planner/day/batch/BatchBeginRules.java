@@ -6,9 +6,7 @@ import stirtide.events.day.BatchShare;
 import stirtide.events.day.DayEvent;
 import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBatch.Share;
-import stirtide.events.plan.PlannedBowl;
-import stirtide.planner.day.booking.BookingRules;
-import stirtide.planner.day.bowl.BowlBeginRules;
+import stirtide.planner.day.bowl.BowlBeginChecks;
 import stirtide.planner.day.state.CommandContext;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.Decision;
@@ -19,10 +17,10 @@ import stirtide.planner.day.state.ServiceState;
  * Beginning one mix for two bowls. Only a pair of the plan on show may be begun so: it has been proven that the weights
  * stay inside the directions of both clients, and that both bowls live until their last use.
  */
-public final class BatchBeginRules {
+final class BatchBeginRules {
     private BatchBeginRules() {}
 
-    public static Decision begin(Day day, DayCommand.BeginBatch command, CommandContext facts) {
+    static Decision begin(Day day, DayCommand.BeginBatch command, CommandContext context) {
         for (var id : command.bowls())
             if (day.bowl(id).isPresent())
                 return Decision.refuse(
@@ -40,40 +38,34 @@ public final class BatchBeginRules {
                     "Bowls " + String.join(" and ", command.bowls())
                             + " are no pair of the plan on show: only such a pair may be one mix. Accepted: "
                             + pairs(day) + "; else begin each bowl alone.");
-        return objection(day, planned.get(), command, facts)
-                .<Decision>map(Decision.Refused::new)
-                .orElseGet(() -> accept(day, planned.get(), command.personId(), facts));
+        return Decision.acceptUnless(
+                objection(day, planned.get(), command, context),
+                () -> begun(day, planned.get(), command.personId(), context));
     }
 
     private static boolean standing(Day day, String id) {
-        return bowl(day, id)
+        return day.plannedBowl(id)
                 .flatMap(one -> day.service(one.service()))
                 .filter(ServiceState::standing)
                 .isPresent();
     }
 
-    private static Optional<PlannedBowl> bowl(Day day, String id) {
-        return day.plan().stream()
-                .flatMap(plan -> plan.bowls().stream())
-                .filter(one -> one.bowl().equals(id))
-                .findFirst();
-    }
-
     private static Optional<Refusal> objection(
-            Day day, PlannedBatch batch, DayCommand.BeginBatch command, CommandContext facts) {
+            Day day, PlannedBatch batch, DayCommand.BeginBatch command, CommandContext context) {
         return outOfOrder(day, batch)
-                .or(() -> BowlBeginRules.mixerObjection(day, command.personId(), facts))
-                .or(() -> BowlBeginRules.scaleObjection(day, batch.scaleId()))
+                .or(() -> BowlBeginChecks.mixerObjection(day, command.personId(), context))
+                .or(() -> BowlBeginChecks.scaleObjection(day, batch.scaleId()))
                 .or(() -> bowlsObjection(day, batch))
                 .or(() -> batch.bowlIds().stream()
-                        .flatMap(id -> bowl(day, id).stream())
-                        .flatMap(one -> BowlBeginRules.tooEarly(day, one, facts).stream())
+                        .flatMap(id -> day.plannedBowl(id).stream())
+                        .flatMap(one -> BowlBeginChecks.tooEarly(day, one, context).stream())
                         .findFirst());
     }
 
     private static Optional<Refusal> outOfOrder(Day day, PlannedBatch batch) {
         return batch.bowlIds().stream()
-                .map(id -> day.service(bowl(day, id).orElseThrow().service()).orElseThrow())
+                .map(id ->
+                        day.service(day.plannedBowl(id).orElseThrow().service()).orElseThrow())
                 .filter(service -> !batch.bowlIds().contains(service.nextBowl()))
                 .findFirst()
                 .map(service -> new Refusal(
@@ -85,31 +77,31 @@ public final class BatchBeginRules {
     private static Optional<Refusal> bowlsObjection(Day day, PlannedBatch batch) {
         return batch.shares().stream()
                 .map(Share::bowlSizeId)
-                .flatMap(size -> BowlBeginRules.bowlsObjection(day, size, (int) batch.shares().stream()
+                .flatMap(size -> BowlBeginChecks.bowlsObjection(day, size, (int) batch.shares().stream()
                                 .filter(share -> share.bowlSizeId().equals(size))
                                 .count())
                         .stream())
                 .findFirst();
     }
 
-    private static Decision accept(Day day, PlannedBatch batch, String personId, CommandContext facts) {
+    private static DayEvent begun(Day day, PlannedBatch batch, String personId, CommandContext context) {
         var shares = batch.shares().stream().map(share -> share(day, share)).toList();
-        var first = bowl(day, batch.bowlIds().get(0)).orElseThrow();
-        return Decision.accept(new DayEvent.BatchBegun(
+        var first = day.plannedBowl(batch.bowlIds().get(0)).orElseThrow();
+        return new DayEvent.BatchBegun(
                 shares,
                 personId,
                 batch.scaleId(),
                 batch.formula(),
-                facts.now().plus(BowlBeginRules.workingLife(day, first))));
+                context.now().plus(BowlBeginChecks.workingLife(day, first)));
     }
 
     private static BatchShare share(Day day, Share share) {
-        var planned = bowl(day, share.bowl()).orElseThrow();
+        var planned = day.plannedBowl(share.bowl()).orElseThrow();
         return new BatchShare(share.bowl(), planned.service(), planned.run(), share.bowlSizeId(), share.milligrams());
     }
 
     private static String pairs(Day day) {
-        return BookingRules.listed(day.plan().stream()
+        return Refusal.listed(day.plan().stream()
                 .flatMap(plan -> plan.batches().stream())
                 .map(batch -> String.join(" with ", batch.bowlIds()))
                 .toList());

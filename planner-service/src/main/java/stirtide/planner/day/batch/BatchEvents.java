@@ -1,114 +1,125 @@
 package stirtide.planner.day.batch;
 
+import static stirtide.planner.day.state.EventRule.PlanRelevance.REPLAN;
+import static stirtide.planner.day.state.Recheck.byAcceptedCommand;
+import static stirtide.planner.day.state.Recheck.byCommand;
+
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import stirtide.events.command.DayCommand;
 import stirtide.events.day.BatchShare;
-import stirtide.events.day.DayEvent;
+import stirtide.events.day.DayEvent.BatchBegun;
+import stirtide.events.day.DayEvent.BatchBinned;
+import stirtide.events.day.DayEvent.BatchDivided;
+import stirtide.events.day.DayEvent.BatchWeighed;
+import stirtide.events.day.DayEvent.BowlBegun;
 import stirtide.events.day.StoredEvent;
-import stirtide.planner.day.Evolver;
 import stirtide.planner.day.state.BatchState;
 import stirtide.planner.day.state.BowlState;
-import stirtide.planner.day.state.BowlState.Closed;
-import stirtide.planner.day.state.BowlState.Weighed;
+import stirtide.planner.day.state.BowlWeights;
 import stirtide.planner.day.state.Day;
+import stirtide.planner.day.state.EventRule;
+import stirtide.planner.day.state.ImpossibleEventException;
 
 /**
- * What the events of a batch change. Until a mix is divided, what each of its bowls holds is counted by the shares that
- * were planned; that is for the shelf and the costs only, nothing of it goes to a chair.
+ * One mix for two bowls. From its begin on both bowls are bowls of their services like others; what is weighed is shared
+ * out over them as it was planned until the real shares are known.
  */
 public final class BatchEvents {
+    /** A rule for each event of this folder. */
+    public static final List<EventRule<?>> RULES = List.of(
+            new EventRule<BatchBegun>(
+                    BatchBegun.class,
+                    REPLAN,
+                    BatchEvents::begun,
+                    e -> "began bowls " + e.shares().get(0).bowl() + " and "
+                            + e.shares().get(1).bowl() + " as one mix",
+                    byAcceptedCommand(e -> new DayCommand.BeginBatch(
+                            e.shares().stream().map(BatchShare::bowl).toList(), e.personId()))),
+            new EventRule<BatchWeighed>(
+                    BatchWeighed.class,
+                    REPLAN,
+                    BatchEvents::weighed,
+                    e -> "weighed the mix in bowl " + e.batch(),
+                    byCommand(e -> new DayCommand.WeighBatch(e.batch(), e.lightenerMilligrams(), e.developerParts()))),
+            new EventRule<BatchDivided>(
+                    BatchDivided.class,
+                    REPLAN,
+                    BatchEvents::divided,
+                    e -> "divided the mix in bowl " + e.batch(),
+                    byCommand(e -> new DayCommand.DivideBatch(e.batch(), e.pouredMilligrams()))),
+            new EventRule<BatchBinned>(
+                    BatchBinned.class,
+                    REPLAN,
+                    (day, e, stored) -> both(
+                            day,
+                            batch(day, e.batch()),
+                            bowl -> bowl.binned(stored.time(), bowl.mixedMilligrams(), e.cause())),
+                    e -> "binned the mix in bowl " + e.batch(),
+                    byCommand(e -> new DayCommand.BinBatch(e.batch(), e.cause()))));
+
     private BatchEvents() {}
 
-    /** The day after an event of a batch, empty when the event is not one. */
-    public static Optional<Day> apply(Day day, StoredEvent stored) {
-        var event = stored.event();
-        if (event instanceof DayEvent.BatchBegun begun) return Optional.of(begin(day, stored, begun));
-        if (event instanceof DayEvent.BatchWeighed weighed) return Optional.of(weigh(day, stored, weighed));
-        if (event instanceof DayEvent.BatchDivided divided)
-            return Optional.of(divide(day, stored, divided.batch(), divided.pouredMilligrams()));
-        if (event instanceof DayEvent.BatchBinned binned) {
-            var batch = batch(day, stored, binned.batch());
-            return Optional.of(both(
-                    day,
-                    stored,
-                    batch,
-                    bowl -> bowl.closed(
-                            new Closed(stored.time(), bowl.mixedMilligrams(), Optional.of(binned.cause())))));
-        }
-        return Optional.empty();
-    }
-
-    private static Day begin(Day day, StoredEvent stored, DayEvent.BatchBegun begun) {
-        var ids = begun.shares().stream().map(BatchShare::bowl).toList();
-        var batch = new BatchState(ids, begun.planned(), Optional.empty(), false);
-        int poured = begun.shares().get(1).milligrams();
+    private static Day begun(Day day, BatchBegun event, StoredEvent stored) {
+        var ids = event.shares().stream().map(BatchShare::bowl).toList();
+        var batch = new BatchState(ids, event.planned(), Optional.empty(), false);
+        int poured = event.shares().get(1).milligrams();
         var next = day;
-        for (var share : begun.shares()) {
-            var service = day.service(share.service())
-                    .orElseThrow(() -> Evolver.broken(stored, "there is no service " + share.service()));
+        for (var share : event.shares()) {
             boolean second = share.bowl().equals(batch.pouredInto());
-            next = next.with(service.begun(new BowlState(
+            var bowl = new BowlBegun(
                     share.bowl(),
                     share.service(),
                     share.run(),
-                    begun.personId(),
-                    begun.scaleId(),
+                    event.personId(),
+                    event.scaleId(),
                     share.bowlSizeId(),
-                    BatchSplit.of(begun.planned(), poured, second),
-                    stored.time(),
-                    begun.lifeEnds(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    false,
-                    false,
-                    Optional.of(batch))));
+                    BatchSplit.of(event.planned(), poured, second),
+                    event.lifeEnds());
+            next = next.with(next.requireService(share.service())
+                    .begun(BowlState.begun(bowl, stored.time()).partOf(batch)));
         }
         return next;
     }
 
-    private static Day weigh(Day day, StoredEvent stored, DayEvent.BatchWeighed weighed) {
-        var whole = new Weighed(
-                weighed.lightenerMilligrams(),
-                weighed.developerParts(),
-                weighed.ratioThousandths(),
-                weighed.insideDirections(),
+    private static Day weighed(Day day, BatchWeighed event, StoredEvent stored) {
+        var whole = new BowlWeights(
+                event.lightenerMilligrams(),
+                event.developerParts(),
+                event.ratioThousandths(),
+                event.insideDirections(),
                 stored.time());
-        var batch = batch(day, stored, weighed.batch()).weighed(whole);
-        long wanted = bowl(day, stored, batch.pouredInto()).planned().totalMilligrams();
+        var batch = batch(day, event.batch()).weighed(whole);
+        long wanted = day.requireBowl(batch.pouredInto()).planned().totalMilligrams();
         int poured = (int) (whole.totalMilligrams() * wanted / batch.planned().totalMilligrams());
-        return shared(day, stored, batch, whole, poured);
+        return shared(day, batch, whole, poured);
     }
 
-    private static Day divide(Day day, StoredEvent stored, String id, int poured) {
-        var batch = batch(day, stored, id).dividedNow();
-        var whole = batch.whole().orElseThrow(() -> Evolver.broken(stored, "nobody has weighed the mix in " + id));
-        return shared(day, stored, batch, whole, poured);
+    private static Day divided(Day day, BatchDivided event, StoredEvent stored) {
+        var batch = batch(day, event.batch()).dividedNow();
+        var whole = batch.whole()
+                .orElseThrow(() -> new ImpossibleEventException("the mix in " + event.batch() + " is not weighed"));
+        return shared(day, batch, whole, event.pouredMilligrams());
     }
 
-    private static Day shared(Day day, StoredEvent stored, BatchState batch, Weighed whole, int poured) {
+    private static Day shared(Day day, BatchState batch, BowlWeights whole, int poured) {
         return both(
                 day,
-                stored,
                 batch,
-                bowl -> bowl.sharing(
-                        batch, BatchSplit.of(whole, poured, bowl.bowl().equals(batch.pouredInto()))));
+                bowl -> bowl.partOf(batch)
+                        .weighed(BatchSplit.of(whole, poured, bowl.bowl().equals(batch.pouredInto()))));
     }
 
-    private static Day both(Day day, StoredEvent stored, BatchState batch, UnaryOperator<BowlState> change) {
+    private static Day both(Day day, BatchState batch, UnaryOperator<BowlState> change) {
         var next = day;
-        for (var id : batch.bowls()) {
-            var bowl = bowl(next, stored, id);
-            next = next.with(next.service(bowl.service()).orElseThrow().with(change.apply(bowl)));
-        }
+        for (var id : batch.bowls()) next = next.with(change.apply(next.requireBowl(id)));
         return next;
     }
 
-    private static BatchState batch(Day day, StoredEvent stored, String id) {
-        return bowl(day, stored, id).batch().orElseThrow(() -> Evolver.broken(stored, "bowl " + id + " is no batch"));
-    }
-
-    private static BowlState bowl(Day day, StoredEvent stored, String id) {
-        return day.bowl(id).orElseThrow(() -> Evolver.broken(stored, "there is no bowl " + id));
+    private static BatchState batch(Day day, String id) {
+        return day.requireBowl(id)
+                .batch()
+                .orElseThrow(() -> new ImpossibleEventException("bowl " + id + " is no batch"));
     }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stirtide.events.formula.BowlFormula;
 import stirtide.events.formula.DeveloperPart;
-import stirtide.planner.day.state.BowlState.Weighed;
+import stirtide.planner.day.state.BowlWeights;
 
 /**
  * Shares a mix out over two bowls by grams. Both hold the same mix, so every part goes by the grams of the bowl; the two
@@ -60,22 +60,13 @@ final class BatchSplit {
     /** What one of the bowls holds of a formula, the second or the first. */
     static BowlFormula of(BowlFormula whole, int poured, boolean second) {
         int[] share = share(whole.lightenerMilligrams(), whole.developerParts(), poured, second);
-        return new BowlFormula(
-                whole.lightenerId(),
-                share[0],
-                developers(whole.developerParts(), share),
-                whole.strengthHundredths(),
-                whole.wantedRatioThousandths(),
-                whole.lowestRatioThousandths(),
-                whole.highestRatioThousandths(),
-                whole.worstLowRatioThousandths(),
-                whole.worstHighRatioThousandths());
+        return whole.withLightenerMilligrams(share[0]).withDeveloperParts(developers(whole.developerParts(), share));
     }
 
     /** What one of the bowls holds of a mix that was weighed; ratio and judgment are those of the whole. */
-    static Weighed of(Weighed whole, int poured, boolean second) {
+    static BowlWeights of(BowlWeights whole, int poured, boolean second) {
         int[] share = share(whole.lightenerMilligrams(), whole.developerParts(), poured, second);
-        return new Weighed(
+        return new BowlWeights(
                 share[0],
                 developers(whole.developerParts(), share),
                 whole.ratioThousandths(),

@@ -1,19 +1,24 @@
 package stirtide.planner.day.booking;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import stirtide.events.command.DayCommand;
+import stirtide.events.day.Booking;
 import stirtide.events.day.DayEvent;
 import stirtide.planner.day.setup.SetupRules;
-import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.Decision;
 
 /** Opening a day: the setup and all bookings, or nothing. */
-public final class OpeningRules {
+final class OpeningRules {
+    /** Order in which the bookings of a new day get their numbers. */
+    private static final Comparator<Booking> BY_START =
+            Comparator.comparing(Booking::start).thenComparing(Booking::chair).thenComparing(Booking::bookingUid);
+
     private OpeningRules() {}
 
-    public static Decision open(Day day, DayCommand.OpenDay command) {
+    static Decision open(Day day, DayCommand.OpenDay command) {
         var setup = command.setup();
         if (day.setup().isPresent())
             return Decision.refuse(
@@ -21,14 +26,14 @@ public final class OpeningRules {
                     "The day " + day.opened().date() + " is open already. Book, move and cancel services on it.");
         var wrong = SetupRules.objection(setup);
         if (wrong.isPresent()) return Decision.refuse("SETUP_INVALID", wrong.get());
-        if (command.bookings().size() > BookingRules.MOST_SERVICES)
-            return Decision.refuse("DAY_FULL", "A day holds at most " + BookingRules.MOST_SERVICES + " services.");
+        var tooMany = BookingChecks.countObjection(command.bookings().size());
+        if (tooMany.isPresent()) return new Decision.Refused(tooMany.get());
         var events = new ArrayList<DayEvent>();
         events.add(new DayEvent.DayOpened(setup));
         var seen = new HashSet<String>();
-        var ordered = command.bookings().stream().sorted(Bookings.BY_START).toList();
+        var ordered = command.bookings().stream().sorted(BY_START).toList();
         for (var booking : ordered) {
-            var refused = BookingRules.objection(setup, booking);
+            var refused = BookingChecks.objection(setup, booking);
             if (refused.isPresent())
                 return Decision.refuse(
                         refused.get().code(),

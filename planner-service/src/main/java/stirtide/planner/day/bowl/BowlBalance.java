@@ -1,5 +1,6 @@
 package stirtide.planner.day.bowl;
 
+import stirtide.events.setup.BowlSize;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.Day;
 
@@ -23,10 +24,10 @@ public record BowlBalance(int mixedMilligrams, int appliedMilligrams, int residu
 
     /** What stays on bowl and brush of this size of bowl, in milligrams. */
     public static int residueMilligrams(Day day, BowlState bowl) {
-        return day.opened().salon().bowls().stream()
-                .filter(size -> size.bowlSizeId().equals(bowl.bowlSizeId()))
-                .mapToInt(size -> size.residueMilligrams())
-                .findFirst()
+        return day.opened()
+                .salon()
+                .bowlSize(bowl.bowlSizeId())
+                .map(BowlSize::residueMilligrams)
                 .orElse(0);
     }
 }

@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.setup.Directions;
+import stirtide.events.setup.Scale;
 import stirtide.mixing.strength.LegalLimits;
 import stirtide.mixing.text.AmountText;
 import stirtide.mixing.weighing.ScaleErrors;
 import stirtide.mixing.weighing.WeighedMix;
 import stirtide.planner.day.booking.FormulaRun;
-import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.Day;
 
@@ -33,9 +33,10 @@ public final class DirectionsCheck {
                 strengthCeiling(day, bowl, directions));
         var liquids = parts.stream()
                 .filter(part -> part.milligrams() > 0)
-                .map(part -> new WeighedMix.Part(strength(day, part), part.milligrams()))
+                .map(part ->
+                        new WeighedMix.Part(day.opened().strengthHundredths(part.developerId()), part.milligrams()))
                 .toList();
-        var mix = new WeighedMix(new ScaleErrors(NextPours.scale(day, bowl)), lightenerMilligrams, liquids);
+        var mix = new WeighedMix(new ScaleErrors(scale(day, bowl)), lightenerMilligrams, liquids);
         var fault = mix.fault(bounds);
         if (fault.isPresent()) return fault.map(found -> words(found, bounds, mix.isAsShown(found, bounds)));
         boolean water = parts.stream()
@@ -56,14 +57,6 @@ public final class DirectionsCheck {
         };
     }
 
-    private static int strength(Day day, DeveloperPart part) {
-        return day.opened().developers().stream()
-                .filter(developer -> developer.developerId().equals(part.developerId()))
-                .mapToInt(developer -> developer.strengthHundredths())
-                .findFirst()
-                .orElse(0);
-    }
-
     /**
      * The lowest ceiling among the techniques of the bowl's run, and of the other bowl's where they are one mix; never above
      * that of the law.
@@ -80,7 +73,7 @@ public final class DirectionsCheck {
 
     private static int ownCeiling(Day day, BowlState bowl, Directions directions) {
         var service = day.service(bowl.service()).orElseThrow();
-        var run = FormulaRun.of(Bookings.entry(day, service)).get(bowl.run() - 1);
+        var run = FormulaRun.of(day.menuEntry(service)).get(bowl.run() - 1);
         return run.zones().stream()
                 .flatMap(zone -> directions.techniques().stream()
                         .filter(rule -> rule.technique().equals(zone.technique())))
@@ -90,9 +83,12 @@ public final class DirectionsCheck {
     }
 
     static Directions directions(Day day, BowlState bowl) {
-        return day.opened().directions().stream()
-                .filter(one -> one.lightenerId().equals(bowl.planned().lightenerId()))
-                .findFirst()
-                .orElseThrow();
+        return day.opened().directions(bowl.planned().lightenerId()).orElseThrow();
+    }
+
+    /** The scale a bowl is weighed on. */
+    static Scale scale(Day day, BowlState bowl) {
+        var salon = day.opened().salon();
+        return salon.scale(bowl.scaleId()).orElse(salon.scales().get(0));
     }
 }

@@ -7,7 +7,6 @@ import java.util.TreeMap;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.Directions;
-import stirtide.events.setup.Scale;
 import stirtide.mixing.formula.BowlCorrection;
 import stirtide.mixing.formula.FormulaQuestion;
 import stirtide.mixing.formula.NextPour;
@@ -58,21 +57,12 @@ public final class NextPours {
                 day.opened().developers(),
                 planned.totalMilligrams() - residue,
                 residue,
-                day.opened().salon().bowls().stream()
-                        .filter(size -> size.bowlSizeId().equals(bowl.bowlSizeId()))
-                        .mapToInt(BowlSize::usableMilligrams)
-                        .findFirst()
+                day.opened()
+                        .salon()
+                        .bowlSize(bowl.bowlSizeId())
+                        .map(BowlSize::usableMilligrams)
                         .orElse(planned.totalMilligrams()),
-                scale(day, bowl));
-    }
-
-    /** The scale a bowl is weighed on. */
-    static Scale scale(Day day, BowlState bowl) {
-        var scales = day.opened().salon().scales();
-        return scales.stream()
-                .filter(scale -> scale.scaleId().equals(bowl.scaleId()))
-                .findFirst()
-                .orElse(scales.get(0));
+                DirectionsCheck.scale(day, bowl));
     }
 
     private static Directions only(Directions all, int lowestRatio, int highestRatio, int ceiling) {

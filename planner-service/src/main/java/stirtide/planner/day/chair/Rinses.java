@@ -10,12 +10,11 @@ import stirtide.events.setup.Directions;
 import stirtide.events.setup.Menu.MenuZone;
 import stirtide.events.view.DayView.SectionCard;
 import stirtide.planner.day.chair.ServiceProgress.DoneZone;
-import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.ServiceState;
 
 /**
- * When sections are rinsed. Where nobody records the rinse a section counts as rinsed when the wanted minutes of its last
+ * When sections are rinsed. Where the rinse is not recorded a section counts as rinsed when the wanted minutes of its last
  * zone are over, and at the latest when the directions' longest time of its first zone is.
  */
 public final class Rinses {
@@ -25,7 +24,7 @@ public final class Rinses {
     public static Optional<Instant> rinseAt(Day day, ServiceState service, ServiceProgress progress, int section) {
         var recorded = service.rinsedAt().get(section);
         if (recorded != null) return Optional.of(recorded);
-        long zones = Bookings.entry(day, service).zones().stream()
+        long zones = day.menuEntry(service).zones().stream()
                 .filter(zone -> zone.section() == section)
                 .count();
         var done = progress.done().stream()
@@ -45,7 +44,7 @@ public final class Rinses {
 
     /** The sections of a service, in the order they are begun. */
     static List<Integer> sections(Day day, ServiceState service) {
-        return Bookings.entry(day, service).zones().stream()
+        return day.menuEntry(service).zones().stream()
                 .map(MenuZone::section)
                 .distinct()
                 .toList();
@@ -53,7 +52,7 @@ public final class Rinses {
 
     /** Zones of a section that are still to be applied. */
     static List<String> unapplied(Day day, ServiceState service, int section) {
-        return Bookings.entry(day, service).zones().stream()
+        return day.menuEntry(service).zones().stream()
                 .skip(service.zonesDone().size())
                 .filter(zone -> zone.section() == section)
                 .map(MenuZone::zone)
@@ -86,8 +85,7 @@ public final class Rinses {
     /** When the directions want a zone rinsed at the latest. */
     public static Instant rinseBy(Day day, DoneZone zone) {
         return zone.begin()
-                .plus(Duration.ofMinutes(day.opened().directions().stream()
-                        .filter(one -> one.lightenerId().equals(zone.zone().lightenerId()))
+                .plus(Duration.ofMinutes(day.opened().directions(zone.zone().lightenerId()).stream()
                         .flatMap(one -> one.techniques().stream())
                         .filter(rule -> rule.technique().equals(zone.zone().technique()))
                         .mapToInt(Directions.TechniqueRule::longestProcessingMinutes)
@@ -95,6 +93,7 @@ public final class Rinses {
                         .orElse(0)));
     }
 
+    /** Whether a section is rinsed at an instant. */
     public static boolean rinsed(Day day, ServiceState service, ServiceProgress progress, int section, Instant at) {
         return rinseAt(day, service, progress, section)
                 .filter(rinse -> !rinse.isAfter(at))
@@ -103,7 +102,7 @@ public final class Rinses {
 
     /** When the last section of a service is or was to be rinsed, empty while a zone is still to be applied. */
     public static Optional<Instant> lastRinse(Day day, ServiceState service) {
-        var zones = Bookings.entry(day, service).zones();
+        var zones = day.menuEntry(service).zones();
         if (service.zonesDone().size() < zones.size()) return Optional.empty();
         var progress = ServiceProgress.of(
                 day, service, service.zonesDone().get(zones.size() - 1).at());

@@ -13,17 +13,16 @@ import stirtide.events.setup.Menu.MenuZone;
 import stirtide.planner.day.allowance.ZoneGrams;
 import stirtide.planner.day.booking.FormulaRun;
 import stirtide.planner.day.bowl.BowlBalance;
-import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.ServiceState;
 
 /**
- * How far a started service is, from facts alone.
+ * How far a started service is, from context alone.
  *
  * <p>A zone begins when its turn has come (the zone before is finished and its gap is over) and a bowl of its run is at
- * the chair. While a bowl is at the chair the zone is applied evenly; while none is, application pauses. Until somebody
- * says that the zone is finished at least one minute of it is left. Of several bowls at a chair the first handed over is
+ * the chair. While a bowl is at the chair the zone is applied evenly; while none is, application pauses. Until the zone
+ * is recorded as finished at least one minute of it is left. Of several bowls at a chair the first handed over is
  * used first.
  *
  * @param done zones applied, in order
@@ -46,7 +45,7 @@ public record ServiceProgress(
         }
     }
 
-    /** Progress of a service as of an instant, which is not before any event of it. */
+    /** ServiceProgress of a service as of an instant, which is not before any event of it. */
     public static ServiceProgress of(Day day, ServiceState service, Instant at) {
         return new Reading(day, service, at).read();
     }
@@ -65,7 +64,7 @@ public record ServiceProgress(
         private Reading(Day day, ServiceState service, Instant at) {
             this.day = day;
             this.service = service;
-            this.entry = Bookings.entry(day, service);
+            this.entry = day.menuEntry(service);
             this.at = at;
         }
 

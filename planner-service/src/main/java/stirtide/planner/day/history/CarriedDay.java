@@ -25,9 +25,9 @@ public record CarriedDay(
         List<PastVisit> visits,
         List<SwatchTest> swatches,
         List<MixStrip> strips) {
-    /** What an opened day teaches as it stands. */
+    /** What later days learn from an opened day in its present state. */
     public static CarriedDay of(Day day) {
-        var notebook = day.ledger().notebook();
+        var notebook = day.ledger().notes();
         return new CarriedDay(
                 day.opened().salon().salonId(),
                 day.opened().date(),

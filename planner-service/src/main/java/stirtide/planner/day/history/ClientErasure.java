@@ -2,7 +2,6 @@ package stirtide.planner.day.history;
 
 import java.util.List;
 import java.util.Optional;
-import stirtide.events.day.Booking;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.SalonMemory;
 import stirtide.events.setup.UseHistory;
@@ -11,16 +10,16 @@ import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.ServiceState;
 
 /** What a day forgets of a client: the reference, and what was remembered under it. Weights and times stay. */
-public final class ClientErasure {
+final class ClientErasure {
     private static final String SEALED = "sealed:";
 
     private ClientErasure() {}
 
-    public static Day of(Day day, String clientId) {
+    static Day of(Day day, String clientId) {
         Day next = day;
         for (ServiceState service : day.services())
             if (isOf(service.booking().clientRef(), clientId))
-                next = next.with(service.moved(nameless(service.booking())));
+                next = next.with(service.withBooking(service.booking().withClientRef("")));
         return next.setup().isEmpty() ? next : next.inForce(nameless(next.opened(), clientId));
     }
 
@@ -37,48 +36,15 @@ public final class ClientErasure {
                 : Optional.empty();
     }
 
-    private static Booking nameless(Booking booking) {
-        return new Booking(
-                booking.bookingUid(),
-                booking.menuId(),
-                booking.chair(),
-                booking.start(),
-                "",
-                booking.length(),
-                booking.density(),
-                booking.stylistId(),
-                booking.earlierMinutes(),
-                booking.laterMinutes(),
-                booking.tests(),
-                booking.asLastTime());
-    }
-
     private static DaySetup nameless(DaySetup setup, String clientId) {
         UseHistory history = setup.learned();
         List<PastUse> uses = history.uses().stream()
-                .map(use -> isOf(use.clientRef(), clientId) ? nameless(use) : use)
+                .map(use -> isOf(use.clientRef(), clientId) ? use.withClientRef("") : use)
                 .toList();
         Optional<SalonMemory> memory = history.memory()
-                .map(kept -> new SalonMemory(
-                        kept.visits().stream()
-                                .filter(visit -> !isOf(visit.clientRef(), clientId))
-                                .toList(),
-                        kept.swatches(),
-                        kept.strips(),
-                        kept.fractionPermille()));
+                .map(kept -> kept.withVisits(kept.visits().stream()
+                        .filter(visit -> !isOf(visit.clientRef(), clientId))
+                        .toList()));
         return setup.with(new UseHistory(uses, history.rules(), memory));
-    }
-
-    private static PastUse nameless(PastUse use) {
-        return new PastUse(
-                use.on(),
-                use.menuId(),
-                use.zone(),
-                "",
-                use.baseMilligrams(),
-                use.lengthPermille(),
-                use.densityPermille(),
-                use.usedMilligrams(),
-                use.spilled());
     }
 }

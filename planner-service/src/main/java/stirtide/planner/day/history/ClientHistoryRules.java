@@ -1,72 +1,81 @@
 package stirtide.planner.day.history;
 
-import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent;
-import stirtide.events.setup.Directions;
-import stirtide.planner.day.booking.BookingRules;
-import stirtide.planner.day.state.Bookings;
+import stirtide.events.setup.Menu.MenuZone;
 import stirtide.planner.day.state.CommandContext;
+import stirtide.planner.day.state.CommandRule;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.Decision;
-import stirtide.planner.swatch.StripReading;
-import stirtide.planner.swatch.Swatch;
+import stirtide.planner.day.state.NamedService;
+import stirtide.planner.day.state.Refusal;
+import stirtide.planner.day.state.ServiceState;
 import stirtide.planner.visits.LastVisit;
 
-/** Tests before a service, repeated formulas, levels, swatches and strips. */
+/** Tests before a service, repeated formulas and levels of hair. */
 public final class ClientHistoryRules {
+    /** A rule for each command of this folder. */
+    public static final List<CommandRule<?>> RULES = List.of(
+            CommandRule.of(DayCommand.RecordTest.class, ClientHistoryRules::test),
+            CommandRule.of(DayCommand.RepeatFormula.class, ClientHistoryRules::repeat),
+            CommandRule.of(DayCommand.RecordLevels.class, ClientHistoryRules::levels),
+            CommandRule.of(DayCommand.RecordSwatch.class, MixTestRules::swatch),
+            CommandRule.of(DayCommand.RecordStrip.class, MixTestRules::strip));
+
     private static final int LOWEST_LEVEL = 10;
     private static final int HIGHEST_LEVEL = 100;
 
     private ClientHistoryRules() {}
 
-    public static Decision test(Day day, DayCommand.RecordTest command, CommandContext facts) {
-        var service = day.service(command.service());
-        if (service.isEmpty()) return BookingRules.noService(day, command.service());
-        if (!service.get().standing()) return BookingRules.cancelled(service.get());
-        if (command.doneAt().isAfter(facts.now()))
-            return Decision.refuse("TEST_NOT_DONE", "A test is recorded once it is done. Accepted: a time up to now.");
-        return Decision.accept(new DayEvent.TestRecorded(command.service(), command.kind(), command.doneAt()));
+    private static Decision test(Day day, DayCommand.RecordTest command, CommandContext context) {
+        return NamedService.standing(
+                day,
+                command.service(),
+                service -> command.doneAt().isAfter(context.now())
+                        ? Decision.refuse(
+                                "TEST_NOT_DONE", "A test is recorded once it is done. Accepted: a time up to now.")
+                        : Decision.accept(
+                                new DayEvent.TestRecorded(command.service(), command.kind(), command.doneAt())));
     }
 
-    public static Decision repeat(Day day, DayCommand.RepeatFormula command) {
-        var found = day.service(command.service());
-        if (found.isEmpty()) return BookingRules.noService(day, command.service());
-        var service = found.get();
-        if (!service.standing()) return BookingRules.cancelled(service);
+    private static Decision repeat(Day day, DayCommand.RepeatFormula command) {
+        return NamedService.standing(day, command.service(), service -> repeatFor(day, service, command.asLastTime()));
+    }
+
+    private static Decision repeatFor(Day day, ServiceState service, boolean asLastTime) {
         if (service.startedAt().isPresent() || !service.bowls().isEmpty())
             return Decision.refuse(
                     "SERVICE_STARTED",
                     "Service " + service.service()
                             + " has begun. Only a service without a client in the chair and without a bowl"
                             + " begun can get another formula.");
-        if (service.booking().asLastTime().orElse(false) == command.asLastTime())
+        if (service.booking().asLastTime().orElse(false) == asLastTime)
             return Decision.refuse(
                     "FORMULA_AS_IT_IS",
                     "Service " + service.service() + " is planned "
-                            + (command.asLastTime() ? "as last time" : "by the menu")
+                            + (asLastTime ? "as last time" : "by the menu")
                             + " already. Nothing is left to do.");
-        if (command.asLastTime()
-                && LastVisit.of(day.opened(), service.booking()).isEmpty())
+        if (asLastTime && LastVisit.of(day.opened(), service.booking()).isEmpty())
             return Decision.refuse(
                     "NO_EARLIER_VISIT",
                     "Nothing is remembered of an earlier visit of this client with the same menu entry. Accepted: a"
                             + " booking whose client reference and menu entry are those of an earlier visit.");
-        return Decision.accept(new DayEvent.FormulaRepeated(command.service(), command.asLastTime()));
+        return Decision.accept(new DayEvent.FormulaRepeated(service.service(), asLastTime));
     }
 
-    public static Decision levels(Day day, DayCommand.RecordLevels command) {
-        var service = day.service(command.service());
-        if (service.isEmpty()) return BookingRules.noService(day, command.service());
-        var zones = Bookings.entry(day, service.get()).zones().stream()
-                .map(zone -> zone.zone())
-                .toList();
+    private static Decision levels(Day day, DayCommand.RecordLevels command) {
+        return NamedService.known(day, command.service(), service -> levelsOf(day, service, command));
+    }
+
+    private static Decision levelsOf(Day day, ServiceState service, DayCommand.RecordLevels command) {
+        var zones = day.menuEntry(service).zones().stream().map(MenuZone::zone).toList();
         if (!zones.contains(command.zone()))
             return Decision.refuse(
                     "ZONE_UNKNOWN",
                     "\"" + command.zone() + "\" is no zone of service " + command.service() + ". Accepted: "
-                            + BookingRules.listed(zones) + ".");
+                            + Refusal.listed(zones) + ".");
         if (command.levelBeforeTenths().isEmpty() && command.levelAfterTenths().isEmpty())
             return Decision.refuse("LEVEL_MISSING", "Name the level before, the level after, or both.");
         if (!level(command.levelBeforeTenths()) || !level(command.levelAfterTenths()))
@@ -77,47 +86,5 @@ public final class ClientHistoryRules {
 
     private static boolean level(Optional<Integer> tenths) {
         return tenths.isEmpty() || tenths.get() >= LOWEST_LEVEL && tenths.get() <= HIGHEST_LEVEL;
-    }
-
-    public static Decision swatch(Day day, DayCommand.RecordSwatch command) {
-        var swatch = command.swatch();
-        return product(day, swatch.lightenerId(), swatch.on())
-                .or(() -> range(() -> Swatch.of(swatch), "SWATCH_OUT_OF_RANGE"))
-                .orElseGet(() -> Decision.accept(new DayEvent.SwatchRecorded(swatch)));
-    }
-
-    public static Decision strip(Day day, DayCommand.RecordStrip command) {
-        var strip = command.strip();
-        if (strip.ratioThousandths() < 1 || strip.strengthHundredths() < 0)
-            return Decision.refuse("STRIP_OUT_OF_RANGE", "The ratio of the mix is above 0, its strength 0 or more.");
-        return product(day, strip.lightenerId(), strip.on())
-                .or(() -> range(() -> StripReading.of(strip), "STRIP_OUT_OF_RANGE"))
-                .orElseGet(() -> Decision.accept(new DayEvent.StripRecorded(strip)));
-    }
-
-    private static Optional<Decision> product(Day day, String lightenerId, LocalDate on) {
-        var known =
-                day.opened().directions().stream().map(Directions::lightenerId).toList();
-        if (!known.contains(lightenerId))
-            return Optional.of(Decision.refuse(
-                    "PRODUCT_UNKNOWN",
-                    "\"" + lightenerId + "\" is no lightener of this day. Accepted: " + BookingRules.listed(known)
-                            + "."));
-        if (on.isAfter(day.opened().date()))
-            return Optional.of(Decision.refuse(
-                    "TEST_NOT_DONE",
-                    "A test is recorded once it is done. Accepted: a date up to "
-                            + day.opened().date() + "."));
-        return Optional.empty();
-    }
-
-    /** The records of swatches and strips know their own ranges and say them. */
-    private static Optional<Decision> range(Runnable made, String code) {
-        try {
-            made.run();
-            return Optional.empty();
-        } catch (IllegalArgumentException outside) {
-            return Optional.of(Decision.refuse(code, "Not accepted: " + outside.getMessage() + "."));
-        }
     }
 }

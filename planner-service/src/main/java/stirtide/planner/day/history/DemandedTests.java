@@ -15,7 +15,6 @@ import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Directions;
 import stirtide.events.setup.Menu.MenuEntry;
 import stirtide.events.view.DayView.TestCard;
-import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.ServiceState;
 
@@ -32,7 +31,7 @@ public final class DemandedTests {
 
     /** Tests demanded for a service of a day, in the order of its lighteners. */
     public static List<TestCard> of(Day day, ServiceState service) {
-        return of(day.opened(), service.booking(), Bookings.entry(day, service));
+        return of(day.opened(), service.booking(), day.menuEntry(service));
     }
 
     /** Tests demanded for a booking with this menu entry. */

@@ -4,8 +4,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stirtide.events.formula.DeveloperPart;
-import stirtide.events.setup.Developer;
 import stirtide.events.setup.Menu.MenuZone;
 import stirtide.events.setup.PastVisit;
 import stirtide.events.setup.PastVisit.PastZone;
@@ -13,7 +11,6 @@ import stirtide.planner.day.allowance.ZoneGrams;
 import stirtide.planner.day.booking.FormulaRun;
 import stirtide.planner.day.bowl.BowlBalance;
 import stirtide.planner.day.chair.ServiceProgress;
-import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.ServiceState;
@@ -29,7 +26,7 @@ public final class PastVisits {
             if (service.booking().clientRef().isBlank()) continue;
             var zones = new ArrayList<PastZone>();
             var progress = ServiceProgress.of(day, service, day.time());
-            for (var run : FormulaRun.of(Bookings.entry(day, service)))
+            for (var run : FormulaRun.of(day.menuEntry(service)))
                 if (run.firstZone() + run.zones().size() <= progress.done().size())
                     addRun(day, service, run, progress, zones);
             if (!zones.isEmpty())
@@ -44,15 +41,11 @@ public final class PastVisits {
 
     private static void addRun(
             Day day, ServiceState service, FormulaRun run, ServiceProgress progress, List<PastZone> zones) {
-        var bowls = service.bowls().stream()
-                .filter(bowl -> bowl.run() == run.number())
-                .toList();
+        var bowls = service.bowlsOf(run.number());
         if (bowls.stream().anyMatch(BowlState::live)) return;
         var mix = RunMix.of(day, bowls);
         if (mix.isEmpty()) return;
-        long all = run.zones().stream()
-                .mapToLong(zone -> ZoneGrams.medianMilligrams(day, service, zone))
-                .sum();
+        long all = ZoneGrams.medianMilligrams(day, service, run.zones());
         for (var zone : run.zones()) {
             long share = ZoneGrams.medianMilligrams(day, service, zone);
             int used = (int) (mix.get().usedMilligrams() * share / all);
@@ -70,7 +63,7 @@ public final class PastVisits {
 
     private static PastZone zone(
             Day day, ServiceState service, MenuZone zone, RunMix mix, int mixed, int used, ServiceProgress progress) {
-        var levels = day.ledger().notebook().levels(service.service(), zone.zone());
+        var levels = day.ledger().notes().levels(service.service(), zone.zone());
         long applied = progress.done().stream()
                 .filter(done -> done.zone().zone().equals(zone.zone()))
                 .mapToLong(done -> Duration.between(done.begin(), done.end()).toMinutes())
@@ -112,7 +105,8 @@ public final class PastVisits {
                 var weighed = bowl.weighed().get();
                 lightener += weighed.lightenerMilligrams();
                 developer += weighed.developerMilligrams();
-                for (var part : weighed.developerParts()) strong += (long) part.milligrams() * strength(day, part);
+                for (var part : weighed.developerParts())
+                    strong += (long) part.milligrams() * day.opened().strengthHundredths(part.developerId());
                 used += BowlBalance.of(day, bowl).appliedMilligrams();
             }
             if (lightener == 0 || developer == 0 || used == 0) return Optional.empty();
@@ -121,14 +115,6 @@ public final class PastVisits {
                     (int) ((2000 * developer + lightener) / (2 * lightener)),
                     lightener + developer,
                     used));
-        }
-
-        private static int strength(Day day, DeveloperPart part) {
-            return day.opened().developers().stream()
-                    .filter(one -> one.developerId().equals(part.developerId()))
-                    .mapToInt(Developer::strengthHundredths)
-                    .findFirst()
-                    .orElse(0);
         }
     }
 }

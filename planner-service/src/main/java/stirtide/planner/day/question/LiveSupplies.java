@@ -9,6 +9,7 @@ import stirtide.events.setup.Directions;
 import stirtide.planner.day.bowl.BowlBalance;
 import stirtide.planner.day.chair.ServiceProgress;
 import stirtide.planner.day.state.BowlState;
+import stirtide.planner.day.state.BowlWeights;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.DayTime;
 import stirtide.planner.day.state.ServiceState;
@@ -23,7 +24,7 @@ import stirtide.planner.planning.search.PlanQuestion.LiveSupply;
  */
 record LiveSupplies(Day day, DayTime time, int nowMinute) {
 
-    /** Minute in which the mixing of a bowl ends; a bowl nobody has weighed takes another minute at least. */
+    /** Minute in which the mixing of a bowl ends; a bowl that is not weighed takes another minute at least. */
     int mixEndMinute(BowlState bowl) {
         int planned = time.minuteUp(bowl.begunAt().plus(Duration.ofMinutes(mixMinutes(bowl))));
         return bowl.mixing() ? Math.max(planned, nowMinute + 1) : planned;
@@ -33,10 +34,9 @@ record LiveSupplies(Day day, DayTime time, int nowMinute) {
     private int mixMinutes(BowlState bowl) {
         int dividing = bowl.batch().isPresent() ? PlannedBatch.DIVIDE_MINUTES : 0;
         return dividing
-                + day.opened().directions().stream()
-                        .filter(one -> one.lightenerId().equals(bowl.planned().lightenerId()))
-                        .mapToInt(Directions::mixMinutes)
-                        .findFirst()
+                + day.opened()
+                        .directions(bowl.planned().lightenerId())
+                        .map(Directions::mixMinutes)
                         .orElse(0);
     }
 
@@ -51,7 +51,7 @@ record LiveSupplies(Day day, DayTime time, int nowMinute) {
         var bowls = service.bowls().stream()
                 .filter(bowl -> bowl.live() && bowl.run() == run)
                 .filter(bowl ->
-                        bowl.weighed().map(BowlState.Weighed::insideDirections).orElse(true))
+                        bowl.weighed().map(BowlWeights::insideDirections).orElse(true))
                 .sorted(Comparator.comparing(this::atChairMinute).thenComparing(BowlState::begunAt))
                 .toList();
         var supplies = new ArrayList<LiveSupply>();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import stirtide.events.setup.Person;
 import stirtide.events.setup.Span;
+import stirtide.planner.day.Evolver;
 import stirtide.planner.day.setup.People;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.Day;
@@ -24,7 +25,7 @@ import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
  * events alone, so the same events always give the same plan.
  *
  * <p>A client who is not there at the booked start does not stop the bar: the service is planned as if it began now,
- * again and again until somebody starts, moves or cancels it.
+ * until it is started, moved or cancelled.
  */
 public final class PlanQuestions {
     /** Mixes that start within this many minutes move only if they must. */
@@ -49,7 +50,7 @@ public final class PlanQuestions {
     public static Optional<PlanQuestion> toImprove(Day day) {
         if (!day.betterPlanSought()) return Optional.empty();
         long asked = day.plan().orElseThrow().basedOnRevision();
-        return of(Day.replay(day.history().events().stream()
+        return of(Evolver.replay(day.history().events().stream()
                 .filter(event -> event.revision() <= asked)
                 .toList()));
     }

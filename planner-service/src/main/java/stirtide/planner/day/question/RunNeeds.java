@@ -17,7 +17,7 @@ import stirtide.planner.day.state.ServiceState;
 
 /**
  * Grams a run still needs. Its zones are planned with what is enough every other time; what allowances add for safety is
- * the reserve, which rides on the last bowl. Once a bowl of the run is closed, what it really gave is known: then the rest
+ * the reserve, which the last bowl carries. Once a bowl of the run is closed, what it really gave is known: then the rest
  * and its reserve are sized again from that, for zones whose grams are learned. Pins and the menu stay as they are.
  *
  * @param zoneMilligrams grams the zones still to be applied need, in order, each 1 or more
@@ -60,9 +60,7 @@ record RunNeeds(List<Integer> zoneMilligrams, int reserveMilligrams) {
         }
 
         private long median() {
-            return run.zones().stream()
-                    .mapToLong(zone -> ZoneGrams.medianMilligrams(day, service, zone))
-                    .sum();
+            return ZoneGrams.medianMilligrams(day, service, run.zones());
         }
 
         private long planned() {
@@ -102,7 +100,7 @@ record RunNeeds(List<Integer> zoneMilligrams, int reserveMilligrams) {
             return new RunNeeds(needs, (int) (planned() - median()));
         }
 
-        /** A closed bowl tells what it gave, one still at the chair is taken to give as expected. */
+        /** What a closed bowl gave is known; one still at the chair is assumed to give as expected. */
         private int used() {
             long used = 0;
             for (var bowl : bowls())

@@ -8,7 +8,6 @@ import stirtide.events.setup.Menu.MenuZone;
 import stirtide.planner.day.booking.FormulaRun;
 import stirtide.planner.day.chair.Rinses;
 import stirtide.planner.day.chair.ServiceProgress;
-import stirtide.planner.day.state.Bookings;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.ServiceState;
 import stirtide.planner.planning.search.PlanQuestion.AppliedZone;
@@ -51,7 +50,7 @@ final class ServiceTasks {
     private static List<RunTask> runs(Day day, ServiceState service, LiveSupplies supplies, ServiceProgress progress) {
         var tasks = new ArrayList<RunTask>();
         int done = progress.done().size();
-        for (var run : FormulaRun.of(Bookings.entry(day, service))) {
+        for (var run : FormulaRun.of(day.menuEntry(service))) {
             int from = Math.max(0, done - run.firstZone());
             if (from >= run.zones().size()) continue;
             var needs = RunNeeds.of(day, service, run, progress, done);

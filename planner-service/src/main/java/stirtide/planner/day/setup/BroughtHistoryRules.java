@@ -8,13 +8,12 @@ import stirtide.events.setup.PastVisit;
 import stirtide.events.setup.SalonMemory;
 import stirtide.events.setup.UseHistory;
 import stirtide.mixing.strength.LegalLimits;
+import stirtide.planner.allowance.AllowanceSettings;
 import stirtide.planner.swatch.StripReading;
 import stirtide.planner.swatch.Swatch;
 
 /** What a setup may bring along from earlier days, so that whatever reads it later may rely on it. */
-public final class BroughtHistoryRules {
-    public static final int LOWEST_FRACTION = 500;
-    public static final int HIGHEST_FRACTION = 995;
+final class BroughtHistoryRules {
     private static final int LONGEST_HALF_LIFE = 36_500;
 
     private BroughtHistoryRules() {}
@@ -37,12 +36,14 @@ public final class BroughtHistoryRules {
     }
 
     private static boolean outside(Optional<Integer> permille) {
-        return permille.filter(times -> times < LOWEST_FRACTION || times > HIGHEST_FRACTION)
+        return permille.filter(times -> times < AllowanceSettings.LOWEST_FRACTION_PERMILLE
+                        || times > AllowanceSettings.HIGHEST_FRACTION_PERMILLE)
                 .isPresent();
     }
 
     private static Optional<String> fraction() {
-        return Optional.of("Allowances are enough " + LOWEST_FRACTION + " to " + HIGHEST_FRACTION
+        return Optional.of("Allowances are enough " + AllowanceSettings.LOWEST_FRACTION_PERMILLE + " to "
+                + AllowanceSettings.HIGHEST_FRACTION_PERMILLE
                 + " times in a thousand; left out, the costs say how often.");
     }
 
@@ -76,8 +77,8 @@ public final class BroughtHistoryRules {
                 || zone.strengthHundredths() > LegalLimits.ON_HAIR_HUNDREDTHS
                 || zone.usedMilligrams() < 1
                 || zone.mixedMilligrams() < 1
-                || !SetupRules.isMinutes(zone.applyMinutes(), 1)
-                || !SetupRules.isMinutes(zone.processMinutes(), 0)
+                || !SetupChecks.isMinutes(zone.applyMinutes(), 1)
+                || !SetupChecks.isMinutes(zone.processMinutes(), 0)
                 || zone.rinsedAfterMinutes().orElse(0) < 0;
     }
 

@@ -2,12 +2,9 @@ package stirtide.planner.day.setup;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import stirtide.events.setup.Person;
 import stirtide.events.setup.Span;
 import stirtide.planner.day.state.Day;
-import stirtide.planner.day.state.DayTime;
-import stirtide.planner.day.state.Refusal;
 
 /** Who is at work when, changed shifts included. */
 public final class People {
@@ -23,26 +20,10 @@ public final class People {
         return shift(day, person).stream().anyMatch(span -> !at.isBefore(span.from()) && at.isBefore(span.to()));
     }
 
-    /** What is wrong with hours on this day: they are in order, apart, and on the day. */
-    public static Optional<Refusal> hoursObjection(Day day, List<Span> onDuty) {
-        for (int i = 1; i < onDuty.size(); i++)
-            if (!onDuty.get(i - 1).to().isBefore(onDuty.get(i).from()))
-                return Optional.of(new Refusal(
-                        "SHIFT_OVERLAPS", "Hours on duty are given in order of time, with a break between two spans."));
-        var time = DayTime.of(day.opened());
-        for (var span : onDuty)
-            if (!time.holds(span.from()) || span.to().isAfter(time.dayEnd()))
-                return Optional.of(new Refusal(
-                        "SHIFT_OUTSIDE_DAY",
-                        "Hours on duty lie on " + day.opened().date() + " in " + time.zone() + "."));
-        return Optional.empty();
-    }
-
-    /** Name of a person for a sentence; the id itself for somebody the salon does not list. */
+    /** Name of a person for a sentence; the id itself for a person the salon does not list. */
     public static String name(Day day, String personId) {
         return day.setup().stream()
-                .flatMap(setup -> setup.salon().people().stream())
-                .filter(person -> person.personId().equals(personId))
+                .flatMap(setup -> setup.salon().person(personId).stream())
                 .map(Person::name)
                 .findFirst()
                 .orElse(personId);

@@ -2,29 +2,26 @@ package stirtide.planner.day.setup;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import stirtide.events.command.DayCommand;
-import stirtide.events.day.Booking;
 import stirtide.events.day.DayEvent;
-import stirtide.events.formula.BowlFormula;
-import stirtide.events.formula.DeveloperPart;
-import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Menu.MenuEntry;
 import stirtide.events.setup.Person;
 import stirtide.events.setup.SetupPiece;
-import stirtide.events.setup.SetupPiece.Kind;
-import stirtide.planner.day.booking.BookingRules;
-import stirtide.planner.day.state.Bookings;
-import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.CommandContext;
+import stirtide.planner.day.state.CommandRule;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.Decision;
 import stirtide.planner.day.state.Refusal;
 import stirtide.planner.day.state.ServiceState;
 
-/** Changes of what is in force on a running day. What is in use is not pulled from under anybody's hands. */
+/** Changes of the setup on a running day. What is in use cannot be taken out. */
 public final class SetupChangeRules {
+    /** A rule for each command of this folder. */
+    public static final List<CommandRule<?>> RULES = List.of(
+            CommandRule.of(DayCommand.ChangeShift.class, ShiftRules::change),
+            CommandRule.of(DayCommand.ChangeSetup.class, SetupChangeRules::change));
+
     private static final List<Person.Role> MAY_CHANGE = List.of(Person.Role.MANAGER, Person.Role.COLORIST);
 
     private SetupChangeRules() {}
@@ -40,29 +37,27 @@ public final class SetupChangeRules {
         var people = setup.salon().people().stream()
                 .map(one -> new Person(one.personId(), one.name(), one.role(), People.shift(day, one)))
                 .toList();
-        return SetupPieces.with(setup, SetupPieces.people(setup.salon(), people));
+        return setup.withSalon(setup.salon().withPeople(people));
     }
 
-    public static Decision change(Day day, DayCommand.ChangeSetup command, CommandContext facts) {
+    private static Decision change(Day day, DayCommand.ChangeSetup command, CommandContext context) {
         var piece = command.piece();
-        return right(day, facts)
+        var wrong = right(day, context)
                 .or(() -> objection(day, piece))
                 .or(() -> SetupRules.objection(SetupPieces.apply(day.opened(), piece))
-                        .map(sentence -> new Refusal("SETUP_INVALID", sentence)))
-                .<Decision>map(Decision.Refused::new)
-                .orElseGet(() -> Decision.accept(new DayEvent.SetupChanged(piece)));
+                        .map(sentence -> new Refusal("SETUP_INVALID", sentence)));
+        return Decision.acceptUnless(wrong, () -> new DayEvent.SetupChanged(piece));
     }
 
-    private static Optional<Refusal> right(Day day, CommandContext facts) {
+    private static Optional<Refusal> right(Day day, CommandContext context) {
         var entitled = day.opened().salon().people().stream()
                 .filter(person -> MAY_CHANGE.contains(person.role()))
                 .map(Person::personId)
                 .toList();
-        if (entitled.isEmpty() || entitled.contains(facts.actor())) return Optional.empty();
-        return refusal(
+        if (entitled.isEmpty() || entitled.contains(context.actor())) return Optional.empty();
+        return Refusal.of(
                 "MANAGER_OR_COLORIST_ONLY",
-                "What is in force is changed by a manager or colorist. Accepted: " + BookingRules.listed(entitled)
-                        + ".");
+                "What is in force is changed by a manager or colorist. Accepted: " + Refusal.listed(entitled) + ".");
     }
 
     private static Optional<Refusal> objection(Day day, SetupPiece piece) {
@@ -70,7 +65,7 @@ public final class SetupChangeRules {
         if (piece instanceof SetupPiece.OneMenuEntry one) return entry(day, one.entry());
         if (piece instanceof SetupPiece.HairFactors factors) return factors(day, factors);
         if (piece instanceof SetupPiece.OnePerson one)
-            return People.hoursObjection(day, one.person().onDuty());
+            return ShiftRules.hoursObjection(day, one.person().onDuty());
         if (piece instanceof SetupPiece.Basics basics) return chairs(day, basics);
         return Optional.empty();
     }
@@ -78,70 +73,20 @@ public final class SetupChangeRules {
     private static Optional<Refusal> takenOut(Day day, SetupPiece.TakenOut out) {
         var known = SetupPieces.ids(day.opened(), out.kind());
         if (!known.contains(out.id()))
-            return refusal(
+            return Refusal.of(
                     "SETUP_UNKNOWN",
                     "There is no \"" + out.id() + "\" to take out. Accepted: "
-                            + (known.isEmpty() ? "nothing, there is none" : BookingRules.listed(known)) + ".");
-        return user(day, out)
-                .flatMap(user -> refusal(
+                            + (known.isEmpty() ? "nothing, there is none" : Refusal.listed(known)) + ".");
+        return PieceUse.of(day, out)
+                .flatMap(user -> Refusal.of(
                         "SETUP_IN_USE",
                         "\"" + out.id() + "\" is used by " + user
                                 + " on this day and stays. Accepted: taking out what nothing has used."));
     }
 
-    /** Who uses a piece: a booking, a bowl that was begun, or the plan on show. */
-    private static Optional<String> user(Day day, SetupPiece.TakenOut out) {
-        var booked = day.services().stream()
-                .filter(service -> uses(service.booking(), out))
-                .map(service -> "service " + service.service());
-        var begun = day.services().stream()
-                .flatMap(service -> service.bowls().stream())
-                .filter(bowl -> uses(bowl, out))
-                .map(bowl -> "bowl " + bowl.bowl());
-        var planned = day.plan().stream()
-                .flatMap(plan -> plan.bowls().stream())
-                .filter(bowl -> uses(bowl, out))
-                .map(bowl -> "bowl " + bowl.bowl());
-        return Stream.of(booked, begun, planned).flatMap(each -> each).findFirst();
-    }
-
-    private static boolean uses(Booking booking, SetupPiece.TakenOut out) {
-        if (out.kind() == Kind.MENU_ENTRY) return booking.menuId().equals(out.id());
-        return out.kind() == Kind.PERSON
-                && booking.stylistId().filter(out.id()::equals).isPresent();
-    }
-
-    private static boolean uses(BowlState bowl, SetupPiece.TakenOut out) {
-        return switch (out.kind()) {
-            case PERSON -> bowl.personId().equals(out.id());
-            case SCALE -> bowl.scaleId().equals(out.id());
-            case BOWL_SIZE -> bowl.bowlSizeId().equals(out.id());
-            default ->
-                holds(bowl.planned(), out.id())
-                        || bowl.weighed().stream()
-                                .flatMap(weighed -> weighed.developerParts().stream())
-                                .anyMatch(part -> part.developerId().equals(out.id()));
-        };
-    }
-
-    private static boolean uses(PlannedBowl bowl, SetupPiece.TakenOut out) {
-        return switch (out.kind()) {
-            case PERSON -> bowl.personId().filter(out.id()::equals).isPresent();
-            case SCALE -> bowl.scaleId().equals(out.id());
-            case BOWL_SIZE -> bowl.bowlSizeId().equals(out.id());
-            default -> holds(bowl.formula(), out.id());
-        };
-    }
-
-    private static boolean holds(BowlFormula formula, String productId) {
-        return formula.lightenerId().equals(productId)
-                || formula.developerParts().stream()
-                        .map(DeveloperPart::developerId)
-                        .anyMatch(productId::equals);
-    }
-
     private static Optional<Refusal> entry(Day day, MenuEntry entry) {
-        boolean same = Bookings.entry(day.opened(), entry.menuId())
+        boolean same = day.opened()
+                .menuEntry(entry.menuId())
                 .filter(old -> old.zones().equals(entry.zones()))
                 .isPresent();
         if (same) return Optional.empty();
@@ -149,7 +94,7 @@ public final class SetupChangeRules {
                 .filter(service -> service.startedAt().isPresent()
                         && service.booking().menuId().equals(entry.menuId()))
                 .findFirst()
-                .flatMap(service -> refusal(
+                .flatMap(service -> Refusal.of(
                         "SETUP_IN_USE",
                         "Service " + service.service() + " was started as \"" + entry.menuId()
                                 + "\", so its zones stay as they are today. Accepted: another name for it, or another "
@@ -162,7 +107,7 @@ public final class SetupChangeRules {
                 .filter(booking -> !factors.lengthPermille().containsKey(booking.length())
                         || !factors.densityPermille().containsKey(booking.density()))
                 .findFirst()
-                .flatMap(booking -> refusal(
+                .flatMap(booking -> Refusal.of(
                         "SETUP_IN_USE",
                         "Hair \"" + booking.length() + "\" and \"" + booking.density()
                                 + "\" is booked on this day. Accepted: lists that hold both words."));
@@ -175,12 +120,8 @@ public final class SetupChangeRules {
                 .orElse(0);
         return basics.chairs() >= highest
                 ? Optional.empty()
-                : refusal(
+                : Refusal.of(
                         "SETUP_IN_USE",
                         "Chair " + highest + " is booked on this day. Accepted: " + highest + " chairs or more.");
-    }
-
-    private static Optional<Refusal> refusal(String code, String sentence) {
-        return Optional.of(new Refusal(code, sentence));
     }
 }

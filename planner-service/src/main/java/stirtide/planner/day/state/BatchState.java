@@ -3,7 +3,6 @@ package stirtide.planner.day.state;
 import java.util.List;
 import java.util.Optional;
 import stirtide.events.formula.BowlFormula;
-import stirtide.planner.day.state.BowlState.Weighed;
 
 /**
  * One mix that fills two bowls. Both bowls carry it, and it is the same for both.
@@ -13,7 +12,7 @@ import stirtide.planner.day.state.BowlState.Weighed;
  * @param whole what was really weighed, for both together, once it is known
  * @param divided whether the second bowl has its share
  */
-public record BatchState(List<String> bowls, BowlFormula planned, Optional<Weighed> whole, boolean divided) {
+public record BatchState(List<String> bowls, BowlFormula planned, Optional<BowlWeights> whole, boolean divided) {
     public BatchState {
         bowls = List.copyOf(bowls);
     }
@@ -28,10 +27,12 @@ public record BatchState(List<String> bowls, BowlFormula planned, Optional<Weigh
         return bowls.get(1);
     }
 
-    public BatchState weighed(Weighed truth) {
+    /** The same after the whole mix was weighed, which undoes an earlier dividing. */
+    public BatchState weighed(BowlWeights truth) {
         return new BatchState(bowls, planned, Optional.of(truth), false);
     }
 
+    /** The same after it was divided. */
     public BatchState dividedNow() {
         return new BatchState(bowls, planned, whole, true);
     }

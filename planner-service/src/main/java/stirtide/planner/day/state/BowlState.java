@@ -1,11 +1,11 @@
 package stirtide.planner.day.state;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
+import stirtide.events.day.DayEvent.BowlBegun;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.formula.BowlFormula;
-import stirtide.events.formula.DeveloperPart;
 
 /**
  * A bowl that was begun.
@@ -26,6 +26,7 @@ import stirtide.events.formula.DeveloperPart;
  * @param endedNoted whether the day knows that the life has ended
  * @param batch the mix for two bowls it is a part of, if it is
  */
+@RecordBuilder
 public record BowlState(
         String bowl,
         int service,
@@ -36,30 +37,13 @@ public record BowlState(
         BowlFormula planned,
         Instant begunAt,
         Instant lifeEnds,
-        Optional<Weighed> weighed,
+        Optional<BowlWeights> weighed,
         Optional<Instant> handedOverAt,
         Optional<Closed> closed,
         boolean endingNoted,
         boolean endedNoted,
-        Optional<BatchState> batch) {
-
-    /** What was really weighed, in milligrams, and whether the directions permit it. */
-    public record Weighed(
-            int lightenerMilligrams,
-            List<DeveloperPart> developerParts,
-            int ratioThousandths,
-            boolean insideDirections,
-            Instant at) {
-        /** Weight of all liquids, in milligrams. */
-        public int developerMilligrams() {
-            return developerParts.stream().mapToInt(DeveloperPart::milligrams).sum();
-        }
-
-        /** Weight of the whole mix, in milligrams. */
-        public int totalMilligrams() {
-            return lightenerMilligrams + developerMilligrams();
-        }
-    }
+        Optional<BatchState> batch)
+        implements BowlStateBuilder.With {
 
     /** How a bowl ended: used up (no cause, nothing left) or binned. */
     public record Closed(Instant at, int leftMilligrams, Optional<OverMixCause> cause) {}
@@ -69,6 +53,26 @@ public record BowlState(
         MIXING,
         WEIGHED,
         AT_CHAIR
+    }
+
+    /** A bowl just begun. */
+    public static BowlState begun(BowlBegun begun, Instant at) {
+        return new BowlState(
+                begun.bowl(),
+                begun.service(),
+                begun.run(),
+                begun.personId(),
+                begun.scaleId(),
+                begun.bowlSizeId(),
+                begun.planned(),
+                at,
+                begun.lifeEnds(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                false,
+                Optional.empty());
     }
 
     /** Neither used up nor binned. */
@@ -98,98 +102,49 @@ public record BowlState(
         return live() && handedOverAt.isEmpty();
     }
 
-    /** Somebody is at it and its scale is taken. */
+    /** It is being mixed: its person and its scale are taken. */
     public boolean mixing() {
         return live() && stage() == Stage.MIXING;
     }
 
-    /** What is or was in the bowl, in milligrams: as weighed, or as planned while nobody has weighed. */
+    /** What is or was in the bowl, in milligrams: as weighed, or as planned while it is not weighed. */
     public int mixedMilligrams() {
-        return weighed.map(Weighed::totalMilligrams).orElse(planned.totalMilligrams());
+        return weighed.map(BowlWeights::totalMilligrams).orElse(planned.totalMilligrams());
     }
 
     /** The mix of its batch as it lies in this one bowl before it is divided; the bowl itself where there is no batch. */
     public BowlState whole() {
-        return batch.map(mix -> {
-                    var copy = new Copy(this);
-                    copy.planned = mix.planned();
-                    copy.weighed = mix.whole();
-                    return copy.bowl();
-                })
+        return batch.map(mix -> withPlanned(mix.planned()).withWeighed(mix.whole()))
                 .orElse(this);
     }
 
-    public BowlState weighed(Weighed truth) {
-        var copy = new Copy(this);
-        copy.weighed = Optional.of(truth);
-        return copy.bowl();
+    /** The same after it was weighed. */
+    public BowlState weighed(BowlWeights truth) {
+        return withWeighed(Optional.of(truth));
     }
 
-    public BowlState sharing(BatchState mix, Weighed share) {
-        var copy = new Copy(this);
-        copy.batch = Optional.of(mix);
-        copy.weighed = Optional.of(share);
-        return copy.bowl();
+    /** The same as a part of a mix for two bowls. */
+    public BowlState partOf(BatchState mix) {
+        return withBatch(Optional.of(mix));
     }
 
+    /** The same at its chair. */
     public BowlState handedOver(Instant at) {
-        var copy = new Copy(this);
-        copy.handedOverAt = Optional.of(at);
-        return copy.bowl();
+        return withHandedOverAt(Optional.of(at));
     }
 
-    public BowlState closed(Closed end) {
-        var copy = new Copy(this);
-        copy.closed = Optional.of(end);
-        return copy.bowl();
+    /** The same used up. */
+    public BowlState finished(Instant at) {
+        return withClosed(Optional.of(new Closed(at, 0, Optional.empty())));
     }
 
+    /** The same binned with something left. */
+    public BowlState binned(Instant at, int leftMilligrams, OverMixCause cause) {
+        return withClosed(Optional.of(new Closed(at, leftMilligrams, Optional.of(cause))));
+    }
+
+    /** The same with what the day knows of its life; nothing known is forgotten. */
     public BowlState noted(boolean ending, boolean ended) {
-        var copy = new Copy(this);
-        copy.endingNoted |= ending;
-        copy.endedNoted |= ended;
-        return copy.bowl();
-    }
-
-    /** A bowl while some of it is being replaced. */
-    private static final class Copy {
-        private final BowlState old;
-        private BowlFormula planned;
-        private Optional<Weighed> weighed;
-        private Optional<Instant> handedOverAt;
-        private Optional<Closed> closed;
-        private boolean endingNoted;
-        private boolean endedNoted;
-        private Optional<BatchState> batch;
-
-        private Copy(BowlState bowl) {
-            old = bowl;
-            planned = bowl.planned;
-            weighed = bowl.weighed;
-            handedOverAt = bowl.handedOverAt;
-            closed = bowl.closed;
-            endingNoted = bowl.endingNoted;
-            endedNoted = bowl.endedNoted;
-            batch = bowl.batch;
-        }
-
-        private BowlState bowl() {
-            return new BowlState(
-                    old.bowl,
-                    old.service,
-                    old.run,
-                    old.personId,
-                    old.scaleId,
-                    old.bowlSizeId,
-                    planned,
-                    old.begunAt,
-                    old.lifeEnds,
-                    weighed,
-                    handedOverAt,
-                    closed,
-                    endingNoted,
-                    endedNoted,
-                    batch);
-        }
+        return withEndingNoted(endingNoted || ending).withEndedNoted(endedNoted || ended);
     }
 }

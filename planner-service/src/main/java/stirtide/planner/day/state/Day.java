@@ -1,5 +1,6 @@
 package stirtide.planner.day.state;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -7,13 +8,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
-import stirtide.events.day.StoredEvent;
 import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.Menu.MenuEntry;
 import stirtide.events.setup.Span;
-import stirtide.planner.day.Evolver;
 
 /**
  * The state of a day: the replay of its events and nothing else. Immutable.
@@ -30,6 +30,7 @@ import stirtide.planner.day.Evolver;
  * @param history all events
  * @param ledger what is known of grams besides the bowls
  */
+@RecordBuilder
 public record Day(
         long revision,
         Instant time,
@@ -41,7 +42,8 @@ public record Day(
         Optional<Plan> plan,
         long relevantRevision,
         DayHistory history,
-        AllowanceLedger ledger) {
+        AllowanceLedger ledger)
+        implements DayBuilder.With {
 
     /** The day before anything happened. */
     public static final Day UNOPENED = new Day(
@@ -57,19 +59,14 @@ public record Day(
             DayHistory.EMPTY,
             AllowanceLedger.EMPTY);
 
-    /**
-     * The state after all the events of a stream, in time proportional to their number. Calling
-     * {@link Evolver#evolve} for each gives the same, but replays again at every action taken back.
-     *
-     * @throws IllegalStateException when the events cannot have happened in this order
-     */
-    public static Day replay(List<StoredEvent> events) {
-        return Evolver.replay(events);
-    }
-
     /** A service by its number. */
     public Optional<ServiceState> service(int number) {
         return number >= 1 && number <= services.size() ? Optional.of(services.get(number - 1)) : Optional.empty();
+    }
+
+    /** A service that an event names. */
+    public ServiceState requireService(int number) {
+        return service(number).orElseThrow(() -> new ImpossibleEventException("there is no service " + number));
     }
 
     /** A bowl that was begun, by its id. */
@@ -82,6 +79,11 @@ public record Day(
                         .findFirst());
     }
 
+    /** A bowl that an event names. */
+    public BowlState requireBowl(String id) {
+        return bowl(id).orElseThrow(() -> new ImpossibleEventException("there is no bowl " + id));
+    }
+
     /**
      * The mix a bowl is part of, as it lies in one bowl: for a bowl of a batch that is not divided the whole mix in the
      * bowl it is mixed in, for any other the bowl itself.
@@ -92,14 +94,48 @@ public record Day(
                 : bowl;
     }
 
+    /** All bowls that were begun, by service and letter. */
+    public Stream<BowlState> bowls() {
+        return services.stream().flatMap(service -> service.bowls().stream());
+    }
+
     /** All bowls neither used up nor binned, by service and letter. */
     public Stream<BowlState> liveBowls() {
-        return services.stream().flatMap(service -> service.bowls().stream()).filter(BowlState::live);
+        return bowls().filter(BowlState::live);
+    }
+
+    /** Bowls of the plan on show, in its order; bowls that were begun since are still among them. */
+    public Stream<PlannedBowl> plannedBowls() {
+        return plan.stream().flatMap(shown -> shown.bowls().stream());
+    }
+
+    /** A bowl of the plan on show. */
+    public Optional<PlannedBowl> plannedBowl(String id) {
+        return plannedBowls().filter(bowl -> bowl.bowl().equals(id)).findFirst();
     }
 
     /** What is in force. Only to be asked of an opened day. */
     public DaySetup opened() {
         return setup.orElseThrow(() -> new IllegalStateException("the day is not opened yet"));
+    }
+
+    /**
+     * The menu entry of a service; with the formula of the client's last visit where that is planned again.
+     *
+     * @throws IllegalStateException when it is not on the menu, which no accepted booking is
+     */
+    public MenuEntry menuEntry(ServiceState service) {
+        var repeat = ledger.repeat(service.service());
+        if (repeat.isPresent()) return repeat.get().entry();
+        var menuId = service.booking().menuId();
+        return opened().menuEntry(menuId)
+                .orElseThrow(() -> new IllegalStateException(
+                        "service " + service.service() + " is booked as \"" + menuId + "\", which is not on the menu"));
+    }
+
+    /** Whether all zones of a service are applied. */
+    public boolean applied(ServiceState service) {
+        return service.zonesDone().size() >= menuEntry(service).zones().size();
     }
 
     /** Whether the plan on show knows every event that matters to it. */
@@ -115,124 +151,57 @@ public record Day(
         return !closed && planSettled() && plan.flatMap(Plan::roundsToCome).isPresent();
     }
 
+    /** The same with a service in place of the one with its number, or behind the last. */
     public Day with(ServiceState changed) {
         var all = new ArrayList<>(services);
         if (changed.service() == services.size() + 1) all.add(changed);
         else all.set(changed.service() - 1, changed);
-        return changed(copy -> copy.services = Collections.unmodifiableList(all));
+        return withServices(Collections.unmodifiableList(all));
+    }
+
+    /** The same with a bowl in place of the one with its id. */
+    public Day with(BowlState changed) {
+        return with(requireService(changed.service()).with(changed));
     }
 
     /** The day some time after its newest event, when nothing has happened since. */
     public Day seenAt(Instant now) {
-        return now.isAfter(time) ? changed(copy -> copy.time = now) : this;
+        return now.isAfter(time) ? withTime(now) : this;
     }
 
+    /** The day opened with a setup. */
     public Day opened(DaySetup first) {
-        return changed(copy -> {
-            copy.setup = Optional.of(first);
-            copy.closed = false;
-            copy.ledger = AllowanceLedger.opened(first);
-        });
+        return inForce(first).withClosed(false).withLedger(AllowanceLedger.opened(first));
     }
 
     /** The same with another setup; what the ledger knows stays. */
     public Day inForce(DaySetup other) {
-        return changed(copy -> copy.setup = Optional.of(other));
+        return withSetup(Optional.of(other));
+    }
+
+    /** The same with a person's hours in place of those of the setup. */
+    public Day shift(String personId, List<Span> onDuty) {
+        var all = new TreeMap<>(shifts);
+        all.put(personId, onDuty);
+        return withShifts(Collections.unmodifiableSortedMap(all));
     }
 
     /** The hours of a person are those of the setup again. */
     public Day hoursOfSetup(String personId) {
         var others = new TreeMap<>(shifts);
         others.remove(personId);
-        return changed(copy -> copy.shifts = Collections.unmodifiableSortedMap(others));
+        return withShifts(Collections.unmodifiableSortedMap(others));
     }
 
-    public Day with(AllowanceLedger other) {
-        return changed(copy -> copy.ledger = other);
-    }
-
-    /** The same with allowances of a service worked out anew. */
-    public Day learned(ServiceState service) {
-        return with(ledger.learned(opened(), service));
-    }
-
-    public Day closedNow() {
-        return changed(copy -> copy.closed = true);
-    }
-
-    public Day shift(String personId, List<Span> onDuty) {
-        var all = new TreeMap<>(shifts);
-        all.put(personId, onDuty);
-        return changed(copy -> copy.shifts = Collections.unmodifiableSortedMap(all));
-    }
-
+    /** The same with an alarm that a person has seen. */
     public Day acknowledge(String alarmId, String actor) {
         var all = new TreeMap<>(acknowledged);
         all.put(alarmId, actor);
-        return changed(copy -> copy.acknowledged = Collections.unmodifiableSortedMap(all));
+        return withAcknowledged(Collections.unmodifiableSortedMap(all));
     }
 
+    /** The same with a plan on show. */
     public Day show(Plan drawn) {
-        return changed(copy -> copy.plan = Optional.of(drawn));
-    }
-
-    /** Sets the marks every event leaves: its revision, its time, whether it matters to a plan, the history. */
-    public Day stamped(long newRevision, Instant newTime, boolean relevant, DayHistory newHistory) {
-        return changed(copy -> {
-            copy.revision = newRevision;
-            copy.time = newTime;
-            if (relevant) copy.relevantRevision = newRevision;
-            copy.history = newHistory;
-        });
-    }
-
-    private Day changed(Consumer<Copy> change) {
-        var copy = new Copy(this);
-        change.accept(copy);
-        return copy.day();
-    }
-
-    /** A day while some of it is being replaced. */
-    private static final class Copy {
-        private long revision;
-        private Instant time;
-        private Optional<DaySetup> setup;
-        private boolean closed;
-        private List<ServiceState> services;
-        private SortedMap<String, List<Span>> shifts;
-        private SortedMap<String, String> acknowledged;
-        private Optional<Plan> plan;
-        private long relevantRevision;
-        private DayHistory history;
-        private AllowanceLedger ledger;
-
-        private Copy(Day day) {
-            revision = day.revision;
-            time = day.time;
-            setup = day.setup;
-            closed = day.closed;
-            services = day.services;
-            shifts = day.shifts;
-            acknowledged = day.acknowledged;
-            plan = day.plan;
-            relevantRevision = day.relevantRevision;
-            history = day.history;
-            ledger = day.ledger;
-        }
-
-        private Day day() {
-            return new Day(
-                    revision,
-                    time,
-                    setup,
-                    closed,
-                    services,
-                    shifts,
-                    acknowledged,
-                    plan,
-                    relevantRevision,
-                    history,
-                    ledger);
-        }
+        return withPlan(Optional.of(drawn));
     }
 }

@@ -12,7 +12,7 @@ import stirtide.events.setup.SwatchTest;
 /**
  * What people wrote down on a day that changes no plan. Immutable.
  *
- * @param levels levels of hair by service and zone
+ * @param levels levels of hair by {@link #key service and zone}
  * @param swatches test swatches, in order
  * @param strips pH strips, in order
  */
@@ -24,26 +24,32 @@ public record DayNotes(SortedMap<String, Levels> levels, List<SwatchTest> swatch
         static final Levels NONE = new Levels(Optional.empty(), Optional.empty());
     }
 
-    /** Levels recorded for a zone of a service. */
-    public Levels levels(int service, String zone) {
-        return levels.getOrDefault(AllowanceLedger.key(service, zone), Levels.NONE);
+    /** Key of a zone of a service. */
+    public static String key(int service, String zone) {
+        return service + "/" + zone;
     }
 
+    /** Levels recorded for a zone of a service. */
+    public Levels levels(int service, String zone) {
+        return levels.getOrDefault(key(service, zone), Levels.NONE);
+    }
+
+    /** The same with levels of a zone; one that is left out stays as it was. */
     public DayNotes leveled(int service, String zone, Optional<Integer> before, Optional<Integer> after) {
         var changed = new TreeMap<>(levels);
         var old = levels(service, zone);
-        changed.put(
-                AllowanceLedger.key(service, zone),
-                new Levels(before.or(old::beforeTenths), after.or(old::afterTenths)));
+        changed.put(key(service, zone), new Levels(before.or(old::beforeTenths), after.or(old::afterTenths)));
         return new DayNotes(Collections.unmodifiableSortedMap(changed), swatches, strips);
     }
 
+    /** The same with one more swatch. */
     public DayNotes plus(SwatchTest swatch) {
         var more = new ArrayList<>(swatches);
         more.add(swatch);
         return new DayNotes(levels, List.copyOf(more), strips);
     }
 
+    /** The same with one more strip. */
     public DayNotes plus(MixStrip strip) {
         var more = new ArrayList<>(strips);
         more.add(strip);

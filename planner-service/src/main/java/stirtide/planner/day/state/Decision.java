@@ -1,6 +1,8 @@
 package stirtide.planner.day.state;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import stirtide.events.day.DayEvent;
 
 /** The answer to a command: the events it causes, or the reason why it causes none. */
@@ -21,8 +23,13 @@ public sealed interface Decision {
         return new Accepted(List.of(event));
     }
 
+    /** Refuses when something is wrong, else accepts with one event. */
+    static Decision acceptUnless(Optional<Refusal> wrong, Supplier<DayEvent> event) {
+        return wrong.<Decision>map(Refused::new).orElseGet(() -> accept(event.get()));
+    }
+
     /** Refuses with a code and a sentence that says what would be accepted. */
-    public static Decision refuse(String code, String sentence) {
+    static Decision refuse(String code, String sentence) {
         return new Refused(new Refusal(code, sentence));
     }
 }

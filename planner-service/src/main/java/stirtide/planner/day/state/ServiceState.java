@@ -1,5 +1,6 @@
 package stirtide.planner.day.state;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -10,7 +11,7 @@ import java.util.TreeMap;
 import stirtide.events.day.Booking;
 
 /**
- * One service as it stands.
+ * The state of one service.
  *
  * @param service service number, from 1
  * @param booking booking in force, moves included
@@ -21,6 +22,7 @@ import stirtide.events.day.Booking;
  * @param rinsedAt sections whose rinse was recorded, and when
  * @param dueMarks what was noted about bowls still to be begun, by bowl id
  */
+@RecordBuilder
 public record ServiceState(
         int service,
         Booking booking,
@@ -29,7 +31,8 @@ public record ServiceState(
         List<ZoneDone> zonesDone,
         List<BowlState> bowls,
         SortedMap<Integer, Instant> rinsedAt,
-        SortedMap<String, DueMark> dueMarks) {
+        SortedMap<String, DueMark> dueMarks)
+        implements ServiceStateBuilder.With {
 
     /** A zone and when all of it was applied. */
     public record ZoneDone(String zone, Instant at) {}
@@ -39,6 +42,7 @@ public record ServiceState(
         static final DueMark NONE = new DueMark(Optional.empty(), Optional.empty());
     }
 
+    /** A service just booked. */
     public static ServiceState booked(int service, Booking booking) {
         return new ServiceState(
                 service,
@@ -61,77 +65,65 @@ public record ServiceState(
         return BowlIds.of(service, bowls.size());
     }
 
+    /** Bowls begun for a run. */
+    public List<BowlState> bowlsOf(int run) {
+        return bowls.stream().filter(bowl -> bowl.run() == run).toList();
+    }
+
     /** The mark of a bowl still to be begun. */
     public DueMark dueMark(String bowl) {
         return dueMarks.getOrDefault(bowl, DueMark.NONE);
     }
 
-    public ServiceState moved(Booking newBooking) {
-        return new ServiceState(service, newBooking, startedAt, cancelledAt, zonesDone, bowls, rinsedAt, dueMarks);
+    /** The same at another start and chair. */
+    public ServiceState moved(Instant start, int chair) {
+        return withBooking(booking.at(start, chair));
     }
 
+    /** The same with the client in the chair. */
     public ServiceState started(Instant at) {
-        return new ServiceState(service, booking, Optional.of(at), cancelledAt, zonesDone, bowls, rinsedAt, dueMarks);
+        return withStartedAt(Optional.of(at));
     }
 
+    /** The same cancelled. */
     public ServiceState cancelled(Instant at) {
-        return new ServiceState(service, booking, startedAt, Optional.of(at), zonesDone, bowls, rinsedAt, dueMarks);
+        return withCancelledAt(Optional.of(at));
     }
 
+    /** The same with one more zone applied. */
     public ServiceState zoneDone(String zone, Instant at) {
         var done = new ArrayList<>(zonesDone);
         done.add(new ZoneDone(zone, at));
-        return new ServiceState(service, booking, startedAt, cancelledAt, List.copyOf(done), bowls, rinsedAt, dueMarks);
+        return withZonesDone(List.copyOf(done));
     }
 
+    /** The same with a section rinsed. */
     public ServiceState rinsed(int section, Instant at) {
         var rinsed = new TreeMap<>(rinsedAt);
         rinsed.put(section, at);
-        return new ServiceState(
-                service,
-                booking,
-                startedAt,
-                cancelledAt,
-                zonesDone,
-                bowls,
-                Collections.unmodifiableSortedMap(rinsed),
-                dueMarks);
+        return withRinsedAt(Collections.unmodifiableSortedMap(rinsed));
     }
 
+    /** The same with one more bowl begun. */
     public ServiceState begun(BowlState bowl) {
         var more = new ArrayList<>(bowls);
         more.add(bowl);
         var marks = new TreeMap<>(dueMarks);
         marks.remove(bowl.bowl());
-        return new ServiceState(
-                service,
-                booking,
-                startedAt,
-                cancelledAt,
-                zonesDone,
-                List.copyOf(more),
-                rinsedAt,
-                Collections.unmodifiableSortedMap(marks));
+        return withBowls(List.copyOf(more)).withDueMarks(Collections.unmodifiableSortedMap(marks));
     }
 
+    /** The same with a bowl in place of the one with its id. */
     public ServiceState with(BowlState bowl) {
         var changed = new ArrayList<>(bowls);
         changed.replaceAll(old -> old.bowl().equals(bowl.bowl()) ? bowl : old);
-        return new ServiceState(
-                service, booking, startedAt, cancelledAt, zonesDone, List.copyOf(changed), rinsedAt, dueMarks);
+        return withBowls(List.copyOf(changed));
     }
 
+    /** The same with what was noted about a bowl still to be begun. */
     public ServiceState marked(String bowl, DueMark mark) {
         var marks = new TreeMap<>(dueMarks);
         marks.put(bowl, mark);
-        return new ServiceState(
-                service,
-                booking,
-                startedAt,
-                cancelledAt,
-                zonesDone,
-                bowls,
-                rinsedAt,
-                Collections.unmodifiableSortedMap(marks));
+        return withDueMarks(Collections.unmodifiableSortedMap(marks));
     }
 }

@@ -30,7 +30,7 @@ public final class ShelfEvents {
     }
 
     /** Packs of the products in milligrams, by id. */
-    public static SortedMap<String, Integer> packs(Day day) {
+    static SortedMap<String, Integer> packs(Day day) {
         var packs = new TreeMap<String, Integer>();
         day.opened().directions().forEach(product -> packs.put(product.lightenerId(), product.packMilligrams()));
         day.opened().developers().forEach(product -> packs.put(product.developerId(), product.packMilligrams()));
@@ -42,7 +42,7 @@ public final class ShelfEvents {
         return day.ledger().shelf().stream().anyMatch(event -> event.productId().equals(productId));
     }
 
-    /** Milligrams left by all events of the day, weighings included, empty while nobody has ever counted. */
+    /** Milligrams left by all events of the day, weighings included, empty while it was never counted. */
     static Optional<Integer> left(Day day, String productId, Optional<Integer> countedAtOpening) {
         var all = new ArrayList<ShelfEvent>();
         Instant opening = day.opened()

@@ -5,33 +5,30 @@ import java.util.Optional;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
 import stirtide.planner.day.state.BowlState;
+import stirtide.planner.day.state.BowlWeights;
 import stirtide.planner.day.state.Day;
 
 /**
- * What is left on the shelf of what was counted at opening, after the bowls begun so far. A bowl that nobody has weighed
+ * What is left on the shelf of what was counted at opening, after the bowls begun so far. A bowl that is not weighed
  * takes what was planned; of a weighed one the developers take their planned shares of what was weighed. A product that
  * was counted or received during the day goes by that instead, less what was really weighed since.
  *
  * @param day the day
  */
 public record ShelfStock(Day day) {
+    /** Lighteners with what is left of them. */
     public List<Directions> directions() {
         return day.opened().directions().stream().map(this::left).toList();
     }
 
+    /** Developers with what is left of them. */
     public List<Developer> developers() {
         return day.opened().developers().stream().map(this::left).toList();
     }
 
-    private List<BowlState> begun() {
-        return day.services().stream()
-                .flatMap(service -> service.bowls().stream())
-                .toList();
-    }
-
-    /** Counted on the day: what a bowl that nobody has weighed will take is still on the shelf, but spoken for. */
+    /** Counted on the day: what a bowl will take that is not weighed yet is still on the shelf, but reserved. */
     private Optional<Integer> counted(String productId, Optional<Integer> atOpening) {
-        long waiting = begun().stream()
+        long waiting = day.bowls()
                 .filter(bowl -> bowl.weighed().isEmpty() && bowl.live())
                 .mapToLong(bowl -> bowl.planned().lightenerId().equals(productId)
                         ? bowl.planned().lightenerMilligrams()
@@ -45,43 +42,21 @@ public record ShelfStock(Day day) {
 
     private Directions left(Directions all) {
         if (ShelfEvents.touched(day, all.lightenerId()))
-            return counting(all, counted(all.lightenerId(), all.countedMilligrams()));
-        long used = begun().stream()
+            return all.withCountedMilligrams(counted(all.lightenerId(), all.countedMilligrams()));
+        long used = day.bowls()
                 .filter(bowl -> bowl.planned().lightenerId().equals(all.lightenerId()))
                 .mapToLong(bowl -> bowl.weighed()
-                        .map(BowlState.Weighed::lightenerMilligrams)
+                        .map(BowlWeights::lightenerMilligrams)
                         .orElse(bowl.planned().lightenerMilligrams()))
                 .sum();
         if (used == 0 || all.countedMilligrams().isEmpty()) return all;
-        return counting(all, less(all.countedMilligrams(), used));
-    }
-
-    private static Directions counting(Directions all, Optional<Integer> left) {
-        return new Directions(
-                all.lightenerId(),
-                all.name(),
-                all.form(),
-                all.workingLifeMinutes(),
-                all.mixMinutes(),
-                all.waterPermitted(),
-                all.techniques(),
-                all.packMilligrams(),
-                all.packPrice(),
-                left,
-                all.strandTestHours(),
-                all.patchTestHours(),
-                all.cautions());
+        return all.withCountedMilligrams(less(all.countedMilligrams(), used));
     }
 
     private Developer left(Developer all) {
         boolean touched = ShelfEvents.touched(day, all.developerId());
-        long used = begun().stream().mapToLong(bowl -> used(bowl, all)).sum();
-        return new Developer(
-                all.developerId(),
-                all.name(),
-                all.strengthHundredths(),
-                all.packMilligrams(),
-                all.packPrice(),
+        long used = day.bowls().mapToLong(bowl -> used(bowl, all)).sum();
+        return all.withCountedMilligrams(
                 touched ? counted(all.developerId(), all.countedMilligrams()) : less(all.countedMilligrams(), used));
     }
 

@@ -12,10 +12,10 @@ import stirtide.events.setup.AllowancePolicy;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.UseHistory;
 import stirtide.events.setup.UseHistory.PastUse;
+import stirtide.planner.day.Evolver;
 import stirtide.planner.day.Given;
 import stirtide.planner.day.LearnedDayTest;
 import stirtide.planner.day.Scene;
-import stirtide.planner.day.state.Day;
 
 /** How often allowances are enough follows from the costs unless somebody has set it. */
 class AllowanceFractionTest {
@@ -77,7 +77,7 @@ class AllowanceFractionTest {
         assertThat(scene.day.planSettled()).isFalse();
         scene.does(new SetAllowanceFraction(Optional.empty()));
         assertThat(planned(scene)).isEqualTo(usual);
-        assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
+        assertThat(Evolver.replay(scene.log)).isEqualTo(scene.day);
         scene.refused(new SetAllowanceFraction(Optional.of(400)), "FRACTION_OUT_OF_RANGE");
         scene.as("ilka").refused(new SetAllowanceFraction(Optional.of(900)), "MANAGER_ONLY");
     }

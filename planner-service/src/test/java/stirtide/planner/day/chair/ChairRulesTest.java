@@ -13,10 +13,10 @@ import stirtide.events.command.DayCommand.TakeBack;
 import stirtide.events.day.DayEvent.SectionRinsed;
 import stirtide.events.day.DayEvent.ServiceStarted;
 import stirtide.events.day.DayEvent.ZoneFinished;
+import stirtide.planner.day.Evolver;
 import stirtide.planner.day.Given;
 import stirtide.planner.day.Scene;
 import stirtide.planner.day.question.PlanQuestions;
-import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.DayTime;
 
 class ChairRulesTest {
@@ -102,7 +102,7 @@ class ChairRulesTest {
                     assertThat(late.rinseAt()).isEqualTo(Given.at("09:30"));
                     assertThat(late.rinseBy()).isEqualTo(planned.rinseBy());
                 });
-        assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
+        assertThat(Evolver.replay(scene.log)).isEqualTo(scene.day);
     }
 
     @Test

@@ -15,9 +15,9 @@ import stirtide.events.plan.Plan.PlanNote;
 import stirtide.events.view.DayView;
 import stirtide.events.view.DayView.AlarmCard;
 import stirtide.events.view.DayView.TestCard;
+import stirtide.planner.day.Evolver;
 import stirtide.planner.day.Given;
 import stirtide.planner.day.Scene;
-import stirtide.planner.day.state.Day;
 import stirtide.planner.views.DayViews;
 
 /** The directions of the tests ask for a strand test 48 hours before. */
@@ -56,7 +56,7 @@ class DemandedTestsTest {
         assertThat(card(scene).state()).isEqualTo("RECORDED");
         assertThat(alarms(scene)).isEmpty();
         assertThat(view(scene).notes()).isEmpty();
-        assertThat(Day.replay(scene.log)).isEqualTo(scene.day);
+        assertThat(Evolver.replay(scene.log)).isEqualTo(scene.day);
     }
 
     @Test
