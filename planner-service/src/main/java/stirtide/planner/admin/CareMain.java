@@ -46,7 +46,8 @@ public final class CareMain {
                 .setOut(results)
                 .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         // A reference may begin with a dash.
-        line.getSubcommands().get("client").setUnmatchedOptionsArePositionalParams(true);
+        Optional.ofNullable(line.getSubcommands().get("client"))
+                .ifPresent(client -> client.setUnmatchedOptionsArePositionalParams(true));
         int code = line.execute(arguments.toArray(String[]::new));
         results.flush();
         return code;
