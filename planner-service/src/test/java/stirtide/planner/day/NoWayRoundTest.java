@@ -35,7 +35,7 @@ class NoWayRoundTest {
 
     /** A refusal in the code: its name, then its words, with whatever stands between them. */
     private static final Pattern REFUSAL =
-            Pattern.compile("(?:refuse|refusal|Refusal)\\(\\s*\"([A-Z]{3,}_[A-Z_]+)\",([^;]*);");
+            Pattern.compile("(?:refuse|refusal|Refusal|Refusal\\.of)\\(\\s*\"([A-Z]{3,}_[A-Z_]+)\",([^;]*);");
 
     private static final Pattern WORDS = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
 
