@@ -24,8 +24,7 @@ import org.junit.jupiter.api.Test;
 /** Every package of all modules and what it may depend on. What is pure is held by the test of the service. */
 class ArchitectureTest {
     /** Package and what it may use, without "stirtide."; ".." stands for a package and all below it. */
-    private static final Map<String, List<String>> MAY_USE = table(
-            """
+    private static final Map<String, List<String>> MAY_USE = table("""
             bar: bar.canvas bar.cli bar.client bar.controller bar.keys bar.link bar.model bar.report bar.scale \
                 bar.terminal bar.views events..
             bar.canvas:

@@ -59,8 +59,8 @@ final class BeginCommand implements Callable<Integer> {
         PlannerService service = start();
         // A signal ends the process from within the terminal; a hook runs in both cases.
         Runtime.getRuntime().addShutdownHook(new Thread(service::close, "close-service"));
-        List<String> options = new ArrayList<>(List.of(
-                "--state", folder.resolve("terminal").toString(), "--reports", folder.toString()));
+        List<String> options = new ArrayList<>(
+                List.of("--state", folder.resolve("terminal").toString(), "--reports", folder.toString()));
         options.addAll(newestDay(new ServiceClient(URI.create("http://127.0.0.1:" + service.port()))));
         options.addAll(terminalOptions);
         progress.done();

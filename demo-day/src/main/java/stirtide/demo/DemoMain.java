@@ -37,7 +37,8 @@ public final class DemoMain {
         int end = words.indexOf("--");
         List<String> own = end < 0 ? words : words.subList(0, end);
         List<String> terminalOptions = end < 0 ? List.of() : words.subList(end + 1, words.size());
-        Optional<Callable<Integer>> command = command(arguments.isEmpty() ? "" : arguments.get(0), terminalOptions, out);
+        Optional<Callable<Integer>> command =
+                command(arguments.isEmpty() ? "" : arguments.get(0), terminalOptions, out);
         if (command.isEmpty()) {
             err.println(COMMANDS);
             return CommandException.USAGE;

@@ -5,5 +5,4 @@
 @NullMarked
 package stirtide.demo;
 
-
 import org.jspecify.annotations.NullMarked;

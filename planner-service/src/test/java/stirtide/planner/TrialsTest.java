@@ -23,8 +23,7 @@ class TrialsTest {
     private static Ended run(String... words) throws IOException, InterruptedException {
         List<String> command = Stream.concat(Stream.of(FOLDER.resolve("run").toString()), Stream.of(words))
                 .toList();
-        Process process =
-                new ProcessBuilder(command).redirectErrorStream(true).start();
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
         String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         return new Ended(process.waitFor(), text);
     }
@@ -39,7 +38,9 @@ class TrialsTest {
     @Test
     void without_a_name_all_trials_are_listed() throws Exception {
         assertThat(run().code()).isZero();
-        assertThat(listed()).contains("soak", "kill-nine", "flip", "replans", "compare").doesNotHaveDuplicates();
+        assertThat(listed())
+                .contains("soak", "kill-nine", "flip", "replans", "compare")
+                .doesNotHaveDuplicates();
     }
 
     @Test
@@ -71,6 +72,7 @@ class TrialsTest {
     void an_unknown_trial_ends_with_64_and_the_list() throws Exception {
         Ended ended = run("nothing-of-the-kind");
         assertThat(ended.code()).isEqualTo(64);
-        assertThat(ended.text()).contains("there is no trial \"nothing-of-the-kind\"", "usage: planner-service/trials/run");
+        assertThat(ended.text())
+                .contains("there is no trial \"nothing-of-the-kind\"", "usage: planner-service/trials/run");
     }
 }

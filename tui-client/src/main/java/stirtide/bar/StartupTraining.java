@@ -78,7 +78,8 @@ public final class StartupTraining {
         if (code != BarExitCode.OK) throw new IllegalStateException("the training run ended with " + code);
     }
 
-    // Keys that come faster than fingers type are taken for those of a scale. Ends: the terminal is left within the first keys.
+    // Keys that come faster than fingers type are taken for those of a scale. Ends: the terminal is left within the
+    // first keys.
     private static void type(DefaultVirtualTerminal terminal) {
         try {
             for (int i = 0; i < 100; i++) {

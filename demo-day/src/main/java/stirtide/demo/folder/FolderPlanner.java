@@ -60,7 +60,8 @@ public final class FolderPlanner {
         Day day = day(read);
         Plan plan = PlanQuestions.of(day)
                 .map((PlanQuestion question) -> BoundedPlanner.draw(question, ROUNDS))
-                .orElseThrow(() -> new CommandException(CommandException.BAD_INPUT, "there is nothing to plan: no service is booked"));
+                .orElseThrow(() -> new CommandException(
+                        CommandException.BAD_INPUT, "there is nothing to plan: no service is booked"));
         return new PrepSheetDay(
                 setup,
                 numbered(opened),
@@ -90,7 +91,8 @@ public final class FolderPlanner {
         Decision decision = Decider.decide(
                 Day.UNOPENED, new DayCommand.OpenDay(setup, bookings), new CommandContext(midnight(setup), "plan"));
         if (decision instanceof Decision.Refused refused)
-            throw new CommandException(CommandException.BAD_INPUT, refused.refusal().sentence());
+            throw new CommandException(
+                    CommandException.BAD_INPUT, refused.refusal().sentence());
         return ((Decision.Accepted) decision).events();
     }
 

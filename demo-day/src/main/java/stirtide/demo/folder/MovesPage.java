@@ -28,7 +28,8 @@ public final class MovesPage {
                 new WhatIfQuestion.Moves(),
                 setup.date().atStartOfDay(ZoneId.of(setup.salon().zone())).toInstant());
         if (answer instanceof WhatIfAnswer.Refused refused)
-            throw new CommandException(CommandException.BAD_INPUT, refused.refusal().sentence());
+            throw new CommandException(
+                    CommandException.BAD_INPUT, refused.refusal().sentence());
         return page(setup, ((WhatIfAnswer.Moves) answer).advice());
     }
 

@@ -2,5 +2,4 @@
 @NullMarked
 package stirtide.demo.folder;
 
-
 import org.jspecify.annotations.NullMarked;

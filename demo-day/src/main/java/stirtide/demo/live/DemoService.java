@@ -76,8 +76,8 @@ public final class DemoService implements AutoCloseable {
     private void open() throws IOException, InterruptedException {
         DayCommand command = new DayCommand.OpenDay(salon.setup(), salon.bookings());
         String receptionist = new SetupLookup(salon.setup()).receptionist();
-        CommandAnswer answer = client().service()
-                .open(new CommandRequest(new CommandIds("demo-open").next(), receptionist, command));
+        CommandAnswer answer =
+                client().service().open(new CommandRequest(new CommandIds("demo-open").next(), receptionist, command));
         if (answer instanceof CommandAnswer.Rejected rejected)
             throw new CommandException(CommandException.BAD_INPUT, rejected.sentence());
         if (answer instanceof CommandAnswer.Undecided undecided) throw new IOException(undecided.reason());

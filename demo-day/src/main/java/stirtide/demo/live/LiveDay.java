@@ -78,7 +78,12 @@ public final class LiveDay {
                 .map(Person::personId)
                 .orElseGet(lookup::receptionist);
         List<String> words = new ArrayList<>(List.of(
-                "--day", service.day(), "--person", operator, "--state", service.scratch().toString()));
+                "--day",
+                service.day(),
+                "--person",
+                operator,
+                "--state",
+                service.scratch().toString()));
         if (!options.scale()) {
             words.addAll(options.terminalOptions());
             return TerminalLauncher.open(service.port(), words);

@@ -55,7 +55,8 @@ final class PlayedScale implements AutoCloseable {
             thread.start();
             return scale;
         } catch (IOException noPipes) {
-            throw new CommandException(CommandException.UNAVAILABLE, "a played scale needs mkfifo: " + noPipes.getMessage());
+            throw new CommandException(
+                    CommandException.UNAVAILABLE, "a played scale needs mkfifo: " + noPipes.getMessage());
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new CommandException(CommandException.UNAVAILABLE, "stopped before the scale was there");

@@ -41,7 +41,8 @@ public final class PrintedDay {
         out.print(DayReport.of(salon.setup(), day, checks));
         out.flush();
         if (checks.stream().anyMatch(check -> !check.holds()))
-            throw new CommandException(CommandException.SOFTWARE, "a check of the played day does not hold; see CHECKS above");
+            throw new CommandException(
+                    CommandException.SOFTWARE, "a check of the played day does not hold; see CHECKS above");
     }
 
     /**
@@ -53,8 +54,8 @@ public final class PrintedDay {
         SetupLookup lookup = new SetupLookup(salon.setup());
         try (DemoService service = DemoService.start(salon, script, () -> {})) {
             SalonSimulation simulation = new SalonSimulation(lookup, script, service.bookings(), true);
-            SteppedPlayer player = new SteppedPlayer(
-                    service.client(), simulation, new CommandIds("demo-day"), lookup.receptionist());
+            SteppedPlayer player =
+                    new SteppedPlayer(service.client(), simulation, new CommandIds("demo-day"), lookup.receptionist());
             return player.play(lookup.at(script.opensAt()), service.latest());
         }
     }
@@ -64,7 +65,9 @@ public final class PrintedDay {
         try {
             return DayScript.read(folder.resolve("script.json"));
         } catch (IOException | IllegalArgumentException unreadable) {
-            throw new CommandException(CommandException.BAD_INPUT, "script.json of the demo salon cannot be read: " + unreadable.getMessage());
+            throw new CommandException(
+                    CommandException.BAD_INPUT,
+                    "script.json of the demo salon cannot be read: " + unreadable.getMessage());
         }
     }
 }

@@ -25,7 +25,8 @@ final class TemporaryFolder implements AutoCloseable {
         try {
             return new TemporaryFolder(Files.createTempDirectory(PREFIX));
         } catch (IOException full) {
-            throw new CommandException(CommandException.UNAVAILABLE, "no temporary folder can be made: " + full.getMessage());
+            throw new CommandException(
+                    CommandException.UNAVAILABLE, "no temporary folder can be made: " + full.getMessage());
         }
     }
 

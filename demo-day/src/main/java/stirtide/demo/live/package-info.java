@@ -2,5 +2,4 @@
 @NullMarked
 package stirtide.demo.live;
 
-
 import org.jspecify.annotations.NullMarked;

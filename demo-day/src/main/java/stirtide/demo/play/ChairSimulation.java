@@ -102,7 +102,8 @@ public final class ChairSimulation {
         boolean due = card.state().equals("BOOKED")
                 && !view.time().isBefore(card.bookedStart().plusSeconds(60L * late));
         if (booking == null || !due || !chairFree(view, card)) return Optional.empty();
-        progressByService.put(card.service(), new ApplicationProgress(card.service(), booking, lookup, chance, view.time()));
+        progressByService.put(
+                card.service(), new ApplicationProgress(card.service(), booking, lookup, chance, view.time()));
         return Optional.of(new StaffAction(lookup.stylist(booking), new DayCommand.StartService(card.service())));
     }
 
@@ -154,7 +155,8 @@ public final class ChairSimulation {
         int left = left(bowl, progress) / LEFT_STEP_MILLIGRAMS * LEFT_STEP_MILLIGRAMS;
         String stylist = lookup.stylist(progress.booking());
         if (script.spills().contains(bowl.bowl()))
-            return Optional.of(new StaffAction(stylist, new DayCommand.BinBowl(bowl.bowl(), left, OverMixCause.SPILLED)));
+            return Optional.of(
+                    new StaffAction(stylist, new DayCommand.BinBowl(bowl.bowl(), left, OverMixCause.SPILLED)));
         boolean dead = !view.time().isBefore(bowl.lifeEnds());
         boolean done = progress.current().isEmpty() || card.zonesDone().containsAll(bowl.zones());
         if (left < CRUMB_MILLIGRAMS && (dead || done || left(bowl, progress) <= 0))

@@ -49,7 +49,8 @@ public final class ReceptionSimulation {
     private StaffAction move(int service, Booking booked, int minutes) {
         Instant start = booked.start().plusSeconds(60L * minutes);
         String reason = "client comes " + minutes + " minutes late";
-        return new StaffAction(lookup.receptionist(), new DayCommand.MoveService(service, start, Optional.empty(), reason));
+        return new StaffAction(
+                lookup.receptionist(), new DayCommand.MoveService(service, start, Optional.empty(), reason));
     }
 
     private Optional<StaffAction> walkIn(DayView view) {

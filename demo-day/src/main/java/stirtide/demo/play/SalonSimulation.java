@@ -18,7 +18,8 @@ public final class SalonSimulation {
      * @param booked bookings by service number
      * @param worksAtBar whether the assistants at the color bar are simulated too
      */
-    public SalonSimulation(SetupLookup lookup, DayScript script, SortedMap<Integer, Booking> booked, boolean worksAtBar) {
+    public SalonSimulation(
+            SetupLookup lookup, DayScript script, SortedMap<Integer, Booking> booked, boolean worksAtBar) {
         SortedMap<Integer, Booking> bookings = new TreeMap<>(booked);
         this.reception = new ReceptionSimulation(lookup, script, bookings);
         this.chairs = new ChairSimulation(lookup, script, bookings);

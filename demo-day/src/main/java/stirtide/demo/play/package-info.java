@@ -7,5 +7,4 @@
 @NullMarked
 package stirtide.demo.play;
 
-
 import org.jspecify.annotations.NullMarked;

@@ -2,5 +2,4 @@
 @NullMarked
 package stirtide.demo.print;
 
-
 import org.jspecify.annotations.NullMarked;

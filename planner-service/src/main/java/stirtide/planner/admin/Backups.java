@@ -1,6 +1,5 @@
 package stirtide.planner.admin;
 
-import stirtide.planner.cli.CommandException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -17,8 +16,9 @@ import java.util.Map;
 import java.util.Optional;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
-import stirtide.planner.eventlog.EventLog.Damage;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.eventlog.EventLog;
+import stirtide.planner.eventlog.EventLog.Damage;
 import stirtide.planner.eventlog.LogFailure;
 import stirtide.planner.eventlog.LogMaintenance;
 import stirtide.planner.eventlog.SqliteEventLog;
@@ -35,7 +35,8 @@ final class Backups {
     /** Of a running service the service itself copies the log, between its appends; of a stopped one this does. */
     static void backup(Path folder, Path file) throws IOException {
         if (Files.exists(file))
-            throw new CommandException(CommandException.CANNOT_CREATE, file + " is there already; name a file that is new");
+            throw new CommandException(
+                    CommandException.CANNOT_CREATE, file + " is there already; name a file that is new");
         Path beside = Files.createTempDirectory(parent(file), "backing-up");
         try {
             Path copy = beside.resolve("log.db");
@@ -53,7 +54,8 @@ final class Backups {
 
     private static Path parent(Path path) {
         Path parent = path.toAbsolutePath().getParent();
-        if (parent == null) throw new CommandException(CommandException.CANNOT_CREATE, path + " is no place for a file");
+        if (parent == null)
+            throw new CommandException(CommandException.CANNOT_CREATE, path + " is no place for a file");
         return parent;
     }
 

@@ -60,7 +60,9 @@ public final class CareMain {
         spec.commandLine().getOut().println("every event is as it was written");
     }
 
-    @Command(name = "export", description = "Prints the events, one CloudEvent a line, each day up to its first damage.")
+    @Command(
+            name = "export",
+            description = "Prints the events, one CloudEvent a line, each day up to its first damage.")
     int export(
             @Parameters(paramLabel = "FOLDER", description = "data folder") Path folder,
             @Option(names = "--day", paramLabel = "SALON/DATE", description = "the only day wanted (all)")

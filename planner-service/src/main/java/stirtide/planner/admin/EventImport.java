@@ -1,6 +1,5 @@
 package stirtide.planner.admin;
 
-import stirtide.planner.cli.CommandException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +11,7 @@ import java.util.stream.Stream;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.CloudEvent;
 import stirtide.events.json.UnreadableEvent;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.day.Evolver;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.eventlog.EventLog;
@@ -29,7 +29,8 @@ final class EventImport {
         try (EventLog log = SqliteEventLog.open(folder)) {
             days.forEach((day, events) -> store(log, day, events));
             if (!log.verify().isEmpty())
-                throw new CommandException(CommandException.LOG_BROKEN, "what was written to " + folder + " does not verify");
+                throw new CommandException(
+                        CommandException.LOG_BROKEN, "what was written to " + folder + " does not verify");
         }
         return days.values().stream().mapToInt(List::size).sum();
     }
@@ -43,7 +44,8 @@ final class EventImport {
     }
 
     private static CommandException notEmpty(Path folder) {
-        return new CommandException(CommandException.CANNOT_CREATE, folder + " is not empty; name a folder that is new or empty");
+        return new CommandException(
+                CommandException.CANNOT_CREATE, folder + " is not empty; name a folder that is new or empty");
     }
 
     private static Map<String, List<StoredEvent>> read(Path file) throws IOException {

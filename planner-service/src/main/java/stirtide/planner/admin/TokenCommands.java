@@ -48,9 +48,7 @@ final class TokenCommands {
                     token.name(),
                     token.role().word(),
                     token.salonId().orElse("all salons"),
-                    token.revoked().isPresent()
-                            ? "revoked"
-                            : token.expires().isAfter(now) ? "good" : "ended",
+                    token.revoked().isPresent() ? "revoked" : token.expires().isAfter(now) ? "good" : "ended",
                     "ends " + token.expires(),
                     Optional.ofNullable(uses.get(token.tokenId()))
                             .map(at -> "used " + at)

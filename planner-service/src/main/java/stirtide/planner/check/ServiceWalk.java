@@ -62,7 +62,8 @@ final class ServiceWalk {
         boolean first = true;
         for (RunTask run : task.runs()) {
             List<ApplicationMinute> minutes = ApplicationMinute.of(run);
-            if (first && !minutes.isEmpty()) clock = Math.max(clock, question.nowMinute() - minutes.get(0).gap());
+            if (first && !minutes.isEmpty())
+                clock = Math.max(clock, question.nowMinute() - minutes.get(0).gap());
             first = first && minutes.isEmpty();
             int at = feedLive(run, minutes);
             while (at < minutes.size()) at = feedOne(run, minutes, at);

@@ -34,12 +34,11 @@ public final class CommandException extends RuntimeException {
 
     /** The failure of a log, with the exit code of its kind. */
     public static CommandException of(LogFailure failure) {
-        int code =
-                switch (failure.kind()) {
-                    case IN_USE -> UNAVAILABLE;
-                    case NO_PLACE -> CANNOT_CREATE;
-                    case FULL, UNAVAILABLE, READ_ONLY, DAMAGED -> LOG_BROKEN;
-                };
+        int code = switch (failure.kind()) {
+            case IN_USE -> UNAVAILABLE;
+            case NO_PLACE -> CANNOT_CREATE;
+            case FULL, UNAVAILABLE, READ_ONLY, DAMAGED -> LOG_BROKEN;
+        };
         return new CommandException(code, String.valueOf(failure.getMessage()));
     }
 

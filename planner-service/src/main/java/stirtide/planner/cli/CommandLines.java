@@ -45,8 +45,7 @@ public final class CommandLines {
         if (failed instanceof AccessFailure)
             return new CommandException(CommandException.CANNOT_CREATE, String.valueOf(failed.getMessage()));
         if (failed instanceof IOException)
-            return new CommandException(
-                    CommandException.CANNOT_CREATE, "cannot read or write: " + failed.getMessage());
+            return new CommandException(CommandException.CANNOT_CREATE, "cannot read or write: " + failed.getMessage());
         return new CommandException(
                 CommandException.SOFTWARE, "a defect of this program ended it: " + failed + "; please report it");
     }

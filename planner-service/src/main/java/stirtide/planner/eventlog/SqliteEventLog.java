@@ -1,9 +1,7 @@
 package stirtide.planner.eventlog;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +46,8 @@ public final class SqliteEventLog implements EventLog {
     static SqliteEventLog open(Path dataFolder, SqliteFile.Opening opening) {
         return take(dataFolder, opening, log -> {
             List<Damage> damages = LogInspection.damages(log.folder, Long.MAX_VALUE);
-            if (!damages.isEmpty()) throw new LogFailure(LogFailure.Kind.DAMAGED, LogInspection.sentence(log.folder, damages));
+            if (!damages.isEmpty())
+                throw new LogFailure(LogFailure.Kind.DAMAGED, LogInspection.sentence(log.folder, damages));
         });
     }
 
@@ -165,7 +164,8 @@ public final class SqliteEventLog implements EventLog {
     }
 
     private List<byte[]> page(String day, long after, int limit) {
-        SqliteStatements.Page page = session.ask(statements -> statements.page(day, after, Math.min(limit, READ_LIMIT)));
+        SqliteStatements.Page page =
+                session.ask(statements -> statements.page(day, after, Math.min(limit, READ_LIMIT)));
         page.damage().ifPresent(damage -> standStill(LogInspection.sentence(folder, List.of(damage))));
         return page.bodies();
     }

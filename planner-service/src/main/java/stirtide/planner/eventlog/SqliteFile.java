@@ -58,8 +58,8 @@ final class SqliteFile {
     }
 
     private static String forbid(String what, String table) {
-        return "CREATE TRIGGER " + table + "_no_" + what.toLowerCase(Locale.ROOT) + " BEFORE " + what + " ON "
-                + table + " BEGIN SELECT RAISE(ABORT, 'what is stored stays'); END";
+        return "CREATE TRIGGER " + table + "_no_" + what.toLowerCase(Locale.ROOT) + " BEFORE " + what + " ON " + table
+                + " BEGIN SELECT RAISE(ABORT, 'what is stored stays'); END";
     }
 
     /** Opens the file, making it when it is not there. The connection holds it exclusively. */

@@ -41,8 +41,7 @@ final class SqliteSession {
 
     SqliteStatements statements() throws SQLException {
         if (statements == null) {
-            Connection connection =
-                    readOnly.getAsBoolean() ? SqliteFile.openToRead(file) : opening.open(file);
+            Connection connection = readOnly.getAsBoolean() ? SqliteFile.openToRead(file) : opening.open(file);
             statements = new SqliteStatements(connection);
         }
         return statements;

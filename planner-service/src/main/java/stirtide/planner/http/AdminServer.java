@@ -63,8 +63,8 @@ public final class AdminServer {
         AdminServer started = new AdminServer(vertx, socket, server);
         return vertx.executeBlocking(() -> Files.deleteIfExists(socket))
                 .compose(fresh -> server.listen(SocketAddress.domainSocketAddress(socket.toString())))
-                .compose(listening -> vertx.executeBlocking(() ->
-                        Files.setPosixFilePermissions(socket, PosixFilePermissions.fromString(OWNER_ONLY))))
+                .compose(listening -> vertx.executeBlocking(
+                        () -> Files.setPosixFilePermissions(socket, PosixFilePermissions.fromString(OWNER_ONLY))))
                 .map(started)
                 .recover(failed -> started.stop().transform(closed -> Future.failedFuture(failed)));
     }

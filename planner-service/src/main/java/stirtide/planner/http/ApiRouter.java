@@ -30,7 +30,8 @@ final class ApiRouter {
     private final BodyHandler bodies = BodyHandler.create(false).setBodyLimit(BODY_LIMIT);
     private final BodyHandler openDayBodies = BodyHandler.create(false).setBodyLimit(OPEN_DAY_BODY_LIMIT);
 
-    ApiRouter(Vertx vertx, HttpSecurity security, DayOperations days, StreamRegistry streams, RejectionMetrics refusals) {
+    ApiRouter(
+            Vertx vertx, HttpSecurity security, DayOperations days, StreamRegistry streams, RejectionMetrics refusals) {
         this.vertx = vertx;
         this.bodyMillis = security.limits().bodyMillis();
         this.answerMillis = security.limits().answerMillis();
@@ -41,7 +42,8 @@ final class ApiRouter {
     }
 
     /** Handlers by operation id. */
-    static Map<String, Handler<RoutingContext>> handlers(Vertx vertx, AuthenticationHandler authentication, DayOperations days, StreamRegistry streams) {
+    static Map<String, Handler<RoutingContext>> handlers(
+            Vertx vertx, AuthenticationHandler authentication, DayOperations days, StreamRegistry streams) {
         DayHandlers shown = new DayHandlers(days);
         CommandHandlers commands = new CommandHandlers(authentication, days);
         StreamHandlers listeners = new StreamHandlers(authentication, days, streams);

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import stirtide.planner.access.Authenticator;
 import stirtide.planner.access.AuthenticationResult;
+import stirtide.planner.access.Authenticator;
 import stirtide.planner.access.Caller;
 import stirtide.planner.access.Rights;
 import stirtide.planner.access.Role;
@@ -76,13 +76,15 @@ final class AuthenticationHandler {
         long wait = limiter.take(caller.key(), System.nanoTime());
         if (wait > 0) {
             ctx.response().putHeader("retry-after", Long.toString(wait));
-            ProblemResponses.send(ctx, ProblemDetail.of(429, "TOO_FAST", "too many commands in a minute; wait " + wait + " seconds"));
+            ProblemResponses.send(
+                    ctx, ProblemDetail.of(429, "TOO_FAST", "too many commands in a minute; wait " + wait + " seconds"));
         } else if (!Rights.command(caller.role().get(), type)) {
             ProblemResponses.send(ctx, notAllowed(caller));
         } else if (!caller.actsAs(actor)) {
             ProblemResponses.send(
                     ctx,
-                    ProblemDetail.of(403, "NOT_YOU", "the actor must be \"" + caller.actor() + "\", who the token is for"));
+                    ProblemDetail.of(
+                            403, "NOT_YOU", "the actor must be \"" + caller.actor() + "\", who the token is for"));
         } else if (!caller.sees(salon)) {
             ProblemResponses.send(ctx, ProblemDetail.unknownDay());
         } else {

@@ -4,8 +4,8 @@ import io.vertx.ext.web.RoutingContext;
 
 /** Export and erasure of a client. References stand in bodies, never in paths, which end up in logs. */
 final class ClientHandlers {
-    private static final ProblemDetail UNKNOWN = ProblemDetail.of(
-            404, "CLIENT_UNKNOWN", "nothing is kept under this reference; write it as it was booked");
+    private static final ProblemDetail UNKNOWN =
+            ProblemDetail.of(404, "CLIENT_UNKNOWN", "nothing is kept under this reference; write it as it was booked");
 
     private final DayOperations days;
 

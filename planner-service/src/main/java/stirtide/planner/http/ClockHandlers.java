@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import stirtide.planner.http.DayOperations.ClockReading;
-import stirtide.planner.http.DayOperations.ClockReading;
 
 /** Operations on the salon's clock. */
 final class ClockHandlers {
@@ -46,6 +45,7 @@ final class ClockHandlers {
         else
             ProblemResponses.send(
                     ctx,
-                    ProblemDetail.of(409, "CLOCK_NOT_DRIVEN", "this service runs on the wall clock, which nobody can drive"));
+                    ProblemDetail.of(
+                            409, "CLOCK_NOT_DRIVEN", "this service runs on the wall clock, which nobody can drive"));
     }
 }

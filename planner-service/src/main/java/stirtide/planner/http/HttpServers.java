@@ -77,7 +77,8 @@ public final class HttpServers {
                 .description("Open lines to listeners")
                 .register(registry);
         HttpServer management = vertx.createHttpServer(options(LOOPBACK, address.managementPort()))
-                .requestHandler(PercentEncodingCheck.only(HostNameCheck.only(ManagementRoutes.router(vertx, registry, ready))));
+                .requestHandler(
+                        PercentEncodingCheck.only(HostNameCheck.only(ManagementRoutes.router(vertx, registry, ready))));
         ApiRouter routes = new ApiRouter(vertx, security, days, streams, new RejectionMetrics(registry));
         return contract.map(routes::route).compose(router -> {
             HttpServerOptions options = options(address.host(), address.port());

@@ -60,7 +60,8 @@ final class ProblemResponses {
                         "METHOD_UNKNOWN",
                         ctx.request().method() + " is not known here; openapi.yaml lists all methods");
             case 413 ->
-                ProblemDetail.of(413, "BODY_TOO_LARGE", "the body is too large: 256 KiB at most, 2 MiB for opening a day");
+                ProblemDetail.of(
+                        413, "BODY_TOO_LARGE", "the body is too large: 256 KiB at most, 2 MiB for opening a day");
             case 415 -> notJson();
             default -> isValidators(ctx.failure()) ? notUnderstood(ctx.failure()) : unexpected(ctx);
         };

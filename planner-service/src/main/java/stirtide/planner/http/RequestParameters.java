@@ -24,14 +24,13 @@ final class RequestParameters {
 
     static Instant instant(RoutingContext ctx, String name) {
         String text = ctx.request().getParam(name);
-        return parsed(
-                text, Instant::parse, name + " is \"" + text + "\"; write an instant like 2027-03-09T10:00:00Z");
+        return parsed(text, Instant::parse, name + " is \"" + text + "\"; write an instant like 2027-03-09T10:00:00Z");
     }
 
     static Optional<LocalDate> date(RoutingContext ctx, String name) {
         return Optional.ofNullable(ctx.request().getParam(name))
-                .map(text -> parsed(
-                        text, LocalDate::parse, name + " is \"" + text + "\"; write a date like 2027-03-09"));
+                .map(text ->
+                        parsed(text, LocalDate::parse, name + " is \"" + text + "\"; write a date like 2027-03-09"));
     }
 
     private static <T> T parsed(String text, Function<String, T> parse, String refusal) {

@@ -7,10 +7,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import stirtide.planner.access.Authenticator;
-import stirtide.planner.access.SignOnResult;
 import stirtide.planner.access.Caller;
 import stirtide.planner.access.CodeAttempt;
 import stirtide.planner.access.Role;
+import stirtide.planner.access.SignOnResult;
 
 /** Sign-on of a person at a terminal with a short code, and sign-off. */
 final class SignOnHandlers {
@@ -55,7 +55,8 @@ final class SignOnHandlers {
         Caller terminal = CallerContext.caller(ctx);
         if (terminal.role().isEmpty()) {
             ProblemResponses.send(
-                    ctx, ProblemDetail.of(409, "NO_SIGN_ON", "this service knows no tokens: nobody has to sign on here"));
+                    ctx,
+                    ProblemDetail.of(409, "NO_SIGN_ON", "this service knows no tokens: nobody has to sign on here"));
             return;
         }
         Code typed = Responses.body(ctx, Code.class);
@@ -89,7 +90,8 @@ final class SignOnHandlers {
     void signOff(RoutingContext ctx) {
         Caller caller = CallerContext.caller(ctx);
         if (caller.terminal().isEmpty()) {
-            ProblemResponses.send(ctx, ProblemDetail.of(409, "NOT_SIGNED_ON", "only who signed on at a terminal can sign off"));
+            ProblemResponses.send(
+                    ctx, ProblemDetail.of(409, "NOT_SIGNED_ON", "only who signed on at a terminal can sign off"));
             return;
         }
         authenticator.signOff(caller);

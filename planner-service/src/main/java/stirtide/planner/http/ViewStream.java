@@ -5,8 +5,6 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import stirtide.planner.http.DayOperations.ShownDay;
 import stirtide.planner.http.DayOperations.View;
-import stirtide.planner.http.DayOperations.ShownDay;
-import stirtide.planner.http.DayOperations.View;
 
 /** Whole views of a day, newest only: a slow listener skips views, they never queue up for it. */
 final class ViewStream implements SseStream {

@@ -33,7 +33,10 @@ final class WhatIfHandlers {
     }
 
     void extraAssistant(RoutingContext ctx) {
-        answer(ctx, new WhatIfQuestion.ExtraAssistant(RequestParameters.instant(ctx, "from"), RequestParameters.instant(ctx, "to")));
+        answer(
+                ctx,
+                new WhatIfQuestion.ExtraAssistant(
+                        RequestParameters.instant(ctx, "from"), RequestParameters.instant(ctx, "to")));
     }
 
     private void answer(RoutingContext ctx, WhatIfQuestion question) {
@@ -50,11 +53,13 @@ final class WhatIfHandlers {
         if (answer instanceof WhatIfAnswer.BrokenOff)
             ProblemResponses.send(
                     ctx,
-                    ApiException.notNow("the planner found no answer in time; the day is large or much is asked at once")
+                    ApiException.notNow(
+                                    "the planner found no answer in time; the day is large or much is asked at once")
                             .problem());
         if (answer instanceof WhatIfAnswer.Refused refused)
             ProblemResponses.send(
                     ctx,
-                    ProblemDetail.of(409, refused.refusal().code(), refused.refusal().sentence()));
+                    ProblemDetail.of(
+                            409, refused.refusal().code(), refused.refusal().sentence()));
     }
 }

@@ -11,9 +11,9 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import stirtide.events.day.StoredEvent;
+import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.EventLog.Append;
 import stirtide.planner.eventlog.EventLog.KnownCommand;
-import stirtide.planner.eventlog.EventLog;
 
 /** The log on its one thread, in the order of the calls, so that no event loop waits for a disk. */
 class AsyncEventLog {

@@ -68,8 +68,9 @@ final class CommandRunner {
         byte[] digest = digest(request);
         return actor.step(() -> runStep(actor, request, digest, ifMatch, role))
                 .recover(CommandRunner::answerFailure)
-                .onComplete(done -> outcome(done).ifPresent(outcome -> metrics.command(outcome)
-                        .record(System.nanoTime() - began, TimeUnit.NANOSECONDS)));
+                .onComplete(done -> outcome(done)
+                        .ifPresent(outcome ->
+                                metrics.command(outcome).record(System.nanoTime() - began, TimeUnit.NANOSECONDS)));
     }
 
     /** What was accepted before is answered before anything else: the day has moved on since, rightly. */
@@ -97,8 +98,8 @@ final class CommandRunner {
             if (ifMatch.isPresent() && ifMatch.get() != revision)
                 return Future.succeededFuture(new CommandAnswer.Stale(revision));
             if (revision >= MOST_EVENTS && !(request.command() instanceof DayCommand.CloseDay)) return refuse(DAY_FULL);
-            Decision decision =
-                    Decider.decide(actor.day(), prepared.apply(request.command()), new CommandContext(now, request.actor()));
+            Decision decision = Decider.decide(
+                    actor.day(), prepared.apply(request.command()), new CommandContext(now, request.actor()));
             if (decision instanceof Decision.Refused refused) return refuse(refused.refusal());
             Optional<Refusal> against = objection.apply(actor.day(), request.command());
             if (against.isPresent()) return refuse(against.get());

@@ -1,7 +1,7 @@
 package stirtide.planner.service;
 
-import stirtide.planner.cli.CommandException;
 import java.io.IOException;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.LogFailure;
 import stirtide.planner.eventlog.SqliteEventLog;

@@ -19,8 +19,8 @@ import stirtide.events.day.StoredEvent;
 import stirtide.planner.day.Evolver;
 import stirtide.planner.day.Ticker;
 import stirtide.planner.day.state.Day;
-import stirtide.planner.eventlog.EventLog.Append;
 import stirtide.planner.eventlog.EventLog;
+import stirtide.planner.eventlog.EventLog.Append;
 import stirtide.planner.eventlog.LogFailure;
 
 /**

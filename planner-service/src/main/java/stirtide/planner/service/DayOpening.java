@@ -1,9 +1,9 @@
 package stirtide.planner.service;
 
-import stirtide.planner.cli.CommandException;
 import java.util.Optional;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand.OpenDay;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.salonfiles.FolderResult;
 import stirtide.planner.salonfiles.SalonFolder;
 

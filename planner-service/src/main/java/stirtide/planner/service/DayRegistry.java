@@ -106,8 +106,7 @@ final class DayRegistry {
     void evictPassed() {
         Instant now = clock.now();
         loaded.entrySet().stream()
-                .filter(day ->
-                        !recent.contains(day.getKey()) && day.getValue().over(now))
+                .filter(day -> !recent.contains(day.getKey()) && day.getValue().over(now))
                 .map(Map.Entry::getKey)
                 .toList()
                 .forEach(this::use);
@@ -170,7 +169,10 @@ final class DayRegistry {
         Stream<String> here = loaded.entrySet().stream()
                 .filter(day -> ClientRecords.known(day.getValue().day(), clientId))
                 .map(Map.Entry::getKey);
-        return Stream.concat(here, evicted.knowing(clientId)).distinct().sorted().toList();
+        return Stream.concat(here, evicted.knowing(clientId))
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** Ids of clients whose erasure a day records. */

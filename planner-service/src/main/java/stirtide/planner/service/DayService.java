@@ -171,8 +171,7 @@ final class DayService implements DayOperations {
     public Optional<ShownDay> show(String day, View view) {
         return day(day).map(state -> view == View.DAY
                 ? coalescer.answer(
-                        List.of(day, state.revision()),
-                        () -> DayQueries.view(state, clock.now(), clock.ratePermille()))
+                        List.of(day, state.revision()), () -> DayQueries.view(state, clock.now(), clock.ratePermille()))
                 : DayQueries.show(state, view));
     }
 
@@ -211,8 +210,7 @@ final class DayService implements DayOperations {
 
     @Override
     public Future<Optional<WhatIfAnswer>> whatIf(String day, WhatIfQuestion question) {
-        return day(day).map(state ->
-                        planning.ask(state, question, clock.now()).map(Optional::of))
+        return day(day).map(state -> planning.ask(state, question, clock.now()).map(Optional::of))
                 .orElse(Future.succeededFuture(Optional.empty()));
     }
 

@@ -1,12 +1,12 @@
 package stirtide.planner.service;
 
-import stirtide.planner.cli.CommandException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import stirtide.planner.access.AccessFailure;
 import stirtide.planner.access.AccessFile;
 import stirtide.planner.access.Authenticator;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.http.HttpLimits;
 import stirtide.planner.http.HttpSecurity;
 

@@ -24,9 +24,7 @@ record LoadedDay(DayActor actor, PlanRunner plans) {
     /** Whether the day was closed, or has passed and nothing can fall due on it any more. */
     boolean over(Instant now) {
         return day().closed()
-                || opened()
-                        && !now.isBefore(DayTime.of(day().opened()).dayEnd())
-                        && nextAt().isEmpty();
+                || opened() && !now.isBefore(DayTime.of(day().opened()).dayEnd()) && nextAt().isEmpty();
     }
 
     /** Whether nothing is being done on the day and nobody follows it. */

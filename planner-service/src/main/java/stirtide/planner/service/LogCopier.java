@@ -24,10 +24,11 @@ final class LogCopier {
                 .compose(copy -> {
                     Promise<Void> copied = Promise.promise();
                     copyOn(copy, copied);
-                    return copied.future().eventually(() -> thread.between(() -> {
-                        copy.close();
-                        return null;
-                    }));
+                    return copied.future()
+                            .eventually(() -> thread.between(() -> {
+                                copy.close();
+                                return null;
+                            }));
                 })
                 .recover(LogCopier::failed);
     }

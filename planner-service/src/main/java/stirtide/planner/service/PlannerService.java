@@ -1,6 +1,5 @@
 package stirtide.planner.service;
 
-import stirtide.planner.cli.CommandException;
 import io.micrometer.core.instrument.config.MeterFilter;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
@@ -22,6 +21,7 @@ import java.util.concurrent.TimeoutException;
 import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.json.ContractJson;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.eventlog.LogFailure;
 import stirtide.planner.http.HttpSecurity;
 import stirtide.planner.http.HttpServers;

@@ -1,6 +1,5 @@
 package stirtide.planner.service;
 
-import stirtide.planner.cli.CommandException;
 import io.micrometer.core.instrument.Gauge;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import io.vertx.core.Future;
@@ -14,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.http.AdminServer;
 import stirtide.planner.http.DayOperations.CommandAnswer;
@@ -117,8 +117,8 @@ final class ServiceVerticle extends VerticleBase {
     private Future<Void> startAdmin(DayService service) {
         return AdminServer.start(vertx, settings.data(), service)
                 .onSuccess(started -> admin = started)
-                .onFailure(failed -> LOG.warn(
-                        "no backups while running, the data folder takes no socket: {}", failed.getMessage()))
+                .onFailure(failed ->
+                        LOG.warn("no backups while running, the data folder takes no socket: {}", failed.getMessage()))
                 .<Void>mapEmpty()
                 .otherwiseEmpty();
     }

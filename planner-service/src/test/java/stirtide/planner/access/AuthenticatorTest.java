@@ -12,8 +12,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stirtide.planner.access.SignOnResult;
-import stirtide.planner.access.AuthenticationResult;
 
 class AuthenticatorTest {
     private static final Instant START = Instant.parse("2027-03-09T08:00:00Z");

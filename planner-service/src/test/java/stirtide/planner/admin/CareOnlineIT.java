@@ -1,16 +1,15 @@
 package stirtide.planner.admin;
 
-import stirtide.planner.cli.CommandException;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.net.URI;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpRequest;
-import java.net.http.HttpResponse.BodyHandlers;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,6 +28,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stirtide.events.json.ContractJson;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.service.PlannerService;
 import stirtide.planner.service.Settings;
 import stirtide.planner.service.SmallSalon;

@@ -1,6 +1,5 @@
 package stirtide.planner.admin;
 
-import stirtide.planner.cli.CommandException;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
@@ -17,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.SqliteEventLog;
 

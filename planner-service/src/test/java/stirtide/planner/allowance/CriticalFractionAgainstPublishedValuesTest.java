@@ -61,8 +61,7 @@ class CriticalFractionAgainstPublishedValuesTest {
     void a_fraction_below_one_half_orders_below_the_mean() {
         double fraction = fraction("5", "7");
         assertThat(fraction).isCloseTo(5.0 / 12, within(1e-6));
-        assertThat(quantity(10_000, 2_000, fraction))
-                .isCloseTo(9579.14, within(0.01));
+        assertThat(quantity(10_000, 2_000, fraction)).isCloseTo(9579.14, within(0.01));
     }
 
     /** Printed wrong: qammunity.org/6843903 takes z = +0.3853 at 0.35, so 92.6; right is below the mean, 68.7. */
@@ -77,8 +76,7 @@ class CriticalFractionAgainstPublishedValuesTest {
     void the_turned_fraction_of_a_printed_answer_is_not_repeated() {
         double fraction = fraction("480", "60");
         assertThat(fraction).isCloseTo(0.8889, within(0.00005));
-        assertThat(quantity(200, 60, fraction))
-                .isCloseTo(273.2, within(0.05));
+        assertThat(quantity(200, 60, fraction)).isCloseTo(273.2, within(0.05));
     }
 
     @Test

@@ -10,9 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine;
 import stirtide.events.day.StoredEvent;
 
 /**
@@ -24,7 +24,8 @@ import stirtide.events.day.StoredEvent;
         synopsisHeading = "usage: ",
         mixinStandardHelpOptions = true,
         exitCodeOnInvalidInput = 64,
-        description = "Appends to the log and, alternating, to a plain file that is forced to the disk: events a second and the ratio.")
+        description =
+                "Appends to the log and, alternating, to a plain file that is forced to the disk: events a second and the ratio.")
 public final class AppendLimit implements Callable<Integer> {
     private static final List<Integer> BATCHES = List.of(1, 10, 100);
     private static final long ROUND_NANOS = 300_000_000;
@@ -73,9 +74,8 @@ public final class AppendLimit implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Path folder = place.isPresent()
-                ? Files.createDirectories(place.get())
-                : Files.createTempDirectory("append-limit");
+        Path folder =
+                place.isPresent() ? Files.createDirectories(place.get()) : Files.createTempDirectory("append-limit");
         try (SqliteEventLog log = SqliteEventLog.open(folder.resolve("log"));
                 FileChannel plain = FileChannel.open(
                         folder.resolve("plain"), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {

@@ -14,9 +14,9 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine;
 import stirtide.events.day.StoredEvent;
 import stirtide.planner.eventlog.EventLog.KnownCommand;
 
@@ -54,13 +54,18 @@ public final class FlipTrial {
 
     /** The command line. */
     @Command(
-                name = "planner-service/trials/run flip",
+            name = "planner-service/trials/run flip",
             synopsisHeading = "usage: ",
             mixinStandardHelpOptions = true,
             exitCodeOnInvalidInput = 64,
-            description = "Damages a log at random places of its two files: each damage must be found or harmless. Ends with 1 when anything was silently wrong.")
+            description =
+                    "Damages a log at random places of its two files: each damage must be found or harmless. Ends with 1 when anything was silently wrong.")
     static final class Damages implements Callable<Integer> {
-        @Parameters(index = "0", arity = "0..1", defaultValue = "1000", description = "number of damages (${DEFAULT-VALUE})")
+        @Parameters(
+                index = "0",
+                arity = "0..1",
+                defaultValue = "1000",
+                description = "number of damages (${DEFAULT-VALUE})")
         private int damages;
 
         @Parameters(index = "1", arity = "0..1", defaultValue = "1", description = "seed (${DEFAULT-VALUE})")

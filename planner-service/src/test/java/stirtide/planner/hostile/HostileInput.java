@@ -13,9 +13,9 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine;
 
 /**
  * Sends requests of every kind to a real service and checks every answer against the contract, the rights and the
@@ -26,8 +26,9 @@ import picocli.CommandLine;
         synopsisHeading = "usage: ",
         mixinStandardHelpOptions = true,
         exitCodeOnInvalidInput = 64,
-        description = "Sends random requests and raw bytes to a real service and checks every answer against the contract,"
-                + " the rights and the canaries. Ends with 1 when a fault is found.")
+        description =
+                "Sends random requests and raw bytes to a real service and checks every answer against the contract,"
+                        + " the rights and the canaries. Ends with 1 when a fault is found.")
 public final class HostileInput implements Callable<Integer> {
     private static final int SENDERS = 4;
 

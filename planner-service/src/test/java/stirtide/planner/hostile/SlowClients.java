@@ -11,9 +11,9 @@ import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine;
 import stirtide.events.json.ContractJson;
 import stirtide.planner.service.SmallSalon;
 
@@ -26,8 +26,9 @@ import stirtide.planner.service.SmallSalon;
         synopsisHeading = "usage: ",
         mixinStandardHelpOptions = true,
         exitCodeOnInvalidInput = 64,
-        description = "Steady work beside clients that do not read or send byte by byte. Ends with 1 when the others wait,"
-                + " or a slow client is not closed.")
+        description =
+                "Steady work beside clients that do not read or send byte by byte. Ends with 1 when the others wait,"
+                        + " or a slow client is not closed.")
 public final class SlowClients implements Callable<Integer> {
     private static final int SLOWEST_MILLIS = 250;
     private static final int MOST_MEBIBYTES = 32;
@@ -57,7 +58,8 @@ public final class SlowClients implements Callable<Integer> {
     private static boolean measure(HostileService service, int each, int seconds) throws Exception {
         try (Wire wire = new Wire(service.port())) {
             byte[] opening = ContractJson.write(SmallSalon.opening()).getBytes(StandardCharsets.UTF_8);
-            Answer opened = wire.ask(RequestText.of("POST", "/days", "", opening), false).orElseThrow();
+            Answer opened = wire.ask(RequestText.of("POST", "/days", "", opening), false)
+                    .orElseThrow();
             if (opened.status() != 201) throw new IOException("the day cannot be opened: " + opened.body());
         }
         try (SteadyWork work = new SteadyWork(service.port());

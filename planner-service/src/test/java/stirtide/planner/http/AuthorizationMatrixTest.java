@@ -7,10 +7,10 @@ import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import io.vertx.core.Vertx;
 import java.net.URI;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpRequest;
-import java.net.http.HttpResponse.BodyHandlers;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -176,7 +176,8 @@ class AuthorizationMatrixTest {
 
     @Test
     void every_command_is_allowed_to_the_roles_of_the_table_and_refused_to_all_others() {
-        AuthenticationHandler authentication = new AuthenticationHandler(vertx, TestSecurity.open(), new IdleDayOperations());
+        AuthenticationHandler authentication =
+                new AuthenticationHandler(vertx, TestSecurity.open(), new IdleDayOperations());
         assertThat(authentication.authenticator().open()).isTrue();
         List<String> wrong = new ArrayList<>();
         for (String type : Rights.commands())

@@ -1,16 +1,15 @@
 package stirtide.planner.service;
 
-import stirtide.planner.cli.CommandException;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.InputStream;
 import java.net.URI;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpRequest;
-import java.net.http.HttpResponse.BodyHandlers;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.KeyStore;
@@ -29,6 +28,7 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.json.ContractJson;
 import stirtide.planner.access.AccessFile;
 import stirtide.planner.access.Role;
+import stirtide.planner.cli.CommandException;
 import stirtide.planner.http.HttpSecurity;
 
 /** A service on all addresses of the machine: encrypted, for people with tokens, who did what is in the events. */
@@ -126,7 +126,8 @@ class EncryptedServiceIT {
         String code = access.giveCode("ada", Role.COLORIST, Optional.empty(), now, Duration.ofDays(1));
         try (PlannerService service = PlannerService.start(Settings.inProcess(folder)
                 .withDrivenClock(SmallSalon.MORNING, 0)
-                .withHost("0.0.0.0").withEncryption(Optional.of(pem)))) {
+                .withHost("0.0.0.0")
+                .withEncryption(Optional.of(pem)))) {
             HttpClient client = trusting();
             int port = service.port();
             assertThatThrownBy(() -> HttpClient.newHttpClient()

@@ -29,12 +29,7 @@ class ServeCommandTest {
 
     @Test
     void an_option_wins_over_the_environment() {
-        assertThat(run(
-                        Map.of("STIRTIDE_PORT", "9", "STIRTIDE_MANAGEMENT_PORT", "8"),
-                        "--data",
-                        "here",
-                        "--port",
-                        "0"))
+        assertThat(run(Map.of("STIRTIDE_PORT", "9", "STIRTIDE_MANAGEMENT_PORT", "8"), "--data", "here", "--port", "0"))
                 .isZero();
         assertThat(started).singleElement().satisfies(settings -> {
             assertThat(settings.data()).isEqualTo(Path.of("here"));

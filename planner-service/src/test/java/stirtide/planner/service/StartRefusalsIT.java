@@ -1,6 +1,5 @@
 package stirtide.planner.service;
 
-import stirtide.planner.cli.CommandException;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -11,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stirtide.planner.cli.CommandException;
 
 class StartRefusalsIT {
     @TempDir

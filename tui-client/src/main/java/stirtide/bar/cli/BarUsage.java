@@ -73,7 +73,8 @@ final class BarUsage {
 
     private static OptionSpec spec(BarOption option) {
         OptionSpec.Builder builder = OptionSpec.builder(option.word()).description(option.description());
-        if (option.value().isEmpty()) return builder.type(boolean.class).arity("0").build();
+        if (option.value().isEmpty())
+            return builder.type(boolean.class).arity("0").build();
         if (!option.choices().isEmpty()) builder.completionCandidates(option.choices());
         return builder.type(String.class).paramLabel(option.value()).build();
     }

@@ -17,9 +17,4 @@ import stirtide.bar.keys.KeyContext;
  * @param painter draws the inside
  */
 public record Overlay(
-        KeyContext context,
-        String title,
-        int columns,
-        int rows,
-        Predicate<KeyAction> offers,
-        Consumer<Pane> painter) {}
+        KeyContext context, String title, int columns, int rows, Predicate<KeyAction> offers, Consumer<Pane> painter) {}

@@ -100,7 +100,8 @@ public final class SetupRows {
 
     private static String scale(Scale one) {
         Scale.Range widest = one.ranges().get(one.ranges().size() - 1);
-        return one.scaleId() + ": class " + one.accuracyClass() + ", up to " + AmountText.grams(widest.maximumMilligrams())
+        return one.scaleId() + ": class " + one.accuracyClass() + ", up to "
+                + AmountText.grams(widest.maximumMilligrams())
                 + ", steps of "
                 + AmountText.grams(one.ranges().get(0).divisionMilligrams()) + ", "
                 + CodeText.words(one.weighing().name());

@@ -61,7 +61,8 @@ final class FooterView {
 
     // Two rows; where not all keys fit, the last of them is the key that shows the others.
     private static List<String> lines(UiState scene, int columns) {
-        KeyContext place = scene.panel().map(Overlay::context).orElse(scene.pages().page());
+        KeyContext place =
+                scene.panel().map(Overlay::context).orElse(scene.pages().page());
         var labeled = scene.keys(place).stream()
                 .filter(binding -> !binding.label().isEmpty())
                 .filter(binding -> scene.panel()

@@ -66,8 +66,9 @@ public final class FloorPlanCheck {
         List<WorkedService> worked = new ArrayList<>();
         for (FloorService service : day.services()) {
             ServiceTimes one = times.remove(service.service());
-            int minutes =
-                    service.zones().stream().mapToInt(zone -> zone.applyMinutes()).sum();
+            int minutes = service.zones().stream()
+                    .mapToInt(zone -> zone.applyMinutes())
+                    .sum();
             if (one == null || one.minutes().size() != minutes) {
                 faults.add("form: service " + service.service() + " has not its " + minutes + " minutes");
                 continue;

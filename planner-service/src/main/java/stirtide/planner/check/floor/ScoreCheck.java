@@ -20,7 +20,8 @@ final class ScoreCheck {
         for (WorkedService service : worked) {
             lateness += service.waited();
             for (BowlAssignment bowl : service.bowls()) {
-                FloorMix mix = day.mixes().get(service.zone(service.zoneOf(bowl.from())).mix());
+                FloorMix mix = day.mixes()
+                        .get(service.zone(service.zoneOf(bowl.from())).mix());
                 handling += handling(day, service, bowl, mix);
                 standing += service.at(bowl.from()) - bowl.mixStart() - mix.mixMinutes() - day.handOverMinutes();
             }

@@ -36,8 +36,7 @@ final class SharedUseCheck {
     }
 
     private Use rinse(WorkedService service) {
-        return new Use(
-                service.times().rinse(), service.times().rinse() + day.rinseMinutes());
+        return new Use(service.times().rinse(), service.times().rinse() + day.rinseMinutes());
     }
 
     private void assistants() {
@@ -74,7 +73,8 @@ final class SharedUseCheck {
         for (WorkedService service : worked) {
             basins.add(rinse(service));
             for (BowlAssignment bowl : service.bowls()) {
-                scales.add(new Use(bowl.mixStart(), bowl.mixStart() + mix(service, bowl).mixMinutes()));
+                scales.add(new Use(
+                        bowl.mixStart(), bowl.mixStart() + mix(service, bowl).mixMinutes()));
                 int over = service.at(bowl.to() - 1) + 1;
                 bowls.get(bowl.size()).add(new Use(bowl.mixStart(), over + day.washMinutes()));
             }
@@ -102,7 +102,8 @@ final class SharedUseCheck {
     private Map<Integer, List<WorkedService>> groups(ToIntFunction<WorkedService> key) {
         Map<Integer, List<WorkedService>> groups = new TreeMap<>();
         worked.stream()
-                .sorted(Comparator.<WorkedService>comparingInt(one -> one.service().bookedMinute())
+                .sorted(Comparator.<WorkedService>comparingInt(
+                                one -> one.service().bookedMinute())
                         .thenComparingInt(WorkedService::number))
                 .forEach(one -> groups.computeIfAbsent(key.applyAsInt(one), k -> new ArrayList<>())
                         .add(one));

@@ -32,7 +32,8 @@ public final class AllowanceRules {
         if (command.milligrams() < 1 || command.milligrams() > HIGHEST_PIN)
             return Decision.refuse(
                     "ALLOWANCE_OUT_OF_RANGE",
-                    "An allowance is 1 to " + HIGHEST_PIN + " milligrams, which is " + AmountText.grams(HIGHEST_PIN) + ".");
+                    "An allowance is 1 to " + HIGHEST_PIN + " milligrams, which is " + AmountText.grams(HIGHEST_PIN)
+                            + ".");
         return ruled(
                 day,
                 command.menuId(),

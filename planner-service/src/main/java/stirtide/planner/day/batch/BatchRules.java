@@ -69,7 +69,8 @@ public final class BatchRules {
             return Decision.refuse(
                     "SHARE_OUT_OF_RANGE",
                     AmountText.grams(command.pouredMilligrams()) + " cannot have been poured into bowl " + other.bowl()
-                            + " of a mix of " + AmountText.grams(whole.mixedMilligrams()) + ". Accepted: more than 0 g, "
+                            + " of a mix of " + AmountText.grams(whole.mixedMilligrams())
+                            + ". Accepted: more than 0 g, "
                             + AmountText.grams(most) + " at most.");
         return Decision.accept(new DayEvent.BatchDivided(bowl.bowl(), command.pouredMilligrams()));
     }

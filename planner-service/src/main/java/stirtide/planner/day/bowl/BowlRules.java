@@ -119,8 +119,8 @@ public final class BowlRules {
         if (leftMilligrams >= 0 && leftMilligrams <= mixed) return Optional.empty();
         return Refusal.of(
                 "LEFT_TOO_MUCH",
-                "Bowl " + bowl.bowl() + " held " + AmountText.grams(mixed) + ". Accepted: 0 g to " + AmountText.grams(mixed)
-                        + " left.");
+                "Bowl " + bowl.bowl() + " held " + AmountText.grams(mixed) + ". Accepted: 0 g to "
+                        + AmountText.grams(mixed) + " left.");
     }
 
     /** Why a cause does not explain what is left of a bowl, if so. */

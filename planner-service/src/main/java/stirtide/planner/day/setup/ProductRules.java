@@ -20,8 +20,7 @@ final class ProductRules {
         for (var developer : setup.developers()) {
             if (developer.developerId().equals(DeveloperPart.WATER))
                 return Optional.of("\"water\" stands for water; give the developer another id.");
-            if (developer.strengthHundredths() < 1
-                    || developer.strengthHundredths() > LegalLimits.ON_HAIR_HUNDREDTHS)
+            if (developer.strengthHundredths() < 1 || developer.strengthHundredths() > LegalLimits.ON_HAIR_HUNDREDTHS)
                 return Optional.of("Developer \"" + developer.developerId() + "\" has "
                         + AmountText.strength(developer.strengthHundredths()) + ". Accepted: above 0 % up to "
                         + AmountText.strength(LegalLimits.ON_HAIR_HUNDREDTHS) + ".");

@@ -42,7 +42,8 @@ final class EarliestFit {
      * @param later it begins at least so much later than it could
      * @param mostLateness it is late by no more
      */
-    @Nullable ServicePath find(int index, int later, int mostLateness) {
+    @Nullable
+    ServicePath find(int index, int later, int mostLateness) {
         begin(index, mostLateness);
         long[] free = state.stylistFree(service);
         int stylistUntil = state.stylistUntil(service);

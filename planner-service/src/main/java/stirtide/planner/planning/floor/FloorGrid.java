@@ -36,11 +36,14 @@ final class FloorGrid {
                 .toArray(ServiceGrid[]::new);
         this.words = 1 + horizon() / 64;
         this.mixing = day.mixes().stream().mapToInt(FloorMix::mixMinutes).toArray();
-        this.occupied = Arrays.stream(mixing).map(m -> m + day.handOverMinutes()).toArray();
+        this.occupied =
+                Arrays.stream(mixing).map(m -> m + day.handOverMinutes()).toArray();
         this.life = day.mixes().stream().mapToInt(FloorMix::lifeMinutes).toArray();
         this.byTime = groups(new int[services.length])[0];
-        this.ofStylist = groups(day.services().stream().mapToInt(FloorService::stylist).toArray());
-        this.ofChair = groups(day.services().stream().mapToInt(FloorService::chair).toArray());
+        this.ofStylist =
+                groups(day.services().stream().mapToInt(FloorService::stylist).toArray());
+        this.ofChair =
+                groups(day.services().stream().mapToInt(FloorService::chair).toArray());
         this.stylistPlace = places(ofStylist);
         this.chairPlace = places(ofChair);
     }

@@ -52,7 +52,9 @@ final class ServiceGrid {
         for (int j = 0; j <= last; j++) {
             startBase[j] = j < last ? times.clock[minute[j]] : times.clock[minute[j] - 1] + 1;
             endBase[j] = j > 0 ? times.clock[minute[j] - 1] + 1 : startBase[j];
-            mix[j] = service.zones().get(times.zone[Math.min(minute[j], times.minutes - 1)]).mix();
+            mix[j] = service.zones()
+                    .get(times.zone[Math.min(minute[j], times.minutes - 1)])
+                    .mix();
         }
         ServiceArcs arcs = new ServiceArcs(day, service, times, minute);
         this.firstArc = arcs.firstArc;
@@ -63,8 +65,8 @@ final class ServiceGrid {
         this.arcLeast = Arrays.stream(arcCost)
                 .mapToInt(cost -> Arrays.stream(cost).min().orElse(NONE))
                 .toArray();
-        this.lastWish = endBase[last]
-                + service.zones().get(service.zones().size() - 1).processMinutes();
+        this.lastWish =
+                endBase[last] + service.zones().get(service.zones().size() - 1).processMinutes();
         this.leastHandling = leastHandling(day);
     }
 

@@ -60,7 +60,12 @@ public final class StaggerEngine {
     public StaggerPlan plan() {
         StaggerScore score = Objects.requireNonNull(incumbent.score());
         return new StaggerPlan(
-                score, incumbent.mixes(), proofs.levels().bound(), proofs.provenLevels(), proofs.levels().certificates(), rounds);
+                score,
+                incumbent.mixes(),
+                proofs.levels().bound(),
+                proofs.provenLevels(),
+                proofs.levels().certificates(),
+                rounds);
     }
 
     /** Works until everything is proven or the gate closes. */

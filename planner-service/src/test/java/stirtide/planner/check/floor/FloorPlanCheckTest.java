@@ -45,8 +45,8 @@ class FloorPlanCheckTest {
                 new BowlAssignment(1, 0, 4, 0, 6, 0),
                 new BowlAssignment(1, 4, 10, 0, 10, 0),
                 new BowlAssignment(2, 0, 10, 0, 6, 1)));
-        plannedServices = new ArrayList<>(List.of(
-                new ServiceTimes(1, minutes(10, 20), 25, 0), new ServiceTimes(2, minutes(10, 20), 25, 1)));
+        plannedServices = new ArrayList<>(
+                List.of(new ServiceTimes(1, minutes(10, 20), 25, 0), new ServiceTimes(2, minutes(10, 20), 25, 1)));
         score = new FloorScore(0, 10 + 40 + 60 + 10, 0);
     }
 
@@ -60,7 +60,14 @@ class FloorPlanCheckTest {
         List<Integer> breaks = List.of(2, 4, 6, 8);
         FloorAssistant assistant = new FloorAssistant(List.of(new DutySpan(0, dutyEnd)));
         return new FloorDay(
-                1, 3, scales, basins, 4, stylistsRinse, 1, 200,
+                1,
+                3,
+                scales,
+                basins,
+                4,
+                stylistsRinse,
+                1,
+                200,
                 List.of(assistant, assistant),
                 List.of(new FloorBowlSize(600, 10, bowls)),
                 List.of(new FloorMix(3, 18)),
@@ -88,8 +95,13 @@ class FloorPlanCheckTest {
 
     @Test
     void the_plan_keeps_all_rules() {
-        score = new FloorScore(0, FloorPlanCheck.score(day(), plannedBowls.subList(0, 2), plannedServices.get(0)).handling()
-                + FloorPlanCheck.score(day(), plannedBowls.subList(2, 3), plannedServices.get(1)).handling(), 0);
+        score = new FloorScore(
+                0,
+                FloorPlanCheck.score(day(), plannedBowls.subList(0, 2), plannedServices.get(0))
+                                .handling()
+                        + FloorPlanCheck.score(day(), plannedBowls.subList(2, 3), plannedServices.get(1))
+                                .handling(),
+                0);
         assertThat(score.handling()).isEqualTo(3 * 10 + 30);
         assertThat(faults()).isEmpty();
     }
@@ -162,7 +174,17 @@ class FloorPlanCheckTest {
     void a_bowl_does_not_overflow() {
         FloorDay day = day();
         FloorDay small = new FloorDay(
-                1, 3, 2, 2, 4, false, 1, 200, day.assistants(), List.of(new FloorBowlSize(500, 10, 4)), day.mixes(),
+                1,
+                3,
+                2,
+                2,
+                4,
+                false,
+                1,
+                200,
+                day.assistants(),
+                List.of(new FloorBowlSize(500, 10, 4)),
+                day.mixes(),
                 day.services());
         assertThat(FloorPlanCheck.faults(small, new FloorPlan(plannedBowls, plannedServices, score)))
                 .isNotEmpty()

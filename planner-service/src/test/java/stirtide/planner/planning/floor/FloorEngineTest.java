@@ -60,7 +60,8 @@ class FloorEngineTest {
     @Test
     void keeps_all_rules_on_random_days() {
         for (int seed = 0; seed < 24; seed++) {
-            FloorDay day = new RandomFloorDay(new SplittableRandom(seed)).day(4 + seed % 17, 1 + seed % 3, 20 + seed % 80);
+            FloorDay day =
+                    new RandomFloorDay(new SplittableRandom(seed)).day(4 + seed % 17, 1 + seed % 3, 20 + seed % 80);
             FloorEngine engine = planned(day, 100);
 
             engine.plan().ifPresent(plan -> {

@@ -37,8 +37,18 @@ public final class RandomFloorDay {
         }
         int end = java.util.Arrays.stream(next).max().orElse(0) + 120;
         return new FloorDay(
-                1, 6, 1 + random.nextInt(2), 1 + random.nextInt(2), 6, random.nextInt(3) == 0, 3, 200,
-                assistants(assistants, end), sizes(), mixes(), services);
+                1,
+                6,
+                1 + random.nextInt(2),
+                1 + random.nextInt(2),
+                6,
+                random.nextInt(3) == 0,
+                3,
+                200,
+                assistants(assistants, end),
+                sizes(),
+                mixes(),
+                services);
     }
 
     private FloorService service(int number, int stylist, int chair, int booked) {
@@ -59,12 +69,21 @@ public final class RandomFloorDay {
             FloorZone zone = zones.get(z);
             int longest = rest + 26 + 8 + random.nextInt(25);
             timed.add(new FloorZone(
-                    zone.gapMinutes(), zone.applyMinutes(), zone.decigrams(), zone.mix(), zone.processMinutes(), longest));
+                    zone.gapMinutes(),
+                    zone.applyMinutes(),
+                    zone.decigrams(),
+                    zone.mix(),
+                    zone.processMinutes(),
+                    longest));
             rest -= minutes[z];
         }
         int last = total;
         return new FloorService(
-                number, stylist, chair, booked, timed,
+                number,
+                stylist,
+                chair,
+                booked,
+                timed,
                 IntStream.range(1, last).filter(i -> i % 2 == 0).boxed().toList());
     }
 

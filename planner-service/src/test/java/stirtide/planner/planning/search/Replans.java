@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine;
 import stirtide.events.day.DayEvent.PlanDrawn;
 import stirtide.events.plan.Plan;
 import stirtide.planner.check.PlanChecker;
@@ -26,7 +26,8 @@ import stirtide.planner.planning.bounds.TwoStepPlanner;
         synopsisHeading = "usage: ",
         mixinStandardHelpOptions = true,
         exitCodeOnInvalidInput = 64,
-        description = "Plans in two steps after invented events, checks each plan and compares it with a full search. Ends with 1 when a plan is invalid.")
+        description =
+                "Plans in two steps after invented events, checks each plan and compares it with a full search. Ends with 1 when a plan is invalid.")
 public final class Replans implements Callable<Integer> {
     private static final int SERVICES = 40;
     private static final int EVENTS = 50;
@@ -71,10 +72,18 @@ public final class Replans implements Callable<Integer> {
         }
     }
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "DAYS", defaultValue = "26", description = "days of 50 events for each load (${DEFAULT-VALUE})")
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "DAYS",
+            defaultValue = "26",
+            description = "days of 50 events for each load (${DEFAULT-VALUE})")
     private int days;
 
-    @Parameters(index = "1..*", paramLabel = "LOAD", description = "loads in percent: 40, 70, 90, or 0 for the natural one; all if none is given")
+    @Parameters(
+            index = "1..*",
+            paramLabel = "LOAD",
+            description = "loads in percent: 40, 70, 90, or 0 for the natural one; all if none is given")
     private List<Integer> loads = List.of();
 
     /** Prints the figures. */

@@ -39,9 +39,9 @@ public final class FloorCommand {
         List<String> faults = FloorPlanCheck.faults(file.day(), plan);
         faults.forEach(fault -> err.println(file.name() + ": " + fault));
         int proven = faults.isEmpty() ? engine.provenLevels() : 0;
-        out.println(
-                new FloorPlanLine(file.name(), plan, engine.bounds(), proven, millis(first - begin), millis(done - begin))
-                        .json());
+        out.println(new FloorPlanLine(
+                        file.name(), plan, engine.bounds(), proven, millis(first - begin), millis(done - begin))
+                .json());
         return faults.isEmpty();
     }
 

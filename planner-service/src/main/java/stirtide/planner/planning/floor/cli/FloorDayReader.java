@@ -64,8 +64,8 @@ final class FloorDayReader {
     private List<FloorBowlSize> bowlSizes() throws FloorDayFile.Refused {
         List<FloorBowlSize> sizes = new ArrayList<>();
         for (JsonPlace row : root.list("bowlSizes")) {
-            sizes.add(new FloorBowlSize(
-                    row.count("usableDecigrams"), row.count("residueDecigrams"), row.count("count")));
+            sizes.add(
+                    new FloorBowlSize(row.count("usableDecigrams"), row.count("residueDecigrams"), row.count("count")));
         }
         return sizes;
     }
