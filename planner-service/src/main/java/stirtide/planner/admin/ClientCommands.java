@@ -45,6 +45,7 @@ final class ClientCommands {
         print(online.isPresent() ? online.get() : exportOffline(reference));
     }
 
+    @SuppressWarnings("try")
     @Command(name = "erase", description = "Destroys what identifies a client; this cannot be undone.")
     void erase(@Parameters(paramLabel = "REFERENCE", description = REFERENCE) String word) throws IOException {
         String reference = reference(word);
