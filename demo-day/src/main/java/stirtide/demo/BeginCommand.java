@@ -40,6 +40,7 @@ final class BeginCommand implements Callable<Integer> {
             names = {"-h", "--help"},
             usageHelp = true,
             description = "print this help")
+    @SuppressWarnings("UnusedVariable") // picocli prints the help when this is set
     private boolean help;
 
     private final List<String> terminalOptions;

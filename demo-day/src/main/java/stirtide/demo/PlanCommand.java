@@ -57,6 +57,7 @@ final class PlanCommand implements Callable<Integer> {
             names = {"-h", "--help"},
             usageHelp = true,
             description = "print this help")
+    @SuppressWarnings("UnusedVariable") // picocli prints the help when this is set
     private boolean help;
 
     @Spec

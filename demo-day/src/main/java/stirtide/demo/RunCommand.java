@@ -57,6 +57,7 @@ final class RunCommand implements Callable<Integer> {
             names = {"-h", "--help"},
             usageHelp = true,
             description = "print this help")
+    @SuppressWarnings("UnusedVariable") // picocli prints the help when this is set
     private boolean help;
 
     @Option(names = "--start-and-stop", hidden = true, description = "start the service on the day and end")
