@@ -8,6 +8,7 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,8 +16,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Every package of all modules and what it may depend on. What is pure is held by the test of the service. */
@@ -175,5 +178,35 @@ class ArchitectureTest {
             table.put(sides[0], List.of(sides[1].trim().split(" +")));
         }
         return table;
+    }
+
+    @Test
+    void every_test_named_in_a_document_exists() throws IOException {
+        Path root = Path.of("..");
+        Set<String> named = new TreeSet<>();
+        for (Path document : filesBelow(root.resolve("docs"), ".md")) named.addAll(testsNamedIn(document));
+        named.addAll(testsNamedIn(root.resolve("DEVELOPERS.md")));
+        Set<String> existing = new TreeSet<>();
+        for (String module : List.of("events-schema", "planner-service", "tui-client", "demo-day"))
+            for (Path source : filesBelow(root.resolve(module), ".java"))
+                existing.add(source.getFileName().toString().replace(".java", ""));
+        assertThat(named).hasSizeGreaterThan(20);
+        named.removeAll(existing);
+        assertThat(named).as("tests that documents name and that do not exist").isEmpty();
+    }
+
+    private static List<Path> filesBelow(Path folder, String ending) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(file -> file.toString().endsWith(ending)).toList();
+        }
+    }
+
+    private static Set<String> testsNamedIn(Path document) throws IOException {
+        return Pattern.compile("\\b[A-Z]\\w*[a-z](?:Test|IT)\\b")
+                .matcher(Files.readString(document))
+                .results()
+                .map(MatchResult::group)
+                .filter(name -> !name.equals("RecordTest"))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 }
