@@ -19,7 +19,7 @@ import stirtide.events.setup.SwatchTest;
  *
  * <p>Services are numbered 1, 2, 3 in the order of booking. A bowl's id is its service's number and a letter:
  * {@code "7b"} is the second bowl of service 7. The names of the events in JSON are listed in
- * {@link stirtide.events.json.EventTypes}.
+ * {@code EventTypes}.
  */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "type")
 public sealed interface DayEvent {
