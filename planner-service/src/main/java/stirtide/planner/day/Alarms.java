@@ -24,7 +24,7 @@ public final class Alarms {
     public static List<AlarmCard> of(Day day, Instant now) {
         if (day.setup().isEmpty() || day.closed()) return List.of();
         var time = DayTime.of(day.opened());
-        var alarms = new AlarmList(day.acknowledged());
+        var alarms = new AlarmCollector(day.acknowledged());
         day.liveBowls().forEach(bowl -> BowlAlarms.add(alarms, day, time, bowl, now));
         for (var service : day.services()) ServiceAlarms.add(alarms, day, time, service, now);
         day.plan().ifPresent(plan -> PlanAlarms.add(alarms, day, time, plan));

@@ -10,7 +10,7 @@ import stirtide.planner.day.state.DayTime;
 final class BowlAlarms {
     private BowlAlarms() {}
 
-    static void add(AlarmList alarms, Day day, DayTime time, BowlState bowl, Instant now) {
+    static void add(AlarmCollector alarms, Day day, DayTime time, BowlState bowl, Instant now) {
         var service = day.service(bowl.service()).orElseThrow();
         int chair = service.booking().chair();
         var id = bowl.bowl();

@@ -12,7 +12,7 @@ import stirtide.planner.day.state.DayTime;
 final class PlanAlarms {
     private PlanAlarms() {}
 
-    static void add(AlarmList alarms, Day day, DayTime time, Plan plan) {
+    static void add(AlarmCollector alarms, Day day, DayTime time, Plan plan) {
         for (var wait : plan.waits()) {
             var services = wait.services().stream().map(String::valueOf).collect(Collectors.joining(","));
             int chair = wait.services().stream()
@@ -33,7 +33,7 @@ final class PlanAlarms {
     }
 
     /** Two services of the plan on one chair at one time; a salon may want that, so it is only said. */
-    private static void addChairs(AlarmList alarms, DayTime time, Plan plan) {
+    private static void addChairs(AlarmCollector alarms, DayTime time, Plan plan) {
         var services = plan.services();
         for (int i = 0; i < services.size(); i++)
             for (int j = i + 1; j < services.size(); j++) {

@@ -14,7 +14,7 @@ final class ServiceAlarms {
 
     private ServiceAlarms() {}
 
-    static void add(AlarmList alarms, Day day, DayTime time, ServiceState service, Instant now) {
+    static void add(AlarmCollector alarms, Day day, DayTime time, ServiceState service, Instant now) {
         if (!service.standing()) return;
         int chair = service.booking().chair();
         var late = service.dueMark(service.nextBowl()).lateAt();
@@ -45,7 +45,7 @@ final class ServiceAlarms {
     }
 
     /** A demanded test stays an alarm until it is recorded; a client in the chair makes it more urgent. */
-    private static void addTests(AlarmList alarms, Day day, ServiceState service, int chair) {
+    private static void addTests(AlarmCollector alarms, Day day, ServiceState service, int chair) {
         if (day.applied(service)) return;
         boolean started = service.startedAt().isPresent();
         var opened = day.history().first().map(StoredEvent::time).orElse(day.time());

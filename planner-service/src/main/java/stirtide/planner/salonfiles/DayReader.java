@@ -22,7 +22,7 @@ import stirtide.planner.salonfiles.json.FileSchema;
 import stirtide.planner.salonfiles.json.MenuFile;
 import stirtide.planner.salonfiles.json.SalonFile;
 import stirtide.planner.salonfiles.json.WorkHours;
-import stirtide.planner.salonfiles.rules.SalonRules;
+import stirtide.planner.salonfiles.rules.SalonFileRules;
 import stirtide.planner.salonfiles.source.BookingCandidate;
 import stirtide.planner.salonfiles.source.ParsedBookings;
 import stirtide.planner.salonfiles.source.ProblemCollector;
@@ -67,7 +67,7 @@ final class DayReader {
     Optional<BookedDay> read(Function<String, SourceFile> sources) {
         SourceFile source = sources.apply(bookingsName());
         int before = problems.count();
-        Optional<ZoneId> zone = salon.flatMap(each -> SalonRules.zone(each.value()));
+        Optional<ZoneId> zone = salon.flatMap(each -> SalonFileRules.zone(each.value()));
         Optional<ParsedBookings> parsed = bookings(source, zone);
         if (parsed.isEmpty() || zone.isEmpty() || salon.isEmpty() || menu.isEmpty()) return Optional.empty();
         Optional<LocalDate> date = DaySelection.date(asked, parsed.get());

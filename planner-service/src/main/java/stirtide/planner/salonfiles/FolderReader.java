@@ -22,10 +22,10 @@ import stirtide.planner.salonfiles.json.HistoryFile;
 import stirtide.planner.salonfiles.json.MenuFile;
 import stirtide.planner.salonfiles.json.SalonFile;
 import stirtide.planner.salonfiles.rules.MenuDirectionsRules;
-import stirtide.planner.salonfiles.rules.MenuRules;
+import stirtide.planner.salonfiles.rules.MenuFileRules;
 import stirtide.planner.salonfiles.rules.PriceRules;
-import stirtide.planner.salonfiles.rules.ProductRules;
-import stirtide.planner.salonfiles.rules.SalonRules;
+import stirtide.planner.salonfiles.rules.ProductFileRules;
+import stirtide.planner.salonfiles.rules.SalonFileRules;
 import stirtide.planner.salonfiles.rules.VisitHistoryRules;
 import stirtide.planner.salonfiles.source.FileProblem;
 import stirtide.planner.salonfiles.source.ProblemCollector;
@@ -54,15 +54,15 @@ final class FolderReader {
             return refusal();
         }
         Optional<Located<SalonFile>> salon = json("salon.json", FileSchema.SALON, SalonFile.class);
-        salon.ifPresent(each -> SalonRules.check(each.value(), each.path()));
+        salon.ifPresent(each -> SalonFileRules.check(each.value(), each.path()));
         salon.ifPresent(each -> prices = PriceRules.in(each.value().currency()));
-        ProductRules products = new ProductRules(prices);
+        ProductFileRules products = new ProductFileRules(prices);
         List<Developer> developers = developers(products);
         List<Directions> directions = directions(
                 products, salon.map(each -> each.value().handOverMinutes()).orElse(0));
         boolean shelfKnown = problems.none();
         Optional<Located<MenuFile>> menu = json("menu.json", FileSchema.MENU, MenuFile.class);
-        menu.ifPresent(each -> MenuRules.check(each.value(), each.path()));
+        menu.ifPresent(each -> MenuFileRules.check(each.value(), each.path()));
         if (shelfKnown)
             menu.ifPresent(each -> new MenuDirectionsRules(directions, developers).check(each.value(), each.path()));
         Optional<UseHistory> history = menu.flatMap(each -> history(each.value().menu()));
@@ -85,7 +85,7 @@ final class FolderReader {
         return new FolderResult.Rejected(found.subList(0, shown), found.size() - shown);
     }
 
-    private List<Developer> developers(ProductRules products) {
+    private List<Developer> developers(ProductFileRules products) {
         Optional<Located<DevelopersFile>> file = json("developers.json", FileSchema.DEVELOPERS, DevelopersFile.class);
         file.ifPresent(each -> products.check(each.value().developers(), each.path()));
         return file.stream()
@@ -94,7 +94,7 @@ final class FolderReader {
                 .toList();
     }
 
-    private List<Directions> directions(ProductRules products, int handOverMinutes) {
+    private List<Directions> directions(ProductFileRules products, int handOverMinutes) {
         List<Directions> read = new ArrayList<>();
         for (String name : directionsNames()) {
             Optional<Located<Directions>> file = json("directions/" + name, FileSchema.DIRECTIONS, Directions.class);

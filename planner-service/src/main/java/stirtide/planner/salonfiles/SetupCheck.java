@@ -11,10 +11,10 @@ import stirtide.planner.salonfiles.json.MenuFile;
 import stirtide.planner.salonfiles.json.SalonFile;
 import stirtide.planner.salonfiles.rules.FieldRanges;
 import stirtide.planner.salonfiles.rules.MenuDirectionsRules;
-import stirtide.planner.salonfiles.rules.MenuRules;
+import stirtide.planner.salonfiles.rules.MenuFileRules;
 import stirtide.planner.salonfiles.rules.PriceRules;
-import stirtide.planner.salonfiles.rules.ProductRules;
-import stirtide.planner.salonfiles.rules.SalonRules;
+import stirtide.planner.salonfiles.rules.ProductFileRules;
+import stirtide.planner.salonfiles.rules.SalonFileRules;
 import stirtide.planner.salonfiles.source.FileProblem;
 
 /** Checks a setup that was changed at a terminal against the rules of the files. */
@@ -67,11 +67,12 @@ public final class SetupCheck {
     private void salon() {
         SalonFile salon = SalonFile.of(setup);
         FieldPath at = file("salon.json");
-        if (FieldRanges.fit(salon, at)) SalonRules.check(salon, at);
+        if (FieldRanges.fit(salon, at)) SalonFileRules.check(salon, at);
     }
 
     private void products() {
-        ProductRules rules = new ProductRules(PriceRules.in(setup.salon().currency()));
+        ProductFileRules rules =
+                new ProductFileRules(PriceRules.in(setup.salon().currency()));
         FieldPath shelf = file("developers.json");
         if (FieldRanges.fit(setup.developers(), shelf)) rules.check(setup.developers(), shelf);
         List<Directions> readable = new ArrayList<>();
@@ -88,7 +89,7 @@ public final class SetupCheck {
         MenuFile menu = MenuFile.of(setup.menu());
         FieldPath at = file("menu.json");
         if (!FieldRanges.fit(menu, at)) return;
-        MenuRules.check(menu, at);
+        MenuFileRules.check(menu, at);
         directions.check(menu, at);
     }
 

@@ -107,13 +107,13 @@ public final class DayClient {
      * Connects to the live views.
      *
      * @param lastEventId id of the last event received, empty text to begin with the newest view
-     * @param listener called by {@link ViewStream#read} on the thread that reads
+     * @param listener called by {@link LiveViewReader#read} on the thread that reads
      */
-    public ViewStream live(String lastEventId, EventStreamParser.Listener listener) throws IOException {
+    public LiveViewReader live(String lastEventId, EventStreamParser.Listener listener) throws IOException {
         // With the terminal's own token: the stream outlasts the people who sign on and off.
         HttpRequest.Builder request = service.requestAsTerminal(path + "/live").header("Accept", "text/event-stream");
         if (!lastEventId.isEmpty()) request.header("Last-Event-ID", lastEventId);
-        return ViewStream.open(service.http(), request.build(), listener);
+        return LiveViewReader.open(service.http(), request.build(), listener);
     }
 
     /**
@@ -135,9 +135,9 @@ public final class DayClient {
                 // Only says that the service is still there.
             }
         };
-        try (ViewStream stream = live("", listener)) {
+        try (LiveViewReader stream = live("", listener)) {
             // Ends: a stream ends or falls silent.
-            while (stream.read(SILENCE_MILLIS) == ViewStream.Result.RECEIVED) {
+            while (stream.read(SILENCE_MILLIS) == LiveViewReader.Result.RECEIVED) {
                 received.forEach(views);
                 received.clear();
             }
@@ -153,7 +153,7 @@ public final class DayClient {
         try {
             return ContractJson.read(json, type);
         } catch (IllegalArgumentException otherContract) {
-            throw ViewStream.otherVersion(otherContract);
+            throw LiveViewReader.otherVersion(otherContract);
         }
     }
 }

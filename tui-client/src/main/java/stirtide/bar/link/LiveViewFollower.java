@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.util.Optional;
 import java.util.function.Consumer;
 import stirtide.bar.client.DayClient;
+import stirtide.bar.client.LiveViewReader;
 import stirtide.bar.client.ServiceClient;
 import stirtide.bar.client.ServiceClock;
-import stirtide.bar.client.ViewStream;
 
 /** Follows the live views of a day until the stream ends or falls silent, then connects again, without end. */
 final class LiveViewFollower implements Runnable {
@@ -47,7 +47,7 @@ final class LiveViewFollower implements Runnable {
         try {
             tellClock();
             signOns.check();
-            try (ViewStream stream = day.live(lastEventId, newest)) {
+            try (LiveViewReader stream = day.live(lastEventId, newest)) {
                 return read(stream, newest);
             }
         } catch (IOException broken) {
@@ -55,15 +55,15 @@ final class LiveViewFollower implements Runnable {
         }
     }
 
-    private String read(ViewStream stream, NewestView newest) throws IOException, InterruptedException {
-        ViewStream.Result result = stream.read(silenceMillis);
+    private String read(LiveViewReader stream, NewestView newest) throws IOException, InterruptedException {
+        LiveViewReader.Result result = stream.read(silenceMillis);
         // Ends: when the stream ends or falls silent.
-        while (result != ViewStream.Result.SILENT || newest.waits()) {
-            if (result == ViewStream.Result.ENDED) {
+        while (result != LiveViewReader.Result.SILENT || newest.waits()) {
+            if (result == LiveViewReader.Result.ENDED) {
                 tell(newest);
                 return stream.endReason();
             }
-            if (result == ViewStream.Result.RECEIVED) {
+            if (result == LiveViewReader.Result.RECEIVED) {
                 backoff.succeeded();
                 if (!stream.lastEventId().isEmpty()) lastEventId = stream.lastEventId();
             }

@@ -3,7 +3,7 @@ package stirtide.bar.link;
 import java.io.IOException;
 import java.util.concurrent.TimeUnit;
 import stirtide.bar.client.EventStreamParser;
-import stirtide.bar.client.ViewStream;
+import stirtide.bar.client.LiveViewReader;
 import stirtide.events.view.DayView;
 
 /** The newest view received, as bytes, and whether the service has shown that it is still there. */
@@ -42,7 +42,7 @@ final class NewestView implements EventStreamParser.Listener {
     /** Parses the view that waits. */
     DayView take() throws IOException {
         takenNanos = System.nanoTime();
-        DayView parsed = ViewStream.view(view, length);
+        DayView parsed = LiveViewReader.view(view, length);
         length = 0;
         return parsed;
     }

@@ -11,12 +11,12 @@ import stirtide.planner.salonfiles.json.FieldText;
 import stirtide.planner.salonfiles.json.UniqueIds;
 
 /** Rules of what is on the shelf: developers, and the directions of lighteners. */
-public final class ProductRules {
+public final class ProductFileRules {
     private final PriceRules prices;
     private final UniqueIds lighteners = new UniqueIds("lightener");
 
     /** @param prices rules of prices in the salon's currency */
-    public ProductRules(PriceRules prices) {
+    public ProductFileRules(PriceRules prices) {
         this.prices = prices;
     }
 

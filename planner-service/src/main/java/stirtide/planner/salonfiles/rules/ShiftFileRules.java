@@ -9,14 +9,14 @@ import stirtide.planner.salonfiles.json.SalonFile.WeeklyPerson;
 import stirtide.planner.salonfiles.json.WorkHours;
 
 /** Rules of a person's weekly shifts, whatever the date. */
-final class ShiftRules {
+final class ShiftFileRules {
     private static final List<String> WEEKDAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
-    private ShiftRules() {}
+    private ShiftFileRules() {}
 
     static void check(Located<WeeklyPerson> person) {
         for (String day : WEEKDAYS) checkOverlap(WorkHours.shiftsOn(person, day), day);
-        person.path().each("shifts", person.value().shifts()).forEach(ShiftRules::checkShift);
+        person.path().each("shifts", person.value().shifts()).forEach(ShiftFileRules::checkShift);
     }
 
     private static void checkOverlap(List<Located<Shift>> shifts, String day) {

@@ -9,8 +9,8 @@ import stirtide.planner.salonfiles.json.MenuFile;
 import stirtide.planner.salonfiles.json.UniqueIds;
 
 /** Rules of a menu on its own. */
-public final class MenuRules {
-    private MenuRules() {}
+public final class MenuFileRules {
+    private MenuFileRules() {}
 
     /** Refuses what cannot be. */
     public static void check(MenuFile menu, FieldPath at) {

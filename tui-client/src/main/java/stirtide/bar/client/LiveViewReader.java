@@ -20,7 +20,7 @@ import stirtide.events.json.ContractJson;
 import stirtide.events.view.DayView;
 
 /** One connection to the live views of a day, read a chunk at a time so that a slow reader slows the service down. */
-public final class ViewStream implements AutoCloseable {
+public final class LiveViewReader implements AutoCloseable {
     private static final int OK = 200;
     private static final int UNAUTHORIZED = 401;
     private static final int NOT_FOUND = 404;
@@ -30,7 +30,7 @@ public final class ViewStream implements AutoCloseable {
     private final EventStreamParser events;
     private final CompletableFuture<HttpResponse<Void>> response;
 
-    private ViewStream(HttpClient http, HttpRequest request, EventStreamParser.Listener listener) {
+    private LiveViewReader(HttpClient http, HttpRequest request, EventStreamParser.Listener listener) {
         events = new EventStreamParser(listener);
         response = http.sendAsync(request, BodyHandlers.fromSubscriber(chunks));
         // Without a response no body is subscribed to, and nothing else would end the stream.
@@ -40,8 +40,8 @@ public final class ViewStream implements AutoCloseable {
         });
     }
 
-    static ViewStream open(HttpClient http, HttpRequest request, EventStreamParser.Listener listener) {
-        return new ViewStream(http, request, listener);
+    static LiveViewReader open(HttpClient http, HttpRequest request, EventStreamParser.Listener listener) {
+        return new LiveViewReader(http, request, listener);
     }
 
     /** What a read brought. */

@@ -14,8 +14,8 @@ import stirtide.planner.salonfiles.json.SalonFile.WeeklyPerson;
 import stirtide.planner.salonfiles.json.UniqueIds;
 
 /** Rules of a salon whose single fields are in their ranges. */
-public final class SalonRules {
-    private SalonRules() {}
+public final class SalonFileRules {
+    private SalonFileRules() {}
 
     /** Refuses what cannot be. */
     public static void check(SalonFile salon, FieldPath at) {
@@ -46,7 +46,7 @@ public final class SalonRules {
     private static void people(List<Located<WeeklyPerson>> people) {
         UniqueIds ids = new UniqueIds("person");
         people.forEach(each -> ids.take(each.value().personId(), each.path().at("personId")));
-        people.forEach(ShiftRules::check);
+        people.forEach(ShiftFileRules::check);
     }
 
     private static void scales(List<Located<Scale>> scales) {

@@ -8,11 +8,11 @@ import java.util.SortedMap;
 import stirtide.events.view.DayView.AlarmCard;
 
 /** Alarms while they are collected, each with who has seen it. */
-final class AlarmList {
+final class AlarmCollector {
     private final SortedMap<String, String> acknowledged;
     private final List<AlarmCard> cards = new ArrayList<>();
 
-    AlarmList(SortedMap<String, String> acknowledged) {
+    AlarmCollector(SortedMap<String, String> acknowledged) {
         this.acknowledged = acknowledged;
     }
 
