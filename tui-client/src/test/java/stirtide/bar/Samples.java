@@ -29,22 +29,23 @@ import stirtide.events.plan.PlanFigures;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.plan.PlannedService.PlannedZone;
 import stirtide.events.setup.Scale;
+import stirtide.events.view.AlarmCard;
+import stirtide.events.view.BookingChoices;
+import stirtide.events.view.BookingChoices.MenuChoice;
+import stirtide.events.view.DayTotals;
 import stirtide.events.view.DayView;
 import stirtide.events.view.DayView.ActionCard;
-import stirtide.events.view.DayView.AlarmCard;
-import stirtide.events.view.DayView.BookingChoices;
-import stirtide.events.view.DayView.DayTotals;
-import stirtide.events.view.DayView.DoneBowl;
 import stirtide.events.view.DayView.LiveBowl;
-import stirtide.events.view.DayView.MenuChoice;
 import stirtide.events.view.DayView.PartCard;
 import stirtide.events.view.DayView.PersonCard;
 import stirtide.events.view.DayView.PlannedBowlCard;
 import stirtide.events.view.DayView.QueuedBowl;
 import stirtide.events.view.DayView.SectionCard;
 import stirtide.events.view.DayView.ServiceCard;
-import stirtide.events.view.DayView.StockCard;
 import stirtide.events.view.DayView.WeighedCard;
+import stirtide.events.view.DoneBowl;
+import stirtide.events.view.ScaleCard;
+import stirtide.events.view.StockCard;
 
 /** An invented day at an invented salon, seen at 11:40:00 by its clock. */
 public final class Samples {
@@ -554,11 +555,11 @@ public final class Samples {
     }
 
     /** Steps of 0.1 g; class III with e = 0.1 g, by the limits of verification. */
-    private static DayView.ScaleCard bench() {
-        return new DayView.ScaleCard(
+    private static ScaleCard bench() {
+        return new ScaleCard(
                 "bench",
                 Scale.Weighing.TARE_BETWEEN,
-                List.of(new DayView.ScaleBand(0, 100, 200), new DayView.ScaleBand(50_000, 100, 300)));
+                List.of(new ScaleCard.ScaleBand(0, 100, 200), new ScaleCard.ScaleBand(50_000, 100, 300)));
     }
 
     /** A live bowl of a 45 minute life, begun some minutes ago. */

@@ -12,7 +12,7 @@ import stirtide.events.day.StoredEvent;
 import stirtide.events.plan.Plan;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.DaySetup;
-import stirtide.events.view.DayView.DayTotals;
+import stirtide.events.view.DayTotals;
 import stirtide.mixing.text.AmountText;
 import stirtide.planner.check.PlanChecker;
 import stirtide.planner.day.Evolver;

@@ -10,7 +10,7 @@ import stirtide.demo.play.PlayedDay;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.setup.DaySetup;
-import stirtide.events.view.DayView.DayTotals;
+import stirtide.events.view.DayTotals;
 import stirtide.events.view.DayView.ServiceCard;
 import stirtide.mixing.text.AmountText;
 

@@ -8,7 +8,7 @@ import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
-import stirtide.events.view.DayView.StockCard;
+import stirtide.events.view.StockCard;
 import stirtide.mixing.text.AmountText;
 import stirtide.planner.stock.StockReport;
 

@@ -1,15 +1,14 @@
 package stirtide.events.view;
 
-import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
+import java.util.stream.IntStream;
+import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.plan.PlannedService.PlannedZone;
-import stirtide.events.setup.Scale;
 
 /**
  * A whole day as a terminal shows it.
@@ -70,35 +69,29 @@ public record DayView(
         BookingChoices choices,
         List<StockCard> stock,
         List<ScaleCard> scales) {
+    /** A service by its number. */
+    public Optional<ServiceCard> service(int number) {
+        return services.stream().filter(card -> card.service() == number).findFirst();
+    }
 
-    /** A scale of the bar; {@code bands} by rising load, at least one. */
-    public record ScaleCard(String scaleId, Scale.Weighing weighing, List<ScaleBand> bands) {}
+    /** A bowl of the queue by its id. */
+    public Optional<QueuedBowl> queued(String bowl) {
+        return queue.stream().filter(row -> row.bowl().bowl().equals(bowl)).findFirst();
+    }
 
-    /**
-     * What a scale shows of readings above a load: its steps, and how far the true load may be from what is shown, in half
-     * milligrams. The band with the largest {@code aboveMilligrams} that is less than the reading counts.
-     */
-    public record ScaleBand(int aboveMilligrams, int divisionMilligrams, int errorHalfMilligrams) {}
+    /** A live bowl by its id. */
+    public Optional<LiveBowl> live(String bowl) {
+        return live.stream().filter(row -> row.bowl().equals(bowl)).findFirst();
+    }
 
-    /**
-     * One product of the shelf. {@code onShelfMilligrams} is empty when nobody counted; {@code runsOutAt} is the start of
-     * the first bowl for which it is not enough.
-     */
-    public record StockCard(
-            String productId,
-            String name,
-            long neededMilligrams,
-            Optional<Long> onShelfMilligrams,
-            int packsToOpen,
-            Optional<Instant> runsOutAt,
-            int packsToBuy,
-            String sentence) {}
-
-    /** What a walk-in may be booked as: menu entries, hair lengths, hair densities, and chairs numbered from 1. */
-    public record BookingChoices(List<MenuChoice> menu, List<String> lengths, List<String> densities, int chairs) {}
-
-    /** One bookable service. */
-    public record MenuChoice(String menuId, String name) {}
+    /** Name of a person at work, the id itself when it is no such person's. */
+    public String personName(String personId) {
+        return people.stream()
+                .filter(person -> person.personId().equals(personId))
+                .map(PersonCard::name)
+                .findFirst()
+                .orElse(personId);
+    }
 
     /** Somebody at work; {@code onDutyNow} by the salon's clock, {@code mixing} when a bowl of theirs is being mixed. */
     public record PersonCard(String personId, String name, String role, boolean onDutyNow, boolean mixing) {}
@@ -164,7 +157,19 @@ public record DayView(
             List<Integer> partStrengthsHundredths,
             List<String> cautions,
             List<String> allowances,
-            Optional<BatchCard> batch) {}
+            Optional<BatchCard> batch) {
+        /** The liquids of this bowl alone, in the order of weighing. */
+        public List<PartCard> parts() {
+            List<DeveloperPart> parts = bowl.formula().developerParts();
+            return IntStream.range(0, parts.size())
+                    .mapToObj(i -> new PartCard(
+                            parts.get(i).developerId(),
+                            partNames.get(i),
+                            partStrengthsHundredths.get(i),
+                            parts.get(i).milligrams()))
+                    .toList();
+        }
+    }
 
     /**
      * One mix for two bowls. {@code shares} name the bowl it is mixed in first; {@code planned} is what is to be weighed for
@@ -224,45 +229,6 @@ public record DayView(
     /** What was weighed. */
     public record WeighedCard(
             int lightenerMilligrams, int developerMilligrams, int ratioThousandths, boolean insideDirections) {}
-
-    /**
-     * A closed bowl. {@code cause} is empty text for a bowl that was used up, {@code stylistName} for a booking that names
-     * nobody; {@code leftCost} is what the grams left cost by the pack prices, in the salon's currency, rounded half up to
-     * its smallest coin.
-     */
-    public record DoneBowl(
-            String bowl,
-            int service,
-            int chair,
-            Instant at,
-            int mixedMilligrams,
-            int leftMilligrams,
-            String cause,
-            String lightenerName,
-            String stylistName,
-            BigDecimal leftCost) {}
-
-    /** An alarm. {@code priority} is HIGH, MEDIUM or LOW; {@code id} is what is acknowledged. */
-    public record AlarmCard(
-            String id,
-            String priority,
-            String kind,
-            String bowl,
-            int chair,
-            String sentence,
-            Instant raisedAt,
-            Optional<String> acknowledgedBy) {}
-
-    /** Mixed = applied + residue + left by cause, all in milligrams. Costs are in the salon's currency, in its digits. */
-    public record DayTotals(
-            int bowlsMixed,
-            int mixedMilligrams,
-            int appliedMilligrams,
-            int residueMilligrams,
-            int overMixedMilligrams,
-            SortedMap<String, Integer> overMixedByCause,
-            BigDecimal mixedCost,
-            BigDecimal overMixedCost) {}
 
     /** An action that can be taken back. */
     public record ActionCard(long revision, Instant time, String actor, String sentence) {}

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import stirtide.events.view.DayView.AlarmCard;
+import stirtide.events.view.AlarmCard;
 
 /** Alarms while they are collected, each with who has seen it. */
 final class AlarmCollector {

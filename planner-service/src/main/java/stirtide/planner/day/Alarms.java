@@ -3,7 +3,7 @@ package stirtide.planner.day;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
-import stirtide.events.view.DayView.AlarmCard;
+import stirtide.events.view.AlarmCard;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.DayTime;
 

@@ -11,7 +11,7 @@ import stirtide.events.formula.BowlFormula;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.DaySetup;
-import stirtide.events.view.DayView.StockCard;
+import stirtide.events.view.StockCard;
 import stirtide.mixing.text.AmountText;
 
 /** What the bowls of a plan need against what is on the shelf. */

@@ -2,7 +2,7 @@ package stirtide.planner.views;
 
 import java.math.BigDecimal;
 import java.util.TreeMap;
-import stirtide.events.view.DayView.DayTotals;
+import stirtide.events.view.DayTotals;
 import stirtide.planner.day.bowl.BowlBalance;
 import stirtide.planner.day.state.Day;
 

@@ -10,7 +10,7 @@ import stirtide.events.formula.BowlFormula;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.DaySetup;
-import stirtide.events.view.DayView.StockCard;
+import stirtide.events.view.StockCard;
 
 /** What a day needs against the shelf. Invented products. */
 class StockReportTest {

@@ -13,14 +13,14 @@ import stirtide.events.command.DayCommand.FinishZone;
 import stirtide.events.command.DayCommand.StartService;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.json.ContractJson;
+import stirtide.events.view.AlarmCard;
 import stirtide.events.view.DayView;
-import stirtide.events.view.DayView.AlarmCard;
-import stirtide.events.view.DayView.DoneBowl;
 import stirtide.events.view.DayView.LiveBowl;
 import stirtide.events.view.DayView.PersonCard;
 import stirtide.events.view.DayView.QueuedBowl;
-import stirtide.events.view.DayView.ScaleBand;
 import stirtide.events.view.DayView.ServiceCard;
+import stirtide.events.view.DoneBowl;
+import stirtide.events.view.ScaleCard.ScaleBand;
 import stirtide.planner.day.Given;
 import stirtide.planner.day.Scene;
 

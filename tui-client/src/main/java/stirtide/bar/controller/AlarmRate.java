@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import stirtide.bar.model.AlarmList;
-import stirtide.events.view.DayView;
+import stirtide.events.view.AlarmCard;
 
 /**
  * Counts alarms as they come. More than ten in ten minutes are a flood, the limit that EEMUA 191 and ANSI/ISA-18.2 are
@@ -29,7 +29,7 @@ final class AlarmRate {
     private long floodSeconds;
     private boolean flood;
 
-    void add(DayView.AlarmCard alarm) {
+    void add(AlarmCard alarm) {
         arrivals.add(alarm.raisedAt());
         kinds.merge(alarm.kind(), 1, Integer::sum);
         priorities.merge(alarm.priority(), 1, Integer::sum);

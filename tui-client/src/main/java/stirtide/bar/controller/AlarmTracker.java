@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import stirtide.bar.link.ServiceGateway;
 import stirtide.bar.model.AlarmList;
 import stirtide.events.command.DayCommand;
-import stirtide.events.view.DayView;
+import stirtide.events.view.AlarmCard;
 
 /**
  * What this terminal does with alarms: which are new, which are shelved, which are raised again, and when so many came
@@ -32,15 +32,15 @@ final class AlarmTracker {
     private record Known(long newsNanos, Instant newsAt, boolean acknowledged, boolean seen) {}
 
     /** Looks at the alarms of a picture. */
-    void look(List<DayView.AlarmCard> alarms, Instant now, long nanos) {
+    void look(List<AlarmCard> alarms, Instant now, long nanos) {
         known.keySet()
                 .removeIf(id -> alarms.stream().noneMatch(alarm -> alarm.id().equals(id)));
         shelvedUntil.keySet().removeIf(id -> !known.containsKey(id));
-        for (DayView.AlarmCard alarm : alarms) look(alarm, now, nanos);
+        for (AlarmCard alarm : alarms) look(alarm, now, nanos);
         count.pass(now);
     }
 
-    private void look(DayView.AlarmCard alarm, Instant now, long nanos) {
+    private void look(AlarmCard alarm, Instant now, long nanos) {
         Known before = known.get(alarm.id());
         boolean acknowledged = alarm.acknowledgedBy().isPresent();
         if (before == null) {
@@ -60,7 +60,7 @@ final class AlarmTracker {
         return true;
     }
 
-    private static boolean isRaisedAgain(DayView.AlarmCard alarm, Known before, Instant now) {
+    private static boolean isRaisedAgain(AlarmCard alarm, Known before, Instant now) {
         return alarm.priority().equals("HIGH")
                 && Duration.between(before.newsAt(), now).compareTo(RAISED_AGAIN) >= 0;
     }
@@ -94,8 +94,8 @@ final class AlarmTracker {
     }
 
     /** Marks alarms as seen, and acknowledges those that are not yet to the service; returns the notice to show. */
-    String seen(List<DayView.AlarmCard> cards, String personId, Instant now, ServiceGateway outgoing) {
-        for (DayView.AlarmCard card : cards) {
+    String seen(List<AlarmCard> cards, String personId, Instant now, ServiceGateway outgoing) {
+        for (AlarmCard card : cards) {
             seen(card.id(), now);
             if (card.acknowledgedBy().isEmpty())
                 outgoing.send(personId, new DayCommand.AcknowledgeAlarm(card.id()), "alarm seen: " + card.sentence());
@@ -104,12 +104,12 @@ final class AlarmTracker {
     }
 
     /** The rows to show for the alarms of the last look. */
-    AlarmList board(List<DayView.AlarmCard> alarms) {
+    AlarmList board(List<AlarmCard> alarms) {
         var shown = alarms.stream()
                 .filter(alarm -> alarm.priority().equals("HIGH") || !shelvedUntil.containsKey(alarm.id()))
                 .toList();
-        var groups = new LinkedHashMap<String, List<DayView.AlarmCard>>();
-        for (DayView.AlarmCard alarm : shown) {
+        var groups = new LinkedHashMap<String, List<AlarmCard>>();
+        for (AlarmCard alarm : shown) {
             String key = count.isFlood() ? alarm.priority() + alarm.kind() : alarm.id();
             groups.computeIfAbsent(key, made -> new ArrayList<>()).add(alarm);
         }
@@ -117,7 +117,7 @@ final class AlarmTracker {
         return new AlarmList(rows, alarms.size() - shown.size(), count.isFlood(), count.tally());
     }
 
-    private AlarmList.Row row(List<DayView.AlarmCard> alarms) {
+    private AlarmList.Row row(List<AlarmCard> alarms) {
         long newest = alarms.stream()
                 .mapToLong(alarm ->
                         known.containsKey(alarm.id()) ? known.get(alarm.id()).newsNanos() : Long.MIN_VALUE / 2)
@@ -127,7 +127,7 @@ final class AlarmTracker {
         return new AlarmList.Row(alarms, newest, unseen);
     }
 
-    private boolean isUnseen(DayView.AlarmCard alarm) {
+    private boolean isUnseen(AlarmCard alarm) {
         Known state = known.get(alarm.id());
         return state == null ? alarm.acknowledgedBy().isEmpty() : !state.seen();
     }

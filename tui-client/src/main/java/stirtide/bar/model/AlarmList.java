@@ -2,7 +2,7 @@ package stirtide.bar.model;
 
 import java.time.Instant;
 import java.util.List;
-import stirtide.events.view.DayView;
+import stirtide.events.view.AlarmCard;
 
 /**
  * The alarms as this terminal shows them.
@@ -33,13 +33,13 @@ public record AlarmList(List<Row> rows, int shelved, boolean flood, Tally tally)
      * @param newsNanos monotonic reading when it last became news
      * @param unseen whether it is not acknowledged, or was raised again since
      */
-    public record Row(List<DayView.AlarmCard> alarms, long newsNanos, boolean unseen) {
+    public record Row(List<AlarmCard> alarms, long newsNanos, boolean unseen) {
         public Row {
             alarms = List.copyOf(alarms);
         }
 
         /** The oldest alarm of the row. */
-        public DayView.AlarmCard first() {
+        public AlarmCard first() {
             return alarms.get(0);
         }
 
@@ -81,7 +81,7 @@ public record AlarmList(List<Row> rows, int shelved, boolean flood, Tally tally)
     }
 
     /** The alarms of a picture one a row, none new, none shelved. */
-    public static AlarmList of(List<DayView.AlarmCard> alarms) {
+    public static AlarmList of(List<AlarmCard> alarms) {
         long longAgo = -2 * BLINK_NANOS;
         var rows = alarms.stream()
                 .map(alarm ->

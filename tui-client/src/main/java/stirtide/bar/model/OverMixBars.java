@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import stirtide.bar.text.CodeText;
 import stirtide.events.view.DayView;
+import stirtide.events.view.DoneBowl;
 
 /** Over-mixed grams of a day, sorted for the manager. */
 public final class OverMixBars {
@@ -57,12 +58,12 @@ public final class OverMixBars {
         return cost(view.done().stream().filter(bowl -> !bowl.cause().isEmpty()).toList());
     }
 
-    private static BigDecimal cost(List<DayView.DoneBowl> bowls) {
-        return bowls.stream().map(DayView.DoneBowl::leftCost).reduce(BigDecimal.ZERO, BigDecimal::add);
+    private static BigDecimal cost(List<DoneBowl> bowls) {
+        return bowls.stream().map(DoneBowl::leftCost).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     private static String label(BowlOverMix left, OverMixSelection.Sort sort, boolean oneDay) {
-        DayView.DoneBowl bowl = left.bowl();
+        DoneBowl bowl = left.bowl();
         return switch (sort) {
             case CAUSE -> CodeText.words(bowl.cause());
             case SERVICE -> left.menuName().isEmpty() ? "service " + bowl.service() : left.menuName();

@@ -3,6 +3,7 @@ package stirtide.bar.model;
 import java.util.List;
 import java.util.Optional;
 import stirtide.events.command.DayCommand;
+import stirtide.events.view.AlarmCard;
 import stirtide.events.view.DayView;
 import stirtide.events.view.SetupView;
 
@@ -49,7 +50,7 @@ public sealed interface UiEffect {
     record ShowView(ViewState pages) implements UiEffect {}
 
     /** Marks alarms as seen and acknowledges them to the service. */
-    record AcknowledgeAlarms(List<DayView.AlarmCard> alarms) implements UiEffect {
+    record AcknowledgeAlarms(List<AlarmCard> alarms) implements UiEffect {
         public AcknowledgeAlarms {
             alarms = List.copyOf(alarms);
         }

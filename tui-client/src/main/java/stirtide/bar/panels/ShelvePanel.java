@@ -8,7 +8,7 @@ import stirtide.bar.model.UiEffect;
 import stirtide.bar.panels.form.ChoiceField;
 import stirtide.bar.panels.form.FormPanel;
 import stirtide.bar.text.LineWrap;
-import stirtide.events.view.DayView;
+import stirtide.events.view.AlarmCard;
 
 /** Shelves a row of alarms for some minutes, at this terminal only. It comes back by itself. */
 public final class ShelvePanel {
@@ -22,7 +22,7 @@ public final class ShelvePanel {
         var minutes = new ChoiceField("minutes", List.of("5", "10", "15"), 0);
         String more = row.alarms().size() > 1 ? " (and " + (row.alarms().size() - 1) + " more of its kind)" : "";
         List<String> lines = LineWrap.wrap(row.first().sentence() + more, LAYOUT.columns() - 2);
-        List<String> ids = row.alarms().stream().map(DayView.AlarmCard::id).toList();
+        List<String> ids = row.alarms().stream().map(AlarmCard::id).toList();
         return new FormPanel(
                         "SHELVE",
                         LAYOUT,

@@ -13,6 +13,7 @@ import stirtide.bar.model.DayOverMix;
 import stirtide.bar.model.OverMixBars;
 import stirtide.bar.model.OverMixSelection;
 import stirtide.bar.text.WeightText;
+import stirtide.events.view.DayTotals;
 import stirtide.events.view.DayView;
 
 /** A day as one page of HTML that needs nothing beside itself: tables, and a chart of the days drawn as SVG. */
@@ -71,7 +72,7 @@ public final class DayPage {
                 + " earlier days, and three times their mean moving range over 1.128 on either side.";
     }
 
-    private static void balance(StringBuilder html, DayView.DayTotals totals, String cost) {
+    private static void balance(StringBuilder html, DayTotals totals, String cost) {
         html.append("<h2>Balance</h2>\n<table>\n");
         row(html, "bowls done", String.valueOf(totals.bowlsMixed()));
         row(html, "mixed", WeightText.grams(totals.mixedMilligrams()) + " g");

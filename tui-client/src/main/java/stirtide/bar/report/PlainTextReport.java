@@ -9,6 +9,7 @@ import stirtide.bar.text.BatchText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.plan.Plan;
+import stirtide.events.view.AlarmCard;
 import stirtide.events.view.DayView;
 
 /** Tells a picture of the day, and then what is different in the next one, in lines that need no picture. */
@@ -37,7 +38,7 @@ public final class PlainTextReport {
     }
 
     private void alarms(DayView view, List<String> lines) {
-        List<DayView.AlarmCard> old = before.map(DayView::alarms).orElse(List.of());
+        List<AlarmCard> old = before.map(DayView::alarms).orElse(List.of());
         view.alarms().stream()
                 .filter(alarm -> old.stream().noneMatch(known -> known.id().equals(alarm.id())))
                 .forEach(alarm -> lines.add("alarm " + alarm.priority() + ": " + alarm.sentence()));

@@ -11,6 +11,7 @@ import stirtide.bar.model.AlarmList;
 import stirtide.bar.model.LinkStatus;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.TimeText;
+import stirtide.events.view.AlarmCard;
 import stirtide.events.view.DayView;
 
 /** Alarms, one a row: high first, then oldest; the row says how many there are. */
@@ -57,7 +58,7 @@ final class AlarmView {
     }
 
     private static Line line(AlarmList.Row row, UiState scene) {
-        DayView.AlarmCard alarm = row.first();
+        AlarmCard alarm = row.first();
         String seen =
                 row.unseen() ? "" : alarm.acknowledgedBy().map(scene::name).orElse("here");
         String what = scene.board().flood() ? "FLOOD  " + kind(row) : words(alarm, scene);
@@ -70,7 +71,7 @@ final class AlarmView {
     // In a flood one line tells a kind: how many, and at which chairs hands are needed.
     private static String kind(AlarmList.Row row) {
         String chairs = row.alarms().stream()
-                .map(DayView.AlarmCard::chair)
+                .map(AlarmCard::chair)
                 .distinct()
                 .sorted()
                 .map(String::valueOf)
@@ -80,7 +81,7 @@ final class AlarmView {
     }
 
     // The service's sentence is long; where the life of a bowl is at stake the time left says it in a line.
-    private static String words(DayView.AlarmCard alarm, UiState scene) {
+    private static String words(AlarmCard alarm, UiState scene) {
         String bowlName = alarm.bowl().isEmpty() ? "" : "bowl " + alarm.bowl() + "  ";
         String head = bowlName + (alarm.chair() == 0 ? "" : "chair " + alarm.chair() + "  ");
         Optional<String> left = scene.view().stream()

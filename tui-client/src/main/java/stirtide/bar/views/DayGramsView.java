@@ -16,6 +16,7 @@ import stirtide.bar.text.BowlText;
 import stirtide.bar.text.CodeText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
+import stirtide.events.view.DayTotals;
 import stirtide.events.view.DayView;
 
 /** The day in grams: what was over-mixed and why, the day's balance, this terminal's alarms, and the days before. */
@@ -83,7 +84,7 @@ final class DayGramsView {
     }
 
     private static int balance(Pane pane, DayView view, boolean tall) {
-        DayView.DayTotals totals = view.totals();
+        DayTotals totals = view.totals();
         pane.put(0, 0, "DONE BOWLS  " + totals.bowlsMixed(), Style.STRONG);
         figure(pane, 1, "mixed", totals.mixedMilligrams());
         figure(pane, 2, "applied", totals.appliedMilligrams());

@@ -8,8 +8,8 @@ import stirtide.bar.model.SetupRow;
 import stirtide.bar.model.SetupRows;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.LineWrap;
-import stirtide.events.view.DayView;
 import stirtide.events.view.SetupView;
+import stirtide.events.view.StockCard;
 
 /** What is in force on the day, row by row; below it what is still missing, or what is known of the picked row. */
 final class SetupPageView {
@@ -63,7 +63,7 @@ final class SetupPageView {
         scene.view()
                 .ifPresent(view -> view.stock().stream()
                         .filter(card -> card.productId().equals(picked.id()))
-                        .map(DayView.StockCard::sentence)
+                        .map(StockCard::sentence)
                         .forEach(sentence -> lines.addAll(LineWrap.wrap(sentence, columns))));
         if (picked.part() == SetupRow.Part.MENU) lines.addAll(learned(picked, scene, columns));
         if (lines.isEmpty()) lines.add("complete: 1 goes to the bar, n there books a client; changes are planned anew");

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stirtide.bar.Samples;
 import stirtide.bar.model.AlarmList;
-import stirtide.events.view.DayView.AlarmCard;
+import stirtide.events.view.AlarmCard;
 
 class AlarmTrackerTest {
     private static final long SECOND = 1_000_000_000L;

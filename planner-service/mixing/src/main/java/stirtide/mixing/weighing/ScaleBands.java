@@ -1,8 +1,8 @@
 package stirtide.mixing.weighing;
 
 import stirtide.events.setup.Scale.Weighing;
-import stirtide.events.view.DayView.ScaleBand;
-import stirtide.events.view.DayView.ScaleCard;
+import stirtide.events.view.ScaleCard;
+import stirtide.events.view.ScaleCard.ScaleBand;
 
 /**
  * Errors of a scale as the service shows them to its clients, the same as those of {@link ScaleErrors}.

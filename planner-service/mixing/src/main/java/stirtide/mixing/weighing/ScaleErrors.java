@@ -6,7 +6,7 @@ import stirtide.events.setup.Scale;
 import stirtide.events.setup.Scale.AccuracyClass;
 import stirtide.events.setup.Scale.Range;
 import stirtide.events.setup.Scale.Weighing;
-import stirtide.events.view.DayView.ScaleBand;
+import stirtide.events.view.ScaleCard.ScaleBand;
 
 /**
  * What a scale can show and how far its reading may be from the truth. Errors are in half milligrams, so that half of

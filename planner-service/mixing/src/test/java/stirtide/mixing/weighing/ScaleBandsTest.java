@@ -8,7 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stirtide.events.setup.Scale;
-import stirtide.events.view.DayView.ScaleCard;
+import stirtide.events.view.ScaleCard;
 import stirtide.mixing.weighing.WeighedMix.Bounds;
 import stirtide.mixing.weighing.WeighedMix.Part;
 

@@ -10,7 +10,7 @@ import stirtide.events.setup.Scale;
 import stirtide.events.setup.Scale.AccuracyClass;
 import stirtide.events.setup.Scale.Range;
 import stirtide.events.setup.Scale.Weighing;
-import stirtide.events.view.DayView.ScaleBand;
+import stirtide.events.view.ScaleCard.ScaleBand;
 import stirtide.mixing.formula.FormulaSamples;
 
 /** Largest permissible errors at the borders of OIML R 76-1:2006, table 6. */

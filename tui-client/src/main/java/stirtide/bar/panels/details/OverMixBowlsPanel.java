@@ -12,6 +12,7 @@ import stirtide.bar.text.CodeText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
+import stirtide.events.view.DoneBowl;
 
 /** The bowls behind a bar of the day. */
 public final class OverMixBowlsPanel {
@@ -33,7 +34,7 @@ public final class OverMixBowlsPanel {
     }
 
     private static String line(BowlOverMix left, DayView view, UiState state) {
-        DayView.DoneBowl bowl = left.bowl();
+        DoneBowl bowl = left.bowl();
         String day = left.date().equals(view.date()) ? "" : left.date() + " ";
         return day + TimeText.minute(bowl.at(), state.zone()) + "  bowl " + bowl.bowl() + "  chair " + bowl.chair()
                 + "  mixed " + WeightText.grams(bowl.mixedMilligrams()) + " g, over "

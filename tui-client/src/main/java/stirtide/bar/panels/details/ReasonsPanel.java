@@ -10,6 +10,7 @@ import stirtide.bar.text.CodeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
+import stirtide.events.view.DayTotals;
 import stirtide.events.view.DayView;
 
 /** Why clients wait, what could not be planned as wished, what the newest plan changed, and the day in figures. */
@@ -49,7 +50,7 @@ public final class ReasonsPanel {
     }
 
     private static List<String> totals(DayView view) {
-        DayView.DayTotals totals = view.totals();
+        DayTotals totals = view.totals();
         var lines = new ArrayList<String>();
         lines.add(BowlText.count(totals.bowlsMixed()) + ", " + WeightText.wholeGrams(totals.mixedMilligrams())
                 + " g mixed, " + WeightText.wholeGrams(totals.appliedMilligrams()) + " g applied");

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import stirtide.bar.model.Inquiry;
 import stirtide.bar.panels.form.ChoiceField;
+import stirtide.events.view.BookingChoices;
 import stirtide.events.view.DayView;
 
 /**
@@ -16,19 +17,15 @@ import stirtide.events.view.DayView;
  * @param density density of the hair
  */
 public record BookingFields(
-        DayView.BookingChoices choices,
-        ChoiceField service,
-        ChoiceField chair,
-        ChoiceField length,
-        ChoiceField density) {
+        BookingChoices choices, ChoiceField service, ChoiceField chair, ChoiceField length, ChoiceField density) {
     /** The choices of a day, with medium hair picked. */
     public static BookingFields of(DayView day) {
-        DayView.BookingChoices choices = day.choices();
+        BookingChoices choices = day.choices();
         List<String> chairs = IntStream.rangeClosed(1, choices.chairs())
                 .mapToObj(String::valueOf)
                 .toList();
         List<String> menu =
-                choices.menu().stream().map(DayView.MenuChoice::name).toList();
+                choices.menu().stream().map(BookingChoices.MenuChoice::name).toList();
         return new BookingFields(
                 choices,
                 new ChoiceField("service", menu, 0),
@@ -44,7 +41,7 @@ public record BookingFields(
     /** Picks what an inquiry was about. */
     void pick(Inquiry.Ask.WalkIn asked) {
         List<String> menu =
-                choices.menu().stream().map(DayView.MenuChoice::menuId).toList();
+                choices.menu().stream().map(BookingChoices.MenuChoice::menuId).toList();
         service.pick(menu.indexOf(asked.menuId()));
         chair.pick(asked.chair() - 1);
         length.pick(choices.lengths().indexOf(asked.length()));

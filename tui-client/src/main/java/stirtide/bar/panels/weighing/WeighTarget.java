@@ -7,6 +7,7 @@ import stirtide.bar.text.BowlText;
 import stirtide.events.formula.BowlFormula;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.view.DayView;
+import stirtide.events.view.ScaleCard;
 
 /**
  * What is to be weighed into a bowl.
@@ -37,7 +38,7 @@ record WeighTarget(
         int lowestRatioThousandths,
         int highestRatioThousandths,
         Optional<Integer> usableMilligrams,
-        DayView.ScaleCard scale,
+        ScaleCard scale,
         Optional<DayView.BatchCard> batch) {
     static WeighTarget of(DayView.LiveBowl live, DayView view) {
         Optional<DayView.BatchCard> batch = live.batch().filter(mix -> !mix.divided());
@@ -105,7 +106,7 @@ record WeighTarget(
     }
 
     /** The scale of that id; the first where the salon has taken it away since, as the service has it. */
-    private static DayView.ScaleCard scale(DayView view, String scaleId) {
+    private static ScaleCard scale(DayView view, String scaleId) {
         return view.scales().stream()
                 .filter(scale -> scale.scaleId().equals(scaleId))
                 .findFirst()
