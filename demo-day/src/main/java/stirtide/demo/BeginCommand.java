@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import stirtide.bar.client.DayClient;
 import stirtide.bar.client.ServiceClient;
 import stirtide.demo.live.StartProgress;
 import stirtide.demo.live.TerminalLauncher;
@@ -81,7 +82,7 @@ final class BeginCommand implements Callable<Integer> {
         List<String> days = service.days();
         if (days.isEmpty()) return List.of("--begin");
         String day = days.get(days.size() - 1);
-        List<PersonCard> people = service.day(day).view().people();
+        List<PersonCard> people = new DayClient(service, day).view().people();
         return people.stream()
                 .filter(one -> List.of("MANAGER", "COLORIST").contains(one.role()))
                 .findFirst()

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.logging.Level;
 import picocli.CommandLine;
-import stirtide.bar.client.ServiceClient;
+import stirtide.bar.client.ResponseText;
 import stirtide.planner.cli.CommandException;
 import stirtide.planner.cli.CommandLines;
 import stirtide.planner.service.LogOutput;
@@ -74,7 +74,7 @@ public final class DemoMain {
     /** The commands read and write over HTTP only: another failure of that kind means that the service is gone. */
     private static Exception unreachable(Exception failed) {
         return failed instanceof IOException unreachable
-                ? new CommandException(CommandException.UNAVAILABLE, ServiceClient.reason(unreachable))
+                ? new CommandException(CommandException.UNAVAILABLE, ResponseText.reason(unreachable))
                 : failed;
     }
 

@@ -6,7 +6,6 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import stirtide.bar.cli.BarOptions;
 import stirtide.bar.client.DayClient;
-import stirtide.bar.client.ServiceClient;
 import stirtide.bar.link.LinkEvent;
 import stirtide.bar.link.ServiceLink;
 import stirtide.bar.link.StateFolder;
@@ -20,7 +19,7 @@ final class PlainTextMode {
     static int run(BarOptions options, PrintStream out, PrintStream errors) throws InterruptedException {
         BlockingQueue<LinkEvent> events = new LinkedBlockingQueue<>();
         BarOptions.DaySource source = options.source();
-        DayClient day = new ServiceClient(source.server(), source.credentials()).day(source.day());
+        DayClient day = source.client();
         var folder = new StateFolder(options.state(), source.day());
         try (var link = ServiceLink.start(day, folder, source.personId(), events::add)) {
             var lines = new PlainTextReport();

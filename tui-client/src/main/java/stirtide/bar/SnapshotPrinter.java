@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.util.Optional;
 import stirtide.bar.cli.BarOptions;
-import stirtide.bar.client.ServiceClient;
+import stirtide.bar.client.ResponseText;
 import stirtide.bar.model.FollowedClock;
 import stirtide.bar.model.LinkStatus;
 import stirtide.bar.model.Operator;
@@ -21,16 +21,14 @@ final class SnapshotPrinter {
     static int print(BarOptions options, PrintStream out, PrintStream errors) throws InterruptedException {
         BarOptions.DaySource source = options.source();
         try {
-            DayView view = new ServiceClient(source.server(), source.credentials())
-                    .day(source.day())
-                    .view();
+            DayView view = source.client().view();
             boolean json = options.mode() == BarOptions.Mode.JSON;
             out.print(json ? ContractJson.write(view) + "\n" : picture(view, options));
             out.flush();
             return out.checkError() ? BarExitCode.TERMINAL_GONE : BarExitCode.OK;
         } catch (IOException noService) {
             errors.println("bar: no picture of " + source.day() + " from " + source.server() + ": "
-                    + ServiceClient.reason(noService));
+                    + ResponseText.reason(noService));
             return BarExitCode.NO_SERVICE;
         }
     }

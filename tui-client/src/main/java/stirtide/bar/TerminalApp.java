@@ -11,7 +11,6 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import stirtide.bar.canvas.Canvas;
 import stirtide.bar.cli.BarOptions;
-import stirtide.bar.client.ServiceClient;
 import stirtide.bar.controller.BarController;
 import stirtide.bar.keys.Key;
 import stirtide.bar.link.LinkEvent;
@@ -161,11 +160,8 @@ final class TerminalApp {
                         "scale", new ScaleInput(wanted, reading -> messages.add(new Message.ScaleRead(reading)))));
         KeyReader.start(terminal, key -> messages.add(new Message.KeyPressed(key)));
         BarOptions.DaySource source = options.source();
-        try (var link = ServiceLink.start(
-                new ServiceClient(source.server(), source.credentials()).day(source.day()),
-                folder,
-                source.personId(),
-                new ViewKeeper(folder, this::hear))) {
+        try (var link =
+                ServiceLink.start(source.client(), folder, source.personId(), new ViewKeeper(folder, this::hear))) {
             gateway.reach(link);
             loop(terminal, painter);
         }

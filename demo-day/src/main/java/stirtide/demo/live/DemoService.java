@@ -86,7 +86,7 @@ public final class DemoService implements AutoCloseable {
     /** A new client of the day. */
     public DayClient client() {
         URI address = URI.create("http://127.0.0.1:" + port());
-        return new ServiceClient(address, Credentials.NONE, TIMEOUT).day(day());
+        return new DayClient(new ServiceClient(address, Credentials.NONE, TIMEOUT), day());
     }
 
     /** Port of the service. */

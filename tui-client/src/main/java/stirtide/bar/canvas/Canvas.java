@@ -43,11 +43,6 @@ public final class Canvas {
         return glyphs;
     }
 
-    /** The whole picture as a pane. */
-    public Pane pane() {
-        return new Pane(this, 0, 0, width, height);
-    }
-
     void set(int column, int row, char character, Style style) {
         if (column < 0 || row < 0 || column >= width || row >= height) return;
         characters[row * width + column] = glyphs.map(character);
@@ -93,17 +88,5 @@ public final class Canvas {
         return IntStream.range(0, height)
                 .mapToObj(row -> new String(characters, row * width, width))
                 .toList();
-    }
-
-    /** The rows as one style letter a cell. */
-    public List<String> styleRows() {
-        return IntStream.range(0, height).mapToObj(this::styleRow).toList();
-    }
-
-    private String styleRow(int row) {
-        var letters = new StringBuilder(width);
-        for (int column = 0; column < width; column++)
-            letters.append(style(column, row).letter());
-        return letters.toString();
     }
 }

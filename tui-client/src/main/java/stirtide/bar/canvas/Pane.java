@@ -2,6 +2,11 @@ package stirtide.bar.canvas;
 
 /** A rectangle of a canvas with its own coordinates. Text is cut at its right edge, never wrapped. */
 public record Pane(Canvas canvas, int left, int top, int width, int height) {
+    /** A whole canvas. */
+    public static Pane of(Canvas canvas) {
+        return new Pane(canvas, 0, 0, canvas.width(), canvas.height());
+    }
+
     /** A rectangle inside this one, cut to it. */
     public Pane part(int column, int row, int columns, int rows) {
         int inside = Math.max(0, Math.min(columns, width - column));

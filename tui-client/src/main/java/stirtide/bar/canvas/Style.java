@@ -3,30 +3,19 @@ package stirtide.bar.canvas;
 /** What a cell means; a theme turns it into color or, without color, into bold, underline and reverse. */
 public enum Style {
     /** Ordinary text. */
-    TEXT('.'),
+    TEXT,
     /** Units, labels and other things that may step back. */
-    DIM('d'),
+    DIM,
     /** Lines between parts. */
-    RULE('r'),
+    RULE,
     /** Headings and the figure that matters. */
-    STRONG('s'),
+    STRONG,
     /** Alarm that needs hands now. */
-    HIGH('H'),
+    HIGH,
     /** Alarm that needs hands soon. */
-    MEDIUM('M'),
+    MEDIUM,
     /** Something to know. */
-    LOW('L'),
+    LOW,
     /** The row the next key acts on. */
-    PICKED('p');
-
-    private final char letter;
-
-    Style(char letter) {
-        this.letter = letter;
-    }
-
-    /** One letter for golden frames. */
-    public char letter() {
-        return letter;
-    }
+    PICKED;
 }

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import stirtide.bar.canvas.Glyphs;
 import stirtide.bar.client.Credentials;
+import stirtide.bar.client.DayClient;
+import stirtide.bar.client.ServiceClient;
 import stirtide.bar.keys.KeyContext;
 import stirtide.bar.scale.ScaleInput;
 import stirtide.bar.terminal.ColorDepth;
@@ -60,7 +62,12 @@ public record BarOptions(
      * @param personId who works at the terminal, empty text for nobody
      * @param credentials token and certificates for a service that asks who the terminal is
      */
-    public record DaySource(URI server, String day, String personId, Credentials credentials) {}
+    public record DaySource(URI server, String day, String personId, Credentials credentials) {
+        /** A new client of the day. */
+        public DayClient client() {
+            return new DayClient(new ServiceClient(server, credentials), day);
+        }
+    }
 
     /**
      * How the picture looks.

@@ -29,7 +29,8 @@ public final class DayClient {
     private final ServiceClient service;
     private final String path;
 
-    DayClient(ServiceClient service, String name) {
+    /** A day named by salon id and date: {@code harbor-loft/2027-05-14}. */
+    public DayClient(ServiceClient service, String name) {
         this.service = service;
         path = "/days/" + name;
     }
@@ -54,7 +55,7 @@ public final class DayClient {
         try {
             return service.command(path + "/commands", command);
         } catch (IOException unreachable) {
-            return new CommandAnswer.Undecided(ServiceClient.reason(unreachable));
+            return new CommandAnswer.Undecided(ResponseText.reason(unreachable));
         }
     }
 
@@ -87,7 +88,7 @@ public final class DayClient {
         var events = new ArrayList<StoredEvent>();
         long newest = 1;
         while (events.size() < newest) {
-            JsonNode page = ServiceClient.tree(get("/events?limit=" + EVENTS_PER_PAGE + "&after=" + events.size()));
+            JsonNode page = ResponseText.tree(get("/events?limit=" + EVENTS_PER_PAGE + "&after=" + events.size()));
             newest = page.path("newest").asLong();
             if (page.path("events").isEmpty()) break;
             for (JsonNode event : page.path("events")) events.add(stored(event));
@@ -113,7 +114,7 @@ public final class DayClient {
         // With the terminal's own token: the stream outlasts the people who sign on and off.
         HttpRequest.Builder request = service.requestAsTerminal(path + "/live").header("Accept", "text/event-stream");
         if (!lastEventId.isEmpty()) request.header("Last-Event-ID", lastEventId);
-        return LiveViewReader.open(service.http(), request.build(), listener);
+        return new LiveViewReader(service.http(), request.build(), listener);
     }
 
     /**
@@ -153,7 +154,7 @@ public final class DayClient {
         try {
             return ContractJson.read(json, type);
         } catch (IllegalArgumentException otherContract) {
-            throw LiveViewReader.otherVersion(otherContract);
+            throw ResponseText.otherVersion(otherContract);
         }
     }
 }

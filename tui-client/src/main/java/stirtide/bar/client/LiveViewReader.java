@@ -30,7 +30,7 @@ public final class LiveViewReader implements AutoCloseable {
     private final EventStreamParser events;
     private final CompletableFuture<HttpResponse<Void>> response;
 
-    private LiveViewReader(HttpClient http, HttpRequest request, EventStreamParser.Listener listener) {
+    LiveViewReader(HttpClient http, HttpRequest request, EventStreamParser.Listener listener) {
         events = new EventStreamParser(listener);
         response = http.sendAsync(request, BodyHandlers.fromSubscriber(chunks));
         // Without a response no body is subscribed to, and nothing else would end the stream.
@@ -38,10 +38,6 @@ public final class LiveViewReader implements AutoCloseable {
             chunks.onError(failure);
             return null;
         });
-    }
-
-    static LiveViewReader open(HttpClient http, HttpRequest request, EventStreamParser.Listener listener) {
-        return new LiveViewReader(http, request, listener);
     }
 
     /** What a read brought. */
@@ -81,7 +77,7 @@ public final class LiveViewReader implements AutoCloseable {
             if (status == UNAUTHORIZED) return "the service asks who this terminal is: start it with --token-file";
             return status == NOT_FOUND ? "the service does not know this day" : "the service answered " + status;
         } catch (ExecutionException | CompletionException broken) {
-            return broken.getCause() instanceof IOException failure ? ServiceClient.reason(failure) : "the line broke";
+            return broken.getCause() instanceof IOException failure ? ResponseText.reason(failure) : "the line broke";
         } catch (TimeoutException noResponse) {
             return "the line broke";
         }
@@ -92,12 +88,8 @@ public final class LiveViewReader implements AutoCloseable {
         try {
             return ContractJson.read(json, length, DayView.class);
         } catch (IllegalArgumentException otherContract) {
-            throw otherVersion(otherContract);
+            throw ResponseText.otherVersion(otherContract);
         }
-    }
-
-    static IOException otherVersion(IllegalArgumentException unreadable) {
-        return new IOException("the service speaks another version: " + unreadable.getMessage(), unreadable);
     }
 
     @Override

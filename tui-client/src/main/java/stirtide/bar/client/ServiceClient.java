@@ -1,6 +1,5 @@
 package stirtide.bar.client;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.net.URI;
@@ -9,21 +8,19 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.net.http.HttpTimeoutException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.net.ssl.SSLException;
 import org.jspecify.annotations.Nullable;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.json.ContractJson;
 
 /**
  * One planner service. Every method blocks its thread until the response or a failure; a failure, a status other than
- * expected included, is an {@link IOException} of which {@link #reason} makes a sentence for people.
+ * expected included, is an {@link IOException} of which {@link ResponseText#reason} makes a sentence for people.
  */
 public final class ServiceClient {
     private static final Duration USUAL_TIMEOUT = Duration.ofSeconds(10);
@@ -58,11 +55,6 @@ public final class ServiceClient {
         tokens = new TokenHolder(credentials);
     }
 
-    /** The requests about one day, named by salon id and date: {@code harbor-loft/2027-05-14}. */
-    public DayClient day(String name) {
-        return new DayClient(this, name);
-    }
-
     /** Names of all days the service knows, oldest first; none when the service does not list them. */
     public List<String> days() throws IOException, InterruptedException {
         HttpResponse<String> response = send(get("/days"));
@@ -71,7 +63,9 @@ public final class ServiceClient {
 
     static List<String> dayNames(String body) {
         var names = new ArrayList<String>();
-        tree(body).path("days").forEach(day -> names.add(day.path("day").asText("")));
+        ResponseText.tree(body)
+                .path("days")
+                .forEach(day -> names.add(day.path("day").asText("")));
         return List.copyOf(names);
     }
 
@@ -97,7 +91,7 @@ public final class ServiceClient {
     }
 
     private static Optional<ServiceClock> clock(HttpResponse<String> response) {
-        JsonNode clock = tree(response.body());
+        JsonNode clock = ResponseText.tree(response.body());
         if (response.statusCode() != OK || !clock.hasNonNull("now")) return Optional.empty();
         return Optional.of(new ServiceClock(
                 Instant.parse(clock.get("now").asText()),
@@ -110,15 +104,15 @@ public final class ServiceClient {
         int status = response.statusCode();
         if (status < CLIENT_ERRORS)
             return new CommandAnswer.Accepted(
-                    tree(response.body()).path("lastRevision").asLong());
+                    ResponseText.tree(response.body()).path("lastRevision").asLong());
         // An unknown sender says nothing about the command itself.
         boolean undecided = status >= SERVER_ERRORS
                 || status == REQUEST_TIMEOUT
                 || status == TOO_MANY_REQUESTS
                 || status == UNAUTHORIZED;
         return undecided
-                ? new CommandAnswer.Undecided(sentence(response))
-                : new CommandAnswer.Rejected(sentence(response));
+                ? new CommandAnswer.Undecided(ResponseText.sentence(response))
+                : new CommandAnswer.Rejected(ResponseText.sentence(response));
     }
 
     /** Whose token the requests carry. */
@@ -151,14 +145,14 @@ public final class ServiceClient {
     /** Sends a request; whatever the status is. Tells the token holder when the service no longer knows the token. */
     public HttpResponse<String> send(HttpRequest request) throws IOException, InterruptedException {
         HttpResponse<String> response = http().send(request, BodyHandlers.ofString());
-        if (response.statusCode() == UNAUTHORIZED) tokens.rejected(request, sentence(response));
+        if (response.statusCode() == UNAUTHORIZED) tokens.rejected(request, ResponseText.sentence(response));
         return response;
     }
 
     /** The same, but a status that is no success is a failure with the service's sentence. */
     HttpResponse<String> sendChecked(HttpRequest request) throws IOException, InterruptedException {
         HttpResponse<String> response = send(request);
-        if (response.statusCode() >= CLIENT_ERRORS) throw new IOException(sentence(response));
+        if (response.statusCode() >= CLIENT_ERRORS) throw new IOException(ResponseText.sentence(response));
         return response;
     }
 
@@ -170,30 +164,5 @@ public final class ServiceClient {
             http = made;
         }
         return made;
-    }
-
-    /** The detail of a problem document, or else the status. */
-    public static String sentence(HttpResponse<String> response) {
-        String detail = tree(response.body()).path("detail").asText("");
-        return detail.isBlank() ? "the service answered " + response.statusCode() : detail;
-    }
-
-    /** The body of a response as JSON; a missing node when it is none. */
-    public static JsonNode tree(String body) {
-        try {
-            JsonNode tree = ContractJson.mapper().readTree(body);
-            return tree == null ? ContractJson.mapper().missingNode() : tree;
-        } catch (JsonProcessingException notJson) {
-            return ContractJson.mapper().missingNode();
-        }
-    }
-
-    /** A failure in one sentence for people. */
-    public static String reason(IOException failure) {
-        if (failure instanceof SSLException)
-            return "its certificate is not known here: name it with --trust FILE (" + failure.getMessage() + ")";
-        if (failure instanceof HttpTimeoutException) return "the service did not answer in time";
-        String message = failure.getMessage();
-        return message == null || message.isBlank() ? "the service cannot be reached" : message;
     }
 }

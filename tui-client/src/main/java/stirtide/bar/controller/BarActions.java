@@ -7,7 +7,7 @@ import java.util.function.Function;
 import stirtide.bar.keys.KeyAction;
 import stirtide.bar.model.FollowedClock;
 import stirtide.bar.model.LinkStatus;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.FindBowlPanel;
 import stirtide.bar.panels.KeysPanel;

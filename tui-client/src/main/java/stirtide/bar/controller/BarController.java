@@ -9,7 +9,7 @@ import stirtide.bar.keys.KeyTable;
 import stirtide.bar.link.LinkEvent;
 import stirtide.bar.link.ServiceGateway;
 import stirtide.bar.model.Operator;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.scale.ScaleReading;
 

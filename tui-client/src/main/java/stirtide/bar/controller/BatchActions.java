@@ -2,7 +2,7 @@ package stirtide.bar.controller;
 
 import java.util.List;
 import java.util.Optional;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.ChoicePanel;
 import stirtide.bar.panels.form.ConfirmPanel;

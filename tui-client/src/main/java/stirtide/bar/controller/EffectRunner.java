@@ -3,7 +3,7 @@ package stirtide.bar.controller;
 import java.util.Optional;
 import stirtide.bar.link.ServiceGateway;
 import stirtide.bar.model.Inquiry;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.ViewState;
 import stirtide.events.view.DayView;
 

@@ -4,7 +4,7 @@ import java.util.Optional;
 import stirtide.bar.keys.KeyAction;
 import stirtide.bar.model.FloorSelection;
 import stirtide.bar.model.Inquiry;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.model.ViewState;
 import stirtide.bar.panels.planner.MoveServicePanel;

@@ -3,7 +3,7 @@ package stirtide.bar.controller;
 import java.util.Optional;
 import stirtide.bar.keys.KeyContext;
 import stirtide.bar.link.LinkEvent;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 

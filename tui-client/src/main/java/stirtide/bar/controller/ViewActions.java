@@ -8,7 +8,7 @@ import stirtide.bar.model.AlarmList;
 import stirtide.bar.model.Inquiry;
 import stirtide.bar.model.OverMixBars;
 import stirtide.bar.model.OverMixSelection;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.model.ViewState;
 import stirtide.bar.panels.ShelvePanel;

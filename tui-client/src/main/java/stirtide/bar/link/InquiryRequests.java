@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stirtide.bar.client.DayClient;
-import stirtide.bar.client.ServiceClient;
+import stirtide.bar.client.ResponseText;
 import stirtide.bar.model.Inquiry;
 import stirtide.events.json.ContractJson;
 import stirtide.events.plan.AssistantAdvice;
@@ -25,7 +25,7 @@ final class InquiryRequests {
         try {
             return answer(ask, day.whatIf(path(ask)));
         } catch (IOException failed) {
-            return new Inquiry.Answer.Failed(ServiceClient.reason(failed));
+            return new Inquiry.Answer.Failed(ResponseText.reason(failed));
         }
     }
 

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import stirtide.bar.client.DayClient;
 import stirtide.bar.client.LiveViewReader;
-import stirtide.bar.client.ServiceClient;
+import stirtide.bar.client.ResponseText;
 import stirtide.bar.client.ServiceClock;
 
 /** Follows the live views of a day until the stream ends or falls silent, then connects again, without end. */
@@ -51,7 +51,7 @@ final class LiveViewFollower implements Runnable {
                 return read(stream, newest);
             }
         } catch (IOException broken) {
-            return ServiceClient.reason(broken);
+            return ResponseText.reason(broken);
         }
     }
 

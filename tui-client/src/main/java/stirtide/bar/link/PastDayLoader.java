@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import stirtide.bar.client.DayClient;
 import stirtide.bar.client.ServiceClient;
 import stirtide.bar.model.DayOverMix;
 import stirtide.events.view.DayView;
@@ -22,7 +23,7 @@ final class PastDayLoader {
         var wanted = new ArrayList<>(new TreeSet<>(service.days()));
         wanted.removeIf(name -> !isEarlier(name, day));
         for (String name : wanted.subList(Math.max(0, wanted.size() - MOST), wanted.size()))
-            add(byDay, service.day(name).view(), day);
+            add(byDay, new DayClient(service, name).view(), day);
         return List.copyOf(byDay.values());
     }
 

@@ -10,7 +10,7 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import stirtide.bar.client.DayClient;
-import stirtide.bar.client.ServiceClient;
+import stirtide.bar.client.ResponseText;
 import stirtide.bar.model.Inquiry;
 import stirtide.events.command.DayCommand;
 
@@ -143,7 +143,7 @@ public final class ServiceLink implements ServiceGateway, AutoCloseable {
             try {
                 events.accept(request.send());
             } catch (IOException failed) {
-                events.accept(new LinkEvent.Trouble(what + ": " + ServiceClient.reason(failed)));
+                events.accept(new LinkEvent.Trouble(what + ": " + ResponseText.reason(failed)));
             } catch (InterruptedException leaving) {
                 Thread.currentThread().interrupt();
             }

@@ -6,6 +6,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.util.Optional;
+import stirtide.bar.client.ResponseText;
 import stirtide.bar.client.ServiceClient;
 import stirtide.events.json.ContractJson;
 
@@ -38,8 +39,8 @@ final class SignOnRequests {
     boolean needed() throws IOException, InterruptedException {
         HttpResponse<String> response = service.send(asTerminal().GET().build());
         if (response.statusCode() == NOT_FOUND) return false;
-        if (response.statusCode() != OK) throw new IOException(ServiceClient.sentence(response));
-        return ServiceClient.tree(response.body()).path("needed").asBoolean();
+        if (response.statusCode() != OK) throw new IOException(ResponseText.sentence(response));
+        return ResponseText.tree(response.body()).path("needed").asBoolean();
     }
 
     /** Asks whether the person's sign-on is still valid: a restart of the service ends all of them. */
@@ -61,13 +62,13 @@ final class SignOnRequests {
                     .build();
             return answer(service.send(request));
         } catch (IOException unreachable) {
-            return refused(ServiceClient.reason(unreachable), 0);
+            return refused(ResponseText.reason(unreachable), 0);
         }
     }
 
     private static Answer answer(HttpResponse<String> response) {
-        if (response.statusCode() != CREATED) return refused(ServiceClient.sentence(response), waitSeconds(response));
-        JsonNode who = ServiceClient.tree(response.body());
+        if (response.statusCode() != CREATED) return refused(ResponseText.sentence(response), waitSeconds(response));
+        JsonNode who = ResponseText.tree(response.body());
         return new Answer(
                 Optional.of(who.path("token").asText()),
                 new LinkEvent.SignOn.Begun(

@@ -47,6 +47,11 @@ public record FloorSelection(int service, boolean lifted, int shiftMinutes, int 
                 .or(() -> all.stream().findFirst());
     }
 
+    /** Whether a service is the picked one. */
+    public boolean isOn(DayView.ServiceCard card, DayView view) {
+        return in(view).filter(found -> found.service() == card.service()).isPresent();
+    }
+
     /** Whether a service may still be moved. */
     public static boolean mayMove(DayView.ServiceCard card) {
         return card.state().equals(BOOKED);

@@ -3,6 +3,7 @@ package stirtide.bar.model;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import stirtide.events.view.DayView;
 
 /**
@@ -24,27 +25,24 @@ public record OverMixSelection(Sort sort, int row, Period period) {
     /** What over-mixed grams are sorted by. */
     public enum Sort {
         /** Why they did not go on hair. */
-        CAUSE("cause"),
+        CAUSE,
         /** Booked service. */
-        SERVICE("service"),
+        SERVICE,
         /** Who applied. */
-        STYLIST("stylist"),
+        STYLIST,
         /** Lightener. */
-        LIGHTENER("lightener"),
+        LIGHTENER,
         /** Chair. */
-        CHAIR("chair"),
+        CHAIR,
         /** Bowl. */
-        BOWL("bowl");
+        BOWL;
 
-        private final String word;
-
-        Sort(String word) {
-            this.word = word;
-        }
+        /** Those that can be compared from one day to the next. */
+        public static final List<Sort> OF_MANY_DAYS = List.of(CAUSE, SERVICE, STYLIST, LIGHTENER);
 
         /** The word for it. */
         public String word() {
-            return word;
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 

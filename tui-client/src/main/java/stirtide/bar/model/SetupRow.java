@@ -15,32 +15,21 @@ public record SetupRow(Part part, String id, Optional<Integer> within, String te
     /** The parts of a setup, in the order in which a salon is best set up. */
     public enum Part {
         /** The salon as a whole. */
-        SALON("SALON"),
+        SALON,
         /** People and their hours. */
-        PEOPLE("PEOPLE"),
+        PEOPLE,
         /** Scales. */
-        SCALES("SCALES"),
+        SCALES,
         /** Sizes of bowl. */
-        BOWLS("BOWLS"),
+        BOWLS,
         /** Developers. */
-        DEVELOPERS("DEVELOPERS"),
+        DEVELOPERS,
         /** Lighteners and their directions. */
-        LIGHTENERS("LIGHTENERS"),
+        LIGHTENERS,
         /** Factors of hair. */
-        HAIR("HAIR"),
+        HAIR,
         /** Bookable services. */
-        MENU("MENU");
-
-        private final String word;
-
-        Part(String word) {
-            this.word = word;
-        }
-
-        /** The heading. */
-        public String word() {
-            return word;
-        }
+        MENU;
 
         /** What its pieces are called when one is taken out, empty when none can be. */
         public Optional<SetupPiece.Kind> kind() {

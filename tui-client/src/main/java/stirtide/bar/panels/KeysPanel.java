@@ -9,7 +9,7 @@ import stirtide.bar.keys.Key;
 import stirtide.bar.keys.KeyBinding;
 import stirtide.bar.keys.KeyContext;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.list.TextPanel;
 

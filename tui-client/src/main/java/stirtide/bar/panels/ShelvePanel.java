@@ -4,7 +4,7 @@ import java.util.List;
 import stirtide.bar.canvas.Style;
 import stirtide.bar.model.AlarmList;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.panels.form.ChoiceField;
 import stirtide.bar.panels.form.FormPanel;
 import stirtide.bar.text.LineWrap;

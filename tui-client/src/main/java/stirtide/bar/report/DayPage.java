@@ -24,23 +24,17 @@ public final class DayPage {
             td.n{text-align:right;font-variant-numeric:tabular-nums}svg{max-width:100%;height:auto}
             """;
 
-    private static final List<OverMixSelection.Sort> OVER_WEEKS = List.of(
-            OverMixSelection.Sort.CAUSE,
-            OverMixSelection.Sort.SERVICE,
-            OverMixSelection.Sort.STYLIST,
-            OverMixSelection.Sort.LIGHTENER);
-
     private DayPage() {}
 
     /** The page; earlier days oldest first. */
     public static String of(DayView view, List<DayOverMix> past) {
         var html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>");
         String title = view.salonName() + ", " + view.date() + ": over-mixed grams";
-        html.append(escape(title))
+        html.append(Markup.escape(title))
                 .append("</title>\n<style>\n")
                 .append(STYLE)
                 .append("</style>\n</head>\n<body>\n<h1>");
-        html.append(escape(title)).append("</h1>\n");
+        html.append(Markup.escape(title)).append("</h1>\n");
         html.append("<p>")
                 .append(
                         view.closed()
@@ -52,7 +46,7 @@ public final class DayPage {
         days.add(DayOverMix.of(view));
         Optional<ControlLimits> limits = OverMixBars.limits(past);
         html.append("<h2>Over-mixed per day</h2>\n<p>")
-                .append(escape(words(limits, past.size())))
+                .append(Markup.escape(words(limits, past.size())))
                 .append("</p>\n");
         html.append(DaysSvg.of(days, limits));
         for (OverMixSelection.Sort sort : OverMixSelection.Sort.values())
@@ -60,7 +54,7 @@ public final class DayPage {
         weeks(html, days, view.currency());
         List<DayOverMix> month = OverMixSelection.Period.FOUR_WEEKS.of(view, past);
         String fourWeeks = " over " + OverMixSelection.Period.FOUR_WEEKS.words() + ", " + month.size() + " known";
-        for (OverMixSelection.Sort sort : OVER_WEEKS) bars(html, month, sort, view, fourWeeks);
+        for (OverMixSelection.Sort sort : OverMixSelection.Sort.OF_MANY_DAYS) bars(html, month, sort, view, fourWeeks);
         return html.append("</body>\n</html>\n").toString();
     }
 
@@ -122,15 +116,7 @@ public final class DayPage {
     }
 
     private static void row(StringBuilder html, String label, String value) {
-        html.append("<tr><th scope=\"row\">").append(escape(label)).append("</th><td class=\"n\">");
-        html.append(escape(value)).append("</td></tr>\n");
-    }
-
-    /** Text that may stand in HTML. */
-    static String escape(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
+        html.append("<tr><th scope=\"row\">").append(Markup.escape(label)).append("</th><td class=\"n\">");
+        html.append(Markup.escape(value)).append("</td></tr>\n");
     }
 }

@@ -15,7 +15,6 @@ final class DaysSvg {
     private static final int LEFT = 60;
     private static final int HEIGHT = 200;
     private static final int TOP = 20;
-    private static final String INK = "#4a5a68";
     private static final String UNUSUAL = "#9c2a00";
 
     private DaysSvg() {}
@@ -26,14 +25,7 @@ final class DaysSvg {
                 days.stream().mapToInt(DayOverMix::overMixedMilligrams).max().orElse(0));
         int top = limits.map(limit -> Math.max(most, limit.upper().intValue())).orElse(most);
         int width = LEFT + days.size() * DAY_WIDTH + 10;
-        var svg = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" ");
-        svg.append("aria-label=\"over-mixed grams of each day\" ");
-        svg.append("viewBox=\"0 0 ")
-                .append(width)
-                .append(' ')
-                .append(HEIGHT + TOP + 40)
-                .append("\" width=\"");
-        svg.append(width).append("\" font-size=\"11\" font-family=\"sans-serif\">\n");
+        var svg = Markup.svg("over-mixed grams of each day", width, HEIGHT + TOP + 40, 11);
         for (int i = 0; i < days.size(); i++) bar(svg, i, days.get(i), top, limits);
         limits.ifPresent(limit -> {
             line(svg, limit.upper(), top, width, "upper");
@@ -52,33 +44,16 @@ final class DaysSvg {
         int y = y(day.overMixedMilligrams(), top);
         boolean unusual = limits.map(limit -> limit.isUnusual(BigDecimal.valueOf(day.overMixedMilligrams())))
                 .orElse(false);
-        svg.append("<rect x=\"")
-                .append(x)
-                .append("\" y=\"")
-                .append(y)
-                .append("\" width=\"")
-                .append(BAR_WIDTH);
-        svg.append("\" height=\"").append(TOP + HEIGHT - y).append("\" fill=\"").append(unusual ? UNUSUAL : INK);
-        svg.append("\"/>\n");
-        text(svg, x, y - 4, WeightText.wholeGrams(day.overMixedMilligrams()) + (unusual ? " !" : ""));
+        Markup.rect(svg, x, y, BAR_WIDTH, TOP + HEIGHT - y, unusual ? UNUSUAL : Markup.INK);
+        Markup.text(svg, x, y - 4, WeightText.wholeGrams(day.overMixedMilligrams()) + (unusual ? " !" : ""));
         String date = day.date().getDayOfMonth() + "/" + day.date().getMonthValue();
-        text(svg, x, TOP + HEIGHT + 16, date);
+        Markup.text(svg, x, TOP + HEIGHT + 16, date);
     }
 
     private static void line(StringBuilder svg, BigDecimal at, int top, int width, String word) {
         int y = y(at.intValue(), top);
-        svg.append("<line x1=\"")
-                .append(LEFT)
-                .append("\" x2=\"")
-                .append(width)
-                .append("\" y1=\"")
-                .append(y);
-        svg.append("\" y2=\"").append(y).append("\" stroke=\"#1a1a1a\" stroke-dasharray=\"4 3\"/>\n");
-        text(svg, 2, y + 4, word + " " + OverMixBars.wholeGrams(at));
-    }
-
-    private static void text(StringBuilder svg, int x, int y, String text) {
-        svg.append("<text x=\"").append(x).append("\" y=\"").append(y).append("\">");
-        svg.append(DayPage.escape(text)).append("</text>\n");
+        svg.append("<line x1=\"" + LEFT + "\" x2=\"" + width + "\" y1=\"" + y + "\" y2=\"" + y
+                + "\" stroke=\"#1a1a1a\" stroke-dasharray=\"4 3\"/>\n");
+        Markup.text(svg, 2, y + 4, word + " " + OverMixBars.wholeGrams(at));
     }
 }

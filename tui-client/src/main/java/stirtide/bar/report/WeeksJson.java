@@ -12,12 +12,6 @@ import stirtide.events.view.DayView;
 
 /** The known days as JSON: sums, what was over-mixed by cause, service, stylist and lightener, and the limits. */
 final class WeeksJson {
-    private static final List<OverMixSelection.Sort> SORTS = List.of(
-            OverMixSelection.Sort.CAUSE,
-            OverMixSelection.Sort.SERVICE,
-            OverMixSelection.Sort.STYLIST,
-            OverMixSelection.Sort.LIGHTENER);
-
     private WeeksJson() {}
 
     static String of(DayView view, List<DayOverMix> past) {
@@ -41,7 +35,7 @@ final class WeeksJson {
                 .put("mixedMilligrams", day.mixedMilligrams())
                 .put("overMixedMilligrams", day.overMixedMilligrams())
                 .put("overMixedCost", day.cost());
-        for (OverMixSelection.Sort sort : SORTS) {
+        for (OverMixSelection.Sort sort : OverMixSelection.Sort.OF_MANY_DAYS) {
             ObjectNode by = node.putObject("by"
                     + Character.toUpperCase(sort.word().charAt(0)) + sort.word().substring(1));
             OverMixBars.bars(List.of(day), sort).forEach(bar -> by.put(bar.label(), bar.milligrams()));

@@ -57,15 +57,6 @@ public enum Theme {
         return new Look(ink.at(depth), ground.at(depth), marks(style));
     }
 
-    /** The color of a style, or of what lies behind it, in six hexadecimal digits; for the themes dark and light. */
-    public String hex(Style style, boolean behind) {
-        TextColor.RGB color = (TextColor.RGB)
-                (behind
-                        ? look(style, ColorDepth.FULL).ground()
-                        : look(style, ColorDepth.FULL).ink());
-        return String.format(Locale.ROOT, "%02x%02x%02x", color.getRed(), color.getGreen(), color.getBlue());
-    }
-
     private static Look mono(Style style) {
         EnumSet<SGR> marks = switch (style) {
             case HIGH -> EnumSet.of(SGR.REVERSE, SGR.BOLD);

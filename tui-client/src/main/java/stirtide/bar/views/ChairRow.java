@@ -31,13 +31,13 @@ final class ChairRow {
                 lifted(pane, axis, card, scene.pages().floor().shiftMinutes());
             else service(pane, axis, card, scene, view);
             int end = i + 1 < cards.size() ? axis.cell(start(cards.get(i + 1), scene, view)) - 1 : axis.cells();
-            Style style = FloorView.isPicked(card, scene, view) ? Style.PICKED : Style.TEXT;
+            Style style = scene.pages().floor().isOn(card, view) ? Style.PICKED : Style.TEXT;
             name(pane, axis, card, start(card, scene, view), Math.min(end, axis.cells()), style);
         }
     }
 
     private static boolean isLifted(DayView.ServiceCard card, UiState scene, DayView view) {
-        return scene.pages().floor().lifted() && FloorView.isPicked(card, scene, view);
+        return scene.pages().floor().lifted() && scene.pages().floor().isOn(card, view);
     }
 
     private static Instant start(DayView.ServiceCard card, UiState scene, DayView view) {
@@ -45,7 +45,7 @@ final class ChairRow {
     }
 
     private static void service(Pane pane, TimeAxis axis, DayView.ServiceCard card, UiState scene, DayView view) {
-        boolean isPicked = FloorView.isPicked(card, scene, view);
+        boolean isPicked = scene.pages().floor().isOn(card, view);
         axis.fill(pane, 0, card.bookedStart(), card.plannedStart(), "·", Style.DIM);
         phases(pane, axis, card, 0, Style.TEXT);
         for (DayView.QueuedBowl bowl : BarLoad.bowls(view, card.service()))

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import stirtide.bar.canvas.Pane;
 import stirtide.bar.canvas.Style;
-import stirtide.bar.model.FloorSelection;
 import stirtide.bar.model.UiState;
 import stirtide.events.plan.Plan;
 import stirtide.events.view.DayView;
@@ -71,10 +70,5 @@ final class FloorView {
         if (waits.isEmpty()) return;
         pane.put(0, 1, "too much", Style.TEXT);
         waits.forEach(wait -> axis.fill(pane, 1, wait.from(), wait.to(), "▲", Style.MEDIUM));
-    }
-
-    static boolean isPicked(DayView.ServiceCard card, UiState scene, DayView view) {
-        FloorSelection pick = scene.pages().floor();
-        return pick.in(view).map(found -> found.service() == card.service()).orElse(false);
     }
 }

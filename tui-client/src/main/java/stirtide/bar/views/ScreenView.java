@@ -28,9 +28,9 @@ public final class ScreenView {
     /** The picture of a scene. */
     public static Canvas draw(UiState scene, int columns, int rows, Glyphs glyphs) {
         var canvas = new Canvas(columns, rows, glyphs);
-        Pane whole = canvas.pane();
+        Pane whole = Pane.of(canvas);
         if (isTooSmall(columns, rows)) {
-            TooSmallView.draw(whole, scene);
+            TooSmallView.draw(whole, scene, LEAST_COLUMNS + "x" + LEAST_ROWS);
             return canvas;
         }
         boolean wide = columns >= WIDE_COLUMNS && rows >= WIDE_ROWS;
@@ -41,7 +41,7 @@ public final class ScreenView {
         return canvas;
     }
 
-    /** Whether a terminal of this size shows only what {@link TooSmallView} tells. */
+    /** Whether a terminal of this size shows only the size it needs and the next bowl. */
     public static boolean isTooSmall(int columns, int rows) {
         return columns < LEAST_COLUMNS || rows < LEAST_ROWS;
     }

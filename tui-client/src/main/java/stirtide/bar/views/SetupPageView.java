@@ -45,7 +45,7 @@ final class SetupPageView {
         if (isPicked) pane.put(0, at, " ".repeat(pane.width()), style);
         pane.put(0, at, isPicked ? ">" : " ", style);
         if (row.isHeading()) {
-            pane.put(2, at, row.part().word(), style);
+            pane.put(2, at, row.part().name(), style);
             pane.fit(2 + NAME_COLUMNS, at, pane.width() - 3 - NAME_COLUMNS, row.text(), isPicked ? style : Style.DIM);
         } else {
             int indent = row.within().isPresent() ? 7 : 4;

@@ -11,9 +11,9 @@ import stirtide.events.view.DayView;
 final class TooSmallView {
     private TooSmallView() {}
 
-    static void draw(Pane pane, UiState scene) {
-        String needed = ScreenView.LEAST_COLUMNS + "x" + ScreenView.LEAST_ROWS + " needed, now "
-                + pane.canvas().width() + "x" + pane.canvas().height();
+    static void draw(Pane pane, UiState scene, String leastSize) {
+        String needed = leastSize + " needed, now " + pane.canvas().width() + "x"
+                + pane.canvas().height();
         pane.put(0, 0, needed, Style.STRONG);
         Optional<DayView.QueuedBowl> next =
                 scene.view().flatMap(view -> view.queue().stream().findFirst());

@@ -23,7 +23,7 @@ class ReadingDistanceTest {
     /** Rows a figure fills, to half a row: each character stands for the halves it fills. */
     private static double rows(Consumer<Pane> drawing) {
         Canvas canvas = new Canvas(12, 8, Glyphs.FULL);
-        drawing.accept(canvas.pane());
+        drawing.accept(Pane.of(canvas));
         int first = Integer.MAX_VALUE;
         int last = -1;
         for (int row = 0; row < canvas.height(); row++) {

@@ -40,8 +40,8 @@ class CredentialsTest {
 
     @Test
     void a_certificate_nobody_here_knows_is_told_with_what_mends_it() {
-        assertThat(ServiceClient.reason(new SSLHandshakeException("PKIX path building failed")))
+        assertThat(ResponseText.reason(new SSLHandshakeException("PKIX path building failed")))
                 .contains("certificate is not known", "--trust FILE");
-        assertThat(ServiceClient.reason(new ConnectException("refused"))).isEqualTo("refused");
+        assertThat(ResponseText.reason(new ConnectException("refused"))).isEqualTo("refused");
     }
 }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stirtide.bar.FakeService;
 import stirtide.bar.Samples;
+import stirtide.bar.client.DayClient;
 import stirtide.bar.client.ServiceClient;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
@@ -39,7 +40,7 @@ class ServiceLinkIT {
     }
 
     private ServiceLink link() throws IOException {
-        var api = new ServiceClient(service.address()).day(Samples.DAY);
+        var api = new DayClient(new ServiceClient(service.address()), Samples.DAY);
         return ServiceLink.start(api, new StateFolder(folder, Samples.DAY), "tamsin", news::add, SECOND_MILLIS);
     }
 

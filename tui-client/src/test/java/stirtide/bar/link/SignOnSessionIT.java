@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import stirtide.bar.FakeService;
 import stirtide.bar.Samples;
 import stirtide.bar.client.Credentials;
+import stirtide.bar.client.DayClient;
 import stirtide.bar.client.ServiceClient;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand.HandOverBowl;
@@ -51,7 +52,7 @@ class SignOnSessionIT {
 
     private ServiceLink link() throws IOException {
         var credentials = new Credentials(Optional.of(folder.resolve("token")), Optional.empty());
-        var api = new ServiceClient(service.address(), credentials).day(Samples.DAY);
+        var api = new DayClient(new ServiceClient(service.address(), credentials), Samples.DAY);
         return ServiceLink.start(
                 api, new StateFolder(folder.resolve("state"), Samples.DAY), "", news::add, SECOND_MILLIS);
     }
@@ -82,7 +83,7 @@ class SignOnSessionIT {
     @Test
     void a_terminal_without_a_token_says_what_is_missing_and_one_with_a_wrong_token_what_the_service_says()
             throws Exception {
-        var bare = new ServiceClient(service.address()).day(Samples.DAY);
+        var bare = new DayClient(new ServiceClient(service.address()), Samples.DAY);
         try (var ignored = ServiceLink.start(
                 bare, new StateFolder(folder.resolve("bare"), Samples.DAY), "", news::add, SECOND_MILLIS)) {
             patiently()

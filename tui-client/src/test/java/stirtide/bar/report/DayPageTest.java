@@ -57,7 +57,7 @@ class DayPageTest {
 
     @Test
     void a_name_cannot_break_the_page() {
-        assertThat(DayPage.escape("<b>\"&")).isEqualTo("&lt;b&gt;&quot;&amp;");
+        assertThat(Markup.escape("<b>\"&")).isEqualTo("&lt;b&gt;&quot;&amp;");
     }
 
     @Test

@@ -77,7 +77,7 @@ class FramePropertiesTest {
             for (KeyContext page : List.of(KeyContext.BAR, KeyContext.DAY)) {
                 UiState scene = Samples.scene(Samples.calm()).withPages(ViewState.BAR.to(page));
                 Canvas canvas = ScreenView.draw(scene, size[0], size[1], Glyphs.FULL);
-                assertThat(String.join("", canvas.styleRows())).doesNotContain("H", "M", "L");
+                assertThat(String.join("", StyleLetters.rows(canvas))).doesNotContain("H", "M", "L");
             }
         }
     }

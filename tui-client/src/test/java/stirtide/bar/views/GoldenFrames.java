@@ -32,7 +32,7 @@ final class GoldenFrames {
         assertThat(shown).isEqualTo(canvas.rows());
         var lines = new ArrayList<>(shown.stream().map(row -> row + "|").toList());
         lines.add("styles");
-        lines.addAll(canvas.styleRows());
+        lines.addAll(StyleLetters.rows(canvas));
         Path file = FOLDER.resolve(
                 name + "-" + columns + "x" + rows + (glyphs == Glyphs.FULL ? "" : "-" + glyphs) + ".txt");
         if (Boolean.getBoolean("frames.update")) Files.write(file, lines);
@@ -44,7 +44,7 @@ final class GoldenFrames {
         Canvas canvas = ScreenView.draw(scene, columns, rows, Glyphs.FULL);
         var letters = new TreeMap<String, Character>();
         for (Style style : Style.values())
-            letters.putIfAbsent(look(theme.look(style, ColorDepth.FULL)), style.letter());
+            letters.putIfAbsent(look(theme.look(style, ColorDepth.FULL)), StyleLetters.of(style));
         var lines = new ArrayList<String>();
         for (List<TextCharacter> row : cells(canvas, theme, ColorDepth.FULL)) {
             var text = new StringBuilder();

@@ -1,11 +1,14 @@
 package stirtide.bar.views;
 
+import com.googlecode.lanterna.TextColor;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import stirtide.bar.canvas.Style;
+import stirtide.bar.terminal.ColorDepth;
 import stirtide.bar.terminal.Theme;
 
 /** Makes the pictures of the handbook from golden frames: an SVG for each, and one as text. */
@@ -88,15 +91,19 @@ final class Pictures {
     }
 
     private static Style style(char letter) {
-        for (Style style : Style.values()) if (style.letter() == letter) return style;
+        for (Style style : Style.values()) if (StyleLetters.of(style) == letter) return style;
         throw new IllegalArgumentException("no style is written " + letter);
     }
 
     private static String ink(Style style) {
-        return Theme.DARK.hex(style, false);
+        return hex(Theme.DARK.look(style, ColorDepth.FULL).ink());
     }
 
     private static String ground(Style style) {
-        return Theme.DARK.hex(style, true);
+        return hex(Theme.DARK.look(style, ColorDepth.FULL).ground());
+    }
+
+    private static String hex(TextColor color) {
+        return String.format(Locale.ROOT, "%02x%02x%02x", color.getRed(), color.getGreen(), color.getBlue());
     }
 }

@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Set;
 import stirtide.bar.canvas.Pane;
 import stirtide.bar.model.Inquiry;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.list.InquiryText;
 import stirtide.bar.panels.list.TextPanel;

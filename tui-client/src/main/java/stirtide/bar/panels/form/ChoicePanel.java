@@ -3,7 +3,7 @@ package stirtide.bar.panels.form;
 import java.util.List;
 import java.util.function.IntFunction;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 
 /** One choice, then what follows from it. */
 public final class ChoicePanel {

@@ -4,7 +4,7 @@ import stirtide.bar.keys.Key;
 import stirtide.bar.keys.KeyAction;
 import stirtide.bar.keys.KeyContext;
 import stirtide.bar.keys.KeyTable;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 
 /** How a question is answered: y is yes, Enter and Esc are no, and so are twenty seconds without a key. */
 public final class ConfirmTimeout {

@@ -8,7 +8,7 @@ import stirtide.bar.canvas.Style;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.KeyContext;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 
 /** A form of a few fields that are read once Enter is pressed on the last one. */

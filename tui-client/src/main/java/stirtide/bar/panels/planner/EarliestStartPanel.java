@@ -3,7 +3,7 @@ package stirtide.bar.panels.planner;
 import java.util.List;
 import stirtide.bar.model.Inquiry;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.panels.form.FormPanel;
 import stirtide.bar.panels.services.BookingFields;
 import stirtide.events.view.DayView;

@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import stirtide.bar.model.Inquiry;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.FormPanel;
 import stirtide.bar.panels.form.TimeField;

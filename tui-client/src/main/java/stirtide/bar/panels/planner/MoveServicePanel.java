@@ -10,7 +10,7 @@ import stirtide.bar.keys.KeyAction;
 import stirtide.bar.keys.KeyContext;
 import stirtide.bar.model.Inquiry;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.ConfirmTimeout;
 import stirtide.bar.text.LineWrap;

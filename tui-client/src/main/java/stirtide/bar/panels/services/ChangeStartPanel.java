@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import stirtide.bar.canvas.Style;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.FormPanel;
 import stirtide.bar.panels.form.TextField;

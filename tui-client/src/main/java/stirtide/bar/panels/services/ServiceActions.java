@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import stirtide.bar.keys.KeyAction;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.ConfirmPanel;
 import stirtide.events.command.DayCommand;

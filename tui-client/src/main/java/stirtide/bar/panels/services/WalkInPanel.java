@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import stirtide.bar.model.Inquiry;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.FormPanel;
 import stirtide.bar.panels.form.TextField;

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.panels.form.CommandForm;
 import stirtide.bar.panels.form.TextField;
 import stirtide.events.setup.DaySetup;

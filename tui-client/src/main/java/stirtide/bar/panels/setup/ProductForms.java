@@ -3,7 +3,7 @@ package stirtide.bar.panels.setup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.panels.form.CommandForm;
 import stirtide.bar.panels.form.TextField;
 import stirtide.events.setup.DaySetup;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.panels.form.ChoiceField;
 import stirtide.bar.panels.form.CommandForm;
 import stirtide.bar.panels.form.FormField;

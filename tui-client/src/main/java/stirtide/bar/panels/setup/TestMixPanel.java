@@ -11,7 +11,7 @@ import stirtide.bar.keys.KeyAction;
 import stirtide.bar.keys.KeyContext;
 import stirtide.bar.keys.KeyTable;
 import stirtide.bar.model.Inquiry;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.list.InquiryText;
 import stirtide.bar.panels.list.TextPanel;

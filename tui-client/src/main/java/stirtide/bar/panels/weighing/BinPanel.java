@@ -3,7 +3,7 @@ package stirtide.bar.panels.weighing;
 import java.util.Arrays;
 import java.util.List;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.ChoiceField;
 import stirtide.bar.panels.form.ConfirmPanel;

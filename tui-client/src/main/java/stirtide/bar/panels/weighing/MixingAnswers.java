@@ -1,7 +1,7 @@
 package stirtide.bar.panels.weighing;
 
 import java.util.Optional;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.events.command.DayCommand;
 
 /** What the answers of the service mean for a panel that weighs into a bowl. */

@@ -8,7 +8,7 @@ import stirtide.bar.canvas.Style;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.KeyContext;
 import stirtide.bar.model.Panel;
-import stirtide.bar.model.UiEffect;
+import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.FieldSet;
 import stirtide.bar.panels.form.GramsField;
