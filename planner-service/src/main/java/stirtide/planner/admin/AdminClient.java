@@ -3,6 +3,7 @@ package stirtide.planner.admin;
 import io.vertx.core.Future;
 import io.vertx.core.Vertx;
 import io.vertx.core.VertxException;
+import io.vertx.core.http.HttpClient;
 import io.vertx.core.http.HttpClientRequest;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.RequestOptions;
@@ -37,13 +38,14 @@ final class AdminClient {
         Path socket = AdminServer.socket(folder);
         if (!Files.exists(socket)) return Optional.empty();
         Vertx vertx = Vertx.vertx();
+        // Held until the answer is there: a client that nothing refers to is closed by the garbage collector.
+        HttpClient client = vertx.createHttpClient();
         try {
-            Future<HttpClientRequest> connected = vertx.createHttpClient()
-                    .request(new RequestOptions()
-                            .setServer(SocketAddress.domainSocketAddress(socket.toString()))
-                            .setHost("localhost")
-                            .setMethod(HttpMethod.POST)
-                            .setURI(path));
+            Future<HttpClientRequest> connected = client.request(new RequestOptions()
+                    .setServer(SocketAddress.domainSocketAddress(socket.toString()))
+                    .setHost("localhost")
+                    .setMethod(HttpMethod.POST)
+                    .setURI(path));
             // A service that was killed leaves its socket behind.
             if (connected.otherwiseEmpty().await() == null) return Optional.empty();
             Response response = connected
@@ -55,7 +57,7 @@ final class AdminClient {
         } catch (TimeoutException | VertxException closed) {
             throw new IOException("the running service does not answer; try again", closed);
         } finally {
-            vertx.close().await();
+            client.close().eventually(vertx::close).await();
         }
     }
 

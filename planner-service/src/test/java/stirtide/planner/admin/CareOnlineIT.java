@@ -163,8 +163,12 @@ class CareOnlineIT {
             assertThat(care("client", data.toString(), "erase", CANARY))
                     .as(said())
                     .isZero();
-            assertThat(care("client", data.toString(), "erase", CANARY)).isEqualTo(CommandException.BAD_INPUT);
-            assertThat(care("client", data.toString(), "export", "nobody")).isEqualTo(CommandException.BAD_INPUT);
+            assertThat(care("client", data.toString(), "erase", CANARY))
+                    .as(said())
+                    .isEqualTo(CommandException.BAD_INPUT);
+            assertThat(care("client", data.toString(), "export", "nobody"))
+                    .as(said())
+                    .isEqualTo(CommandException.BAD_INPUT);
             assertThat(care("backup", data.toString(), path("after")))
                     .as(said())
                     .isZero();

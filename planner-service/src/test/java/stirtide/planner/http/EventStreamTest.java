@@ -6,6 +6,7 @@ import io.vertx.core.Future;
 import io.vertx.core.Promise;
 import io.vertx.core.Vertx;
 import io.vertx.core.buffer.Buffer;
+import io.vertx.core.http.HttpClient;
 import io.vertx.core.http.HttpClientResponse;
 import io.vertx.core.http.HttpMethod;
 import java.time.Instant;
@@ -52,11 +53,15 @@ class EventStreamTest {
                 .listen(0, "127.0.0.1")
                 .await(20, TimeUnit.SECONDS)
                 .actualPort();
-        return vertx.createHttpClient()
-                .request(HttpMethod.GET, port, "127.0.0.1", "/")
-                .compose(request -> request.send().compose(HttpClientResponse::body))
-                .map(Buffer::toString)
-                .await(20, TimeUnit.SECONDS);
+        HttpClient client = vertx.createHttpClient();
+        try {
+            return client.request(HttpMethod.GET, port, "127.0.0.1", "/")
+                    .compose(request -> request.send().compose(HttpClientResponse::body))
+                    .map(Buffer::toString)
+                    .await(20, TimeUnit.SECONDS);
+        } finally {
+            client.close().await(20, TimeUnit.SECONDS);
+        }
     }
 
     @Test
