@@ -96,7 +96,7 @@ class ArchitectureTest {
             planner.planning.floor.cli: planner.check.floor planner.planning.floor
             planner.planning.search: events.. mixing.. planner.planning.stagger
             planner.planning.stagger:
-            planner.planning.stagger.cli: planner.check.stagger planner.planning.floor.cli planner.planning.stagger
+            planner.planning.stagger.cli: planner.check.stagger planner.cli planner.planning.floor.cli planner.planning.stagger
             planner.planning.whatif: events.. planner.day.. planner.planning.search planner.planning.stagger
             planner.privacy: events.. planner.access planner.day..
             planner.salonfiles: events.. planner.salonfiles..

@@ -1,6 +1,7 @@
 package stirtide.planner.planning.stagger.cli;
 
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -8,79 +9,96 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
+import picocli.AutoComplete.GenerateCompletion;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import stirtide.planner.check.stagger.CertificateCheck;
 import stirtide.planner.check.stagger.StaggerPlanCheck;
+import stirtide.planner.cli.CommandException;
+import stirtide.planner.cli.CommandLines;
+import stirtide.planner.cli.CommandLines.WholeNumber;
+import stirtide.planner.cli.ProgramVersion;
 import stirtide.planner.planning.floor.cli.FloorCommand;
 import stirtide.planner.planning.floor.cli.FloorDayFile;
 import stirtide.planner.planning.stagger.StaggerEngine;
 import stirtide.planner.planning.stagger.StaggerPlan;
 
 /**
- * Plans day files and prints one JSON line each; times are processor time of the planning thread. Exit code 0 when every day got a complete plan, 1 when one did not, 2 when
- * the command line or a file was refused.
+ * The command line of {@code planner-service/stagger}: plans day files and prints one JSON line each; times are processor time
+ * of the planning thread. Exit code 0 when every day got a complete plan, 1 when one did not, 2 when the command line or a
+ * file was refused.
  */
-public final class StaggerCommand {
-    private static final String USAGE =
-            "usage: stagger [--seconds N] FILE...   (N whole seconds of processor time for each"
-                    + " day, 10 if not given; each FILE a day of the plain model or a floor day in JSON)";
+@Command(
+        name = "stagger",
+        description = "Plans plain days and floor days, and prints one JSON line each.",
+        mixinStandardHelpOptions = true,
+        versionProvider = ProgramVersion.class,
+        subcommands = GenerateCompletion.class)
+public final class StaggerCommand implements Callable<Integer> {
+    private static final int REFUSED = 2;
     private static final long SEED = 1;
 
-    private StaggerCommand() {}
+    private static final class Seconds extends WholeNumber {
+        Seconds() {
+            super(0, 99_999);
+        }
+    }
+
+    private final PrintStream out;
+    private final PrintStream err;
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            converter = Seconds.class,
+            description = "seconds of processor time for each day (${DEFAULT-VALUE})")
+    private int seconds = 10;
+
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "a day of the plain model or a floor day, in JSON")
+    private List<Path> files = new ArrayList<>();
+
+    private StaggerCommand(PrintStream out, PrintStream err) {
+        this.out = out;
+        this.err = err;
+    }
 
     /** Runs the command. */
     public static void main(String[] arguments) {
         PrintStream out =
                 new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), true, StandardCharsets.UTF_8);
         int code = run(List.of(arguments), out, System.err);
-        if (code != 0) {
-            System.exit(code);
-        }
+        if (code != 0) System.exit(code);
     }
 
     static int run(List<String> arguments, PrintStream out, PrintStream err) {
-        List<Path> files = new ArrayList<>();
-        long seconds = 10;
-        for (int i = 0; i < arguments.size(); i++) {
-            String argument = arguments.get(i);
-            if (argument.equals("--seconds")) {
-                i++;
-                if (i == arguments.size() || !arguments.get(i).matches("[0-9]{1,5}")) {
-                    err.println("--seconds needs a whole number from 0 to 99999\n" + USAGE);
-                    return 2;
-                }
-                seconds = Long.parseLong(arguments.get(i));
-            } else if (argument.startsWith("-")) {
-                err.println(argument + " is not known\n" + USAGE);
-                return 2;
-            } else {
-                files.add(Path.of(argument));
-            }
-        }
-        if (files.isEmpty()) {
-            err.println(USAGE);
-            return 2;
-        }
-        return plan(files, seconds, out, err);
+        int code = CommandLines.of(new StaggerCommand(out, err))
+                .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
+                .execute(arguments.toArray(String[]::new));
+        return code == CommandException.USAGE ? REFUSED : code;
     }
 
-    private static int plan(List<Path> files, long seconds, PrintStream out, PrintStream err) {
+    @Override
+    public Integer call() {
         boolean complete = true;
         for (Path file : files) {
             try {
                 Optional<FloorDayFile> floor = FloorDayFile.read(file);
                 complete &= floor.isPresent()
                         ? FloorCommand.plan(floor.get(), seconds, out, err)
-                        : plan(DayFile.read(file), seconds, out, err);
-            } catch (DayFile.Refused | FloorDayFile.Refused e) {
-                err.println(e.getMessage());
-                return 2;
+                        : plan(DayFile.read(file));
+            } catch (DayFile.Refused | FloorDayFile.Refused refused) {
+                err.println(refused.getMessage());
+                return REFUSED;
             }
         }
         return complete ? 0 : 1;
     }
 
-    private static boolean plan(DayFile day, long seconds, PrintStream out, PrintStream err) throws DayFile.Refused {
+    private boolean plan(DayFile day) throws DayFile.Refused {
         long begin = processorNanos();
         long end = begin + TimeUnit.SECONDS.toNanos(seconds);
         StaggerEngine engine;

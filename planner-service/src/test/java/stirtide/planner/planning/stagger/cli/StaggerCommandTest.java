@@ -45,13 +45,19 @@ class StaggerCommandTest {
     @Test
     void refuses_a_command_line_without_files() {
         assertThat(run("--seconds", "1")).isEqualTo(2);
-        assertThat(err.toString(StandardCharsets.UTF_8)).contains("usage:");
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("FILE", "Usage: stagger");
     }
 
     @Test
     void refuses_seconds_that_are_no_number() {
         assertThat(run("--seconds", "soon", DAY)).isEqualTo(2);
         assertThat(err.toString(StandardCharsets.UTF_8)).contains("whole number");
+    }
+
+    @Test
+    void help_names_every_option() {
+        assertThat(run("--help")).isZero();
+        assertThat(out.toString(StandardCharsets.UTF_8)).contains("--seconds=N", "FILE...", "--version");
     }
 
     @Test
