@@ -57,8 +57,7 @@ def classes():
     if os.environ.get("STIRTIDE_CLASSES"):
         return os.environ["STIRTIDE_CLASSES"]
     subprocess.run([f"{MODULE}/serve", "--help"], check=True, stdout=subprocess.DEVNULL)
-    with open(f"{MODULE}/target/serve.classpath") as path:
-        return f"{MODULE}/target/planner-service-0.1.0.jar:{path.read().strip()}"
+    return f"{MODULE}/target/lib/*"
 
 
 def archive():

@@ -18,11 +18,8 @@ class Salon:
         self.now = OPENS
         self.starts = 0
         # The script builds what is missing; then this one starts many times and wants to be the process itself.
-        target = f"{ROOT}/planner-service/target"
-        if not os.path.exists(f"{target}/serve.classpath"):
-            subprocess.run([f"{ROOT}/planner-service/serve", "--help"], check=True, stdout=subprocess.DEVNULL)
-        with open(f"{target}/serve.classpath") as path:
-            self.classes = f"{target}/classes:{ROOT}/events-schema/target/classes:{path.read().strip()}"
+        subprocess.run([f"{ROOT}/planner-service/serve", "--help"], check=True, stdout=subprocess.DEVNULL)
+        self.classes = f"{ROOT}/planner-service/target/lib/*"
         self.codes = {person: self.care("person", "code", person, "--role", role) for person, role in PEOPLE.items()}
         self.own = self.care("token", "add", "--role", "manager", "--name", "trial")
         self.folder = self.with_shared_mixes()
