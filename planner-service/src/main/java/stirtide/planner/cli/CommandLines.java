@@ -33,7 +33,8 @@ public final class CommandLines {
         return CommandException.USAGE;
     }
 
-    private static int report(Exception failed, PrintWriter err) {
+    /** Prints why a command failed; the result is its exit code. */
+    public static int report(Exception failed, PrintWriter err) {
         CommandException reported = reported(failed);
         err.println("stirtide: " + reported.getMessage());
         return reported.exitCode();

@@ -1,13 +1,20 @@
 package stirtide.planner.service;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.logging.Level;
+import org.jspecify.annotations.Nullable;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -40,8 +47,10 @@ final class ServeCommand implements Runnable {
     }
 
     private static final class Port extends WholeNumber {
+        static final int HIGHEST = 65_535;
+
         Port() {
-            super(0, 65_535);
+            super(0, HIGHEST);
         }
     }
 
@@ -52,15 +61,17 @@ final class ServeCommand implements Runnable {
     }
 
     private static final class Rounds extends WholeNumber {
+        static final int HIGHEST = 100_000;
+
         Rounds() {
-            super(0, 100_000);
+            super(0, HIGHEST);
         }
     }
 
     private final Consumer<Settings> service;
 
     @Spec
-    private CommandSpec spec = CommandSpec.create();
+    private @Nullable CommandSpec spec;
 
     @Option(names = "--data", paramLabel = "FOLDER", description = "data folder, created if absent (required)")
     private Optional<Path> data = Optional.empty();
@@ -150,35 +161,81 @@ final class ServeCommand implements Runnable {
         return line;
     }
 
+    /**
+     * Runs the service when every option is well formed, without the parser: its classes are compiled for Java 5, which no
+     * class data archive takes, and loading them is a tenth of a start.
+     *
+     * @return exit code; empty when the parser has to read the options, to help or to refuse
+     */
+    static Optional<Integer> runWellFormed(
+            List<String> arguments, Map<String, String> environment, Consumer<Settings> service) {
+        ServeCommand command = new ServeCommand(service);
+        boolean read = arguments.size() % 2 == 0
+                && environment.keySet().stream().noneMatch(name -> name.startsWith("STIRTIDE_"));
+        Set<String> given = new HashSet<>();
+        for (int i = 0; read && i < arguments.size(); i += 2)
+            read = given.add(arguments.get(i)) && command.take(arguments.get(i), arguments.get(i + 1));
+        if (!read || command.conflict().isPresent()) return Optional.empty();
+        try {
+            command.run();
+            return Optional.of(0);
+        } catch (RuntimeException failed) {
+            return Optional.of(CommandLines.report(failed, new PrintWriter(System.err, true)));
+        }
+    }
+
+    private boolean take(String name, String value) {
+        if (value.startsWith("-")) return false;
+        try {
+            switch (name) {
+                case "--data" -> data = Optional.of(Path.of(value));
+                case "--port" -> port = Objects.checkIndex(Integer.parseInt(value), Port.HIGHEST + 1);
+                case "--management-port" ->
+                    managementPort = Objects.checkIndex(Integer.parseInt(value), Port.HIGHEST + 1);
+                case "--salon" -> salon = Optional.of(Path.of(value));
+                case "--date" -> date = Optional.of(LocalDate.parse(value));
+                case "--clock" -> clock = Clock.valueOf(value.toUpperCase(Locale.ROOT));
+                case "--clock-start" -> clockStart = Optional.of(Instant.parse(value));
+                case "--rate-permille" ->
+                    ratePermille = Objects.checkIndex(Integer.parseInt(value), DrivenClock.FASTEST_PERMILLE + 1);
+                case "--plan-rounds" -> planRounds = Objects.checkIndex(Integer.parseInt(value), Rounds.HIGHEST + 1);
+                default -> {
+                    return false;
+                }
+            }
+            return true;
+        } catch (IllegalArgumentException | IndexOutOfBoundsException | DateTimeException malformed) {
+            return false;
+        }
+    }
+
     @Override
     public void run() {
+        conflict().ifPresent(reason -> {
+            throw new ParameterException(Objects.requireNonNull(spec).commandLine(), reason);
+        });
         Settings settings = new Settings(
-                data.orElseThrow(() -> refused("Missing required option: '--data=FOLDER'")),
+                data.orElseThrow(),
                 host,
                 port,
                 managementPort,
                 salon,
                 date,
-                drivenFrom(),
+                clockStart,
                 ratePermille,
                 planRounds,
-                encryption());
+                certificate.map(file -> new Encryption(file, key.orElseThrow())));
         LogOutput.start(log, Level.INFO);
         service.accept(settings);
     }
 
-    private Optional<Instant> drivenFrom() {
-        if (clock == Clock.WALL && clockStart.isPresent()) throw refused("--clock-start goes with --clock driven only");
-        if (clock == Clock.DRIVEN && clockStart.isEmpty()) throw refused("--clock driven needs --clock-start");
-        return clockStart;
-    }
-
-    private Optional<Encryption> encryption() {
-        if (certificate.isPresent() != key.isPresent()) throw refused("--tls-certificate and --tls-key go together");
-        return certificate.map(file -> new Encryption(file, key.orElseThrow()));
-    }
-
-    private ParameterException refused(String reason) {
-        return new ParameterException(spec.commandLine(), reason);
+    private Optional<String> conflict() {
+        if (data.isEmpty()) return Optional.of("Missing required option: '--data=FOLDER'");
+        if (clock == Clock.WALL && clockStart.isPresent())
+            return Optional.of("--clock-start goes with --clock driven only");
+        if (clock == Clock.DRIVEN && clockStart.isEmpty()) return Optional.of("--clock driven needs --clock-start");
+        if (certificate.isPresent() != key.isPresent())
+            return Optional.of("--tls-certificate and --tls-key go together");
+        return Optional.empty();
     }
 }

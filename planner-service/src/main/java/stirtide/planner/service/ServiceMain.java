@@ -3,6 +3,7 @@ package stirtide.planner.service;
 import io.vertx.openapi.contract.OpenAPIContract;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
 import org.slf4j.LoggerFactory;
 import stirtide.planner.http.HttpServers;
 
@@ -14,10 +15,12 @@ public final class ServiceMain {
     public static void main(String[] arguments) {
         // Before several threads ask for it.
         LoggerFactory.getILoggerFactory();
-        // Loading the parser takes a good part of a start: its classes are too old for the archive of parsed classes.
         CompletableFuture<OpenAPIContract> contract = StartupTask.begin("read-contract", HttpServers::contract);
-        int code = ServeCommand.of(List.of(arguments), System.getenv(), settings -> run(settings, contract))
-                .execute(arguments);
+        Consumer<Settings> service = settings -> run(settings, contract);
+        List<String> options = List.of(arguments);
+        int code = ServeCommand.runWellFormed(options, System.getenv(), service)
+                .orElseGet(
+                        () -> ServeCommand.of(options, System.getenv(), service).execute(arguments));
         if (code != 0) System.exit(code);
     }
 

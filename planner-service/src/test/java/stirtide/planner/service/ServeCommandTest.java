@@ -13,6 +13,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import stirtide.planner.cli.CommandException;
 
 class ServeCommandTest {
@@ -25,6 +26,66 @@ class ServeCommandTest {
                 .setOut(new PrintWriter(out))
                 .setErr(new PrintWriter(err))
                 .execute(arguments);
+    }
+
+    @Test
+    void well_formed_options_are_read_alike_without_the_parser() {
+        String[] options = {
+            "--data",
+            "here",
+            "--port",
+            "65535",
+            "--management-port",
+            "0",
+            "--salon",
+            "files",
+            "--date",
+            "2027-03-09",
+            "--clock",
+            "Driven",
+            "--clock-start",
+            "2027-03-09T08:00:00Z",
+            "--rate-permille",
+            "1000000",
+            "--plan-rounds",
+            "100000"
+        };
+        assertThat(run(Map.of(), options)).isZero();
+        assertThat(ServeCommand.runWellFormed(List.of(options), Map.of(), started::add))
+                .contains(0);
+        assertThat(started).hasSize(2);
+        assertThat(started.get(0)).isEqualTo(started.get(1));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "--help",
+                "--data",
+                "--port 1",
+                "--data a --data b",
+                "--data=a",
+                "--data --port",
+                "--data a --port 65536",
+                "--data a --port -1",
+                "--data a --port x",
+                "--data a --plan-rounds 100001",
+                "--data a --clock sun",
+                "--data a --clock driven",
+                "--data a --date today",
+                "--data a --unknown b"
+            })
+    void everything_else_is_left_to_the_parser(String line) {
+        List<String> words = line.isEmpty() ? List.of() : List.of(line.split(" "));
+        assertThat(ServeCommand.runWellFormed(words, Map.of(), started::add)).isEmpty();
+        assertThat(started).isEmpty();
+    }
+
+    @Test
+    void the_environment_is_left_to_the_parser() {
+        assertThat(ServeCommand.runWellFormed(List.of("--data", "a"), Map.of("STIRTIDE_PORT", "x"), started::add))
+                .isEmpty();
     }
 
     @Test
