@@ -63,7 +63,7 @@ class ArchitectureTest {
             events.json: events.day
             events.plan: events.formula
             events.setup:
-            events.view: events.plan events.setup
+            events.view: events.formula events.plan events.setup
             mixing.formula: events.. mixing.strength mixing.text mixing.weighing
             mixing.strength: events..
             mixing.text:
@@ -193,6 +193,20 @@ class ArchitectureTest {
         assertThat(named).hasSizeGreaterThan(20);
         named.removeAll(existing);
         assertThat(named).as("tests that documents name and that do not exist").isEmpty();
+    }
+
+    /** A file is named as {@code folder/Name}, with or without {@code .java}, after {@code .../} or the module. */
+    @Test
+    void every_file_named_on_the_architecture_page_exists() throws IOException {
+        String sources = filesBelow(Path.of(".."), ".java").toString();
+        List<String> named = Pattern.compile("`(?:\\S+/\\.\\.\\./)?((?:[a-z]+/)+[A-Z]\\w+)(?:\\.java)?`")
+                .matcher(Files.readString(Path.of("../docs/architecture.md")))
+                .results()
+                .map(file -> file.group(1))
+                .toList();
+        assertThat(named)
+                .hasSizeGreaterThan(40)
+                .allSatisfy(file -> assertThat(sources).contains("/" + file + ".java"));
     }
 
     private static List<Path> filesBelow(Path folder, String ending) throws IOException {
