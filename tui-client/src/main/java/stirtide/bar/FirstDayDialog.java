@@ -7,9 +7,11 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -18,6 +20,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import stirtide.bar.client.CommandAnswer;
 import stirtide.bar.client.ServiceClient;
+import stirtide.bar.text.Ids;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand;
 import stirtide.events.setup.DaySetup;
@@ -33,10 +36,17 @@ import stirtide.events.setup.Span;
 final class FirstDayDialog {
     private static final String HOURS = "([01]\\d|2[0-3]):[0-5]\\d-([01]\\d|2[0-3]):[0-5]\\d";
     private static final int MOST_CHAIRS = 100;
-    /** To begin with, until the salon sets its own: common practice, no source. */
-    private static final TreeMap<String, Integer> LENGTHS = factors("short", 750, "medium", 1000, "long", 1350);
+    private static final int LONGEST_NAME = 80;
+    private static final int LONGEST_ID = 40;
+    /** Place of the time zone among the answers. */
+    private static final int ZONE = 1;
 
-    private static final TreeMap<String, Integer> DENSITIES = factors("fine", 850, "medium", 1000, "thick", 1200);
+    /** To begin with, until the salon sets its own: common practice, no source. */
+    private static final TreeMap<String, Integer> LENGTHS =
+            new TreeMap<>(Map.of("short", 750, "medium", 1000, "long", 1350));
+
+    private static final TreeMap<String, Integer> DENSITIES =
+            new TreeMap<>(Map.of("fine", 850, "medium", 1000, "thick", 1200));
     private static final int HAND_OVER_MINUTES = 2;
     private static final int WASH_MINUTES = 8;
 
@@ -60,30 +70,22 @@ final class FirstDayDialog {
      */
     record Opened(String day, String personId) {}
 
-    /** What was typed; the answers of one try are offered again in the next. */
-    private record Answers(
-            String name,
-            ZoneId zone,
-            String currency,
-            int chairs,
-            LocalDate date,
-            String person,
-            String role,
-            String hours) {}
-
-    private static TreeMap<String, Integer> factors(String a, int x, String b, int y, String c, int z) {
-        var map = new TreeMap<String, Integer>();
-        map.put(a, x);
-        map.put(b, y);
-        map.put(c, z);
-        return map;
-    }
+    /**
+     * One question.
+     *
+     * @param what what is asked for
+     * @param usual the answer offered, from the answers before it
+     * @param fits whether an answer is accepted
+     * @param accepted what is accepted, in words
+     */
+    private record Question(
+            String what, Function<List<String>, String> usual, Predicate<String> fits, String accepted) {}
 
     /** Asks until the service has opened the day; empty when nobody answers any more or the service is away. */
     Optional<Opened> run(URI server, Instant now) throws InterruptedException {
         tell.accept("A salon from nothing. Enter keeps what stands in brackets, Ctrl-C leaves.");
         tell.accept("Nothing is kept before the last answer.");
-        Optional<Answers> answers = questions(Optional.empty(), now);
+        Optional<List<String>> answers = ask(List.of(), now);
         while (answers.isPresent()) {
             DaySetup setup = setup(answers.get());
             String person = setup.salon().people().get(0).personId();
@@ -100,80 +102,70 @@ final class FirstDayDialog {
                 tell.accept("the service cannot be reached at " + server + ": start planner-service/serve first");
                 return Optional.empty();
             }
-            answers = questions(answers, now);
+            answers = ask(answers.get(), now);
         }
         return Optional.empty();
     }
 
-    private Optional<Answers> questions(Optional<Answers> before, Instant now) {
-        Optional<String> name = line(
-                "name of the salon",
-                before.map(Answers::name).orElse(""),
-                ".*[A-Za-z0-9].*",
-                "a name with a letter or digit, up to 80 characters");
-        Optional<String> zone = name.flatMap(ok -> until(
-                "time zone",
-                before.map(one -> one.zone().getId())
-                        .orElse(ZoneId.systemDefault().getId()),
-                FirstDayDialog::isZone,
-                "a name such as Europe/Lisbon"));
-        Optional<String> currency = zone.flatMap(ok -> until(
-                "currency",
-                before.map(Answers::currency).orElse("EUR"),
-                FirstDayDialog::isCurrency,
-                "an ISO 4217 code such as EUR"));
-        Optional<String> chairs = currency.flatMap(ok -> until(
-                "chairs",
-                before.map(one -> "" + one.chairs()).orElse("4"),
-                FirstDayDialog::isChairs,
-                "a number from 1 to 100"));
-        Optional<String> date = chairs.flatMap(ok -> until(
-                "day",
-                before.map(one -> one.date().toString())
-                        .orElse(now.atZone(ZoneId.of(zone.orElseThrow()))
+    /** Asks all questions, offering the answers of the try before; empty when there are no more lines. */
+    private Optional<List<String>> ask(List<String> before, Instant now) {
+        var answers = new ArrayList<String>();
+        for (Question question : questions(now)) {
+            String usual = before.isEmpty() ? question.usual().apply(answers) : before.get(answers.size());
+            Optional<String> answer = ask(question, usual);
+            if (answer.isEmpty()) return Optional.empty();
+            answers.add(answer.get());
+        }
+        return Optional.of(answers);
+    }
+
+    private static List<Question> questions(Instant now) {
+        return List.of(
+                question(
+                        "name of the salon",
+                        "",
+                        FirstDayDialog::isName,
+                        "a name with a letter or digit, up to 80 characters"),
+                question(
+                        "time zone",
+                        ZoneId.systemDefault().getId(),
+                        FirstDayDialog::isZone,
+                        "a name such as Europe/Lisbon"),
+                question("currency", "EUR", FirstDayDialog::isCurrency, "an ISO 4217 code such as EUR"),
+                question("chairs", "4", FirstDayDialog::isChairs, "a number from 1 to 100"),
+                new Question(
+                        "day",
+                        answers -> now.atZone(ZoneId.of(answers.get(ZONE)))
                                 .toLocalDate()
-                                .toString()),
-                FirstDayDialog::isDate,
-                "a day such as 2027-06-11"));
-        Optional<String> person = date.flatMap(ok -> line(
-                "your name",
-                before.map(Answers::person).orElse(""),
-                ".*[A-Za-z0-9].*",
-                "a name with a letter or digit"));
-        Optional<String> role = person.flatMap(ok -> line(
-                "your role",
-                before.map(Answers::role).orElse("manager"),
-                "assistant|stylist|colorist|manager",
-                "assistant, stylist, colorist or manager"));
-        Optional<String> hours = role.flatMap(ok -> until(
-                "your hours today",
-                before.map(Answers::hours).orElse("09:00-18:00"),
-                FirstDayDialog::isHours,
-                "hours such as 09:00-18:00"));
-        return hours.map(last -> new Answers(
-                name.orElseThrow(),
-                ZoneId.of(zone.orElseThrow()),
-                currency.orElseThrow(),
-                Integer.parseInt(chairs.orElseThrow()),
-                LocalDate.parse(date.orElseThrow()),
-                person.orElseThrow(),
-                role.orElseThrow(),
-                last));
+                                .toString(),
+                        FirstDayDialog::isDate,
+                        "a day such as 2027-06-11"),
+                question("your name", "", FirstDayDialog::isName, "a name with a letter or digit"),
+                question(
+                        "your role",
+                        "manager",
+                        text -> text.matches("assistant|stylist|colorist|manager"),
+                        "assistant, stylist, colorist or manager"),
+                question("your hours today", "09:00-18:00", FirstDayDialog::isHours, "hours such as 09:00-18:00"));
     }
 
-    private Optional<String> line(String what, String usual, String pattern, String accepted) {
-        return until(what, usual, text -> text.length() <= 80 && text.matches(pattern), accepted);
+    private static Question question(String what, String usual, Predicate<String> fits, String accepted) {
+        return new Question(what, before -> usual, fits, accepted);
     }
 
-    private Optional<String> until(String what, String usual, Predicate<String> fits, String accepted) {
+    private Optional<String> ask(Question question, String usual) {
         // Ends: when a line fits, or when there are no more lines.
         while (true) {
-            Optional<String> typed = ask.apply(what + (usual.isEmpty() ? "" : " [" + usual + "]") + ": ");
+            Optional<String> typed = ask.apply(question.what() + (usual.isEmpty() ? "" : " [" + usual + "]") + ": ");
             if (typed.isEmpty()) return typed;
             String text = typed.get().strip().isEmpty() ? usual : typed.get().strip();
-            if (fits.test(text)) return Optional.of(text);
-            tell.accept("  " + what + " takes " + accepted);
+            if (question.fits().test(text)) return Optional.of(text);
+            tell.accept("  " + question.what() + " takes " + question.accepted());
         }
+    }
+
+    private static boolean isName(String text) {
+        return text.length() <= LONGEST_NAME && text.matches(".*[A-Za-z0-9].*");
     }
 
     private static boolean isZone(String text) {
@@ -202,32 +194,32 @@ final class FirstDayDialog {
         return text.matches(HOURS) && text.substring(0, 5).compareTo(text.substring(6)) < 0;
     }
 
-    private static DaySetup setup(Answers a) {
-        var hours = new Span(at(a, a.hours().substring(0, 5)), at(a, a.hours().substring(6)));
+    private static DaySetup setup(List<String> answers) {
+        String name = answers.get(0);
+        ZoneId zone = ZoneId.of(answers.get(ZONE));
+        LocalDate date = LocalDate.parse(answers.get(4));
+        String[] hours = answers.get(7).split("-");
+        var onDuty = new Span(at(date, hours[0], zone), at(date, hours[1], zone));
         var person = new Person(
-                id(a.person()), a.person(), Person.Role.valueOf(a.role().toUpperCase(Locale.ROOT)), List.of(hours));
+                Ids.of(answers.get(5), LONGEST_ID, List.of()),
+                answers.get(5),
+                Person.Role.valueOf(answers.get(6).toUpperCase(Locale.ROOT)),
+                List.of(onDuty));
         var salon = new Salon(
-                id(a.name()),
-                a.name(),
-                a.zone().getId(),
-                a.currency(),
-                a.chairs(),
+                Ids.of(name, LONGEST_ID, List.of()),
+                name,
+                zone.getId(),
+                answers.get(2),
+                Integer.parseInt(answers.get(3)),
                 HAND_OVER_MINUTES,
                 WASH_MINUTES,
                 List.of(person),
                 List.of(),
                 List.of());
-        return new DaySetup(a.date(), salon, List.of(), List.of(), new Menu(List.of(), LENGTHS, DENSITIES));
+        return new DaySetup(date, salon, List.of(), List.of(), new Menu(List.of(), LENGTHS, DENSITIES));
     }
 
-    private static Instant at(Answers a, String clock) {
-        return a.date().atTime(LocalTime.parse(clock)).atZone(a.zone()).toInstant();
-    }
-
-    /** Small letters, digits and hyphens, as the files want ids. */
-    private static String id(String name) {
-        String plain =
-                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
-        return plain.substring(0, Math.min(40, plain.length()));
+    private static Instant at(LocalDate date, String clock, ZoneId zone) {
+        return date.atTime(LocalTime.parse(clock)).atZone(zone).toInstant();
     }
 }

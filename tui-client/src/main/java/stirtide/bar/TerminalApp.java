@@ -43,7 +43,6 @@ final class TerminalApp {
     private final PrintStream errors;
     private final TerminalOpener opener;
     private final BlockingQueue<Message> messages = new LinkedBlockingQueue<>();
-    private final DeferredGateway gateway = new DeferredGateway();
     private final FilesAndClipboard local;
     private final BarController controller;
     private final StateFolder folder;
@@ -80,7 +79,7 @@ final class TerminalApp {
         local = new FilesAndClipboard(options.reports());
         String personId = options.source().personId();
         var operator = new Operator(personId, !options.readOnly() && !personId.isEmpty());
-        controller = new BarController(operator, gateway, local, System.nanoTime());
+        controller = new BarController(operator, local, System.nanoTime());
         controller.open(options.appearance().view(), options.kiosk());
         controller.people(!options.readOnly(), options.idleMinutes());
         folder = new StateFolder(options.state(), options.source().day());
@@ -162,7 +161,7 @@ final class TerminalApp {
         BarOptions.DaySource source = options.source();
         try (var link =
                 ServiceLink.start(source.client(), folder, source.personId(), new ViewKeeper(folder, this::hear))) {
-            gateway.reach(link);
+            controller.connect(link);
             loop(terminal, painter);
         }
     }

@@ -2,6 +2,7 @@ package stirtide.demo.folder;
 
 import java.time.ZoneId;
 import java.util.List;
+import stirtide.bar.text.CountText;
 import stirtide.events.plan.MoveAdvice;
 import stirtide.events.plan.MoveAdvice.MoveEffect;
 import stirtide.events.plan.PlanFigures;
@@ -43,7 +44,7 @@ public final class MovesPage {
 
     private static String untried(int services) {
         if (services == 0) return "";
-        return "\nNot tried, as the day is large: " + services + (services == 1 ? " service" : " services")
+        return "\nNot tried, as the day is large: " + CountText.of(services, "service")
                 + " that may move, those farthest from any client who waits.\n";
     }
 

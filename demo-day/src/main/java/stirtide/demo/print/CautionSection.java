@@ -3,6 +3,7 @@ package stirtide.demo.print;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stirtide.bar.text.CountText;
 import stirtide.events.setup.Directions;
 
 /** Cautions: the usual ones of the trade, then those of the leaflets of the products in use. */
@@ -36,12 +37,12 @@ final class CautionSection {
         page.text("", directions.name() + ":");
         directions
                 .strandTestHours()
-                .ifPresent(hours ->
-                        page.text("  - ", "Strand test at least " + Wording.count(hours, "hour") + " before."));
+                .ifPresent(
+                        hours -> page.text("  - ", "Strand test at least " + CountText.of(hours, "hour") + " before."));
         directions
                 .patchTestHours()
                 .ifPresent(
-                        hours -> page.text("  - ", "Patch test at least " + Wording.count(hours, "hour") + " before."));
+                        hours -> page.text("  - ", "Patch test at least " + CountText.of(hours, "hour") + " before."));
         directions.cautions().forEach(caution -> page.text("  - ", caution));
     }
 }

@@ -2,6 +2,7 @@ package stirtide.demo.print;
 
 import java.util.Map;
 import java.util.Optional;
+import stirtide.bar.text.CountText;
 import stirtide.events.day.Booking;
 import stirtide.events.plan.PlannedService;
 import stirtide.events.plan.PlannedService.PlannedZone;
@@ -52,7 +53,7 @@ final class ClientSection {
     }
 
     private static String waits(PlannedService service) {
-        return service.waitMinutes() == 0 ? "" : ", waits " + Wording.count(service.waitMinutes(), "minute");
+        return service.waitMinutes() == 0 ? "" : ", waits " + CountText.of(service.waitMinutes(), "minute");
     }
 
     private static void zones(TextPage page, PrepSheetDay day, PlannedService service) {

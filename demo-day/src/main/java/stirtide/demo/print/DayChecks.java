@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import stirtide.bar.text.CountText;
 import stirtide.demo.play.PlayedDay;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
@@ -60,7 +61,7 @@ public final class DayChecks {
         return new Check(
                 dead.isEmpty(),
                 dead.isEmpty()
-                        ? "No bowl was used past its life (" + Wording.count(bowls.size(), "bowl") + ")."
+                        ? "No bowl was used past its life (" + CountText.of(bowls.size(), "bowl") + ")."
                         : "Used past their life: " + String.join(", ", dead) + ".");
     }
 
@@ -136,7 +137,7 @@ public final class DayChecks {
         return new Check(
                 broken.isEmpty() && drawn > 0,
                 broken.isEmpty()
-                        ? "No hard rule is broken by any of the " + Wording.count(drawn, "plan") + " drawn."
+                        ? "No hard rule is broken by any of the " + CountText.of(drawn, "plan") + " drawn."
                         : "Hard rules broken: " + String.join("; ", broken.subList(0, Math.min(3, broken.size()))));
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
+import stirtide.bar.text.TimeText;
 import stirtide.demo.play.PlayedDay;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
@@ -55,7 +56,7 @@ public final class DayReport {
                     Integer.toString(card.chair()),
                     card.clientRef(),
                     card.menuName(),
-                    Wording.clock(card.bookedStart(), zone),
+                    TimeText.minute(card.bookedStart(), zone),
                     last(
                             day,
                             zone,
@@ -72,7 +73,7 @@ public final class DayReport {
         return day.events().stream()
                 .filter(stored -> which.test(stored.event()))
                 .reduce((first, second) -> second)
-                .map(stored -> Wording.clock(stored.time(), zone))
+                .map(stored -> TimeText.minute(stored.time(), zone))
                 .orElse("-");
     }
 
@@ -97,10 +98,10 @@ public final class DayReport {
                     summary.bowl,
                     chair(day, summary.service),
                     person(setup, summary.personId),
-                    Wording.clock(summary.begunAt, zone),
-                    summary.handedOverAt.map(at -> Wording.clock(at, zone)).orElse("-"),
-                    summary.closedAt.map(at -> Wording.clock(at, zone)).orElse("-"),
-                    Wording.clock(summary.lifeEnds, zone),
+                    TimeText.minute(summary.begunAt, zone),
+                    summary.handedOverAt.map(at -> TimeText.minute(at, zone)).orElse("-"),
+                    summary.closedAt.map(at -> TimeText.minute(at, zone)).orElse("-"),
+                    TimeText.minute(summary.lifeEnds, zone),
                     AmountText.roundedGrams(summary.lightener),
                     AmountText.roundedGrams(summary.developer),
                     summary.left == 0 ? "-" : AmountText.roundedGrams(summary.left),

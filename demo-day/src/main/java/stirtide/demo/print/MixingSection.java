@@ -3,6 +3,7 @@ package stirtide.demo.print;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import stirtide.bar.text.CountText;
 import stirtide.events.formula.BowlFormula;
 import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBowl;
@@ -72,7 +73,7 @@ final class MixingSection {
                             + AmountText.scaleGrams(share(batch.get(), bowl).milligrams()));
         for (String test : OpenTestsSection.open(day, bowl.service())) page.text("     ! ", test);
         if (bowl.waitMinutes() > 0)
-            page.text("       ", "The client waits " + Wording.count(bowl.waitMinutes(), "minute") + " for it.");
+            page.text("       ", "The client waits " + CountText.of(bowl.waitMinutes(), "minute") + " for it.");
     }
 
     private static PlannedBatch.Share share(PlannedBatch batch, PlannedBowl bowl) {

@@ -3,6 +3,7 @@ package stirtide.demo.print;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import stirtide.bar.text.CountText;
 import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
 import stirtide.events.setup.Person;
@@ -45,9 +46,9 @@ public final class PrepSheet {
                 .text(
                         "",
                         "Times in " + day.setup().salon().zone() + ". "
-                                + Wording.count(day.bookings().size(), "service") + ", "
-                                + Wording.count(totals.bowlCount(), "bowl") + ", "
-                                + Wording.count(assistants.size(), "assistant") + ". "
+                                + CountText.of(day.bookings().size(), "service") + ", "
+                                + CountText.of(totals.bowlCount(), "bowl") + ", "
+                                + CountText.of(assistants.size(), "assistant") + ". "
                                 + waiting(totals.waitMinutes()))
                 .line("=".repeat(TextPage.COLUMNS));
     }
@@ -55,7 +56,7 @@ public final class PrepSheet {
     private static String waiting(int minutes) {
         return minutes == 0
                 ? "Nobody waits for the bar."
-                : "Clients wait " + Wording.count(minutes, "minute") + " for the bar, all together.";
+                : "Clients wait " + CountText.of(minutes, "minute") + " for the bar, all together.";
     }
 
     private static void waits(TextPage page, PrepSheetDay day) {

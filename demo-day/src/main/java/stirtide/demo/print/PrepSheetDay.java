@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import stirtide.bar.text.TimeText;
 import stirtide.events.day.Booking;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.Plan;
@@ -38,7 +39,7 @@ public record PrepSheetDay(
     }
 
     String clock(Instant instant) {
-        return Wording.clock(instant, zone());
+        return TimeText.minute(instant, zone());
     }
 
     /** Earlier visits of the client of a service. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import stirtide.bar.text.TimeText;
 import stirtide.demo.play.PlayedDay;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
@@ -31,7 +32,7 @@ final class UnplannedEvents {
                 booked.put(known.service(), known.booking().start());
             if (stored.event() instanceof DayEvent.ServiceMoved moved) booked.put(moved.service(), moved.start());
             if (sentence.isEmpty()) sentence = lateStart(stored, booked);
-            sentence.ifPresent(text -> page.text(Wording.clock(stored.time(), zone) + "  ", text));
+            sentence.ifPresent(text -> page.text(TimeText.minute(stored.time(), zone) + "  ", text));
             // Bookings before the first plan come from the calendar; later ones are walk-ins.
             opened |= stored.event() instanceof DayEvent.PlanDrawn;
         }
@@ -41,10 +42,10 @@ final class UnplannedEvents {
         if (event instanceof DayEvent.ServiceBooked booked && opened)
             return Optional.of("Walk-in: service " + booked.service() + " on chair "
                     + booked.booking().chair() + " for "
-                    + Wording.clock(booked.booking().start(), zone) + ".");
+                    + TimeText.minute(booked.booking().start(), zone) + ".");
         if (event instanceof DayEvent.ServiceMoved moved)
             return Optional.of("Service " + moved.service() + " on chair " + moved.chair() + " moved to "
-                    + Wording.clock(moved.start(), zone) + ": " + moved.reason() + ".");
+                    + TimeText.minute(moved.start(), zone) + ": " + moved.reason() + ".");
         if (event instanceof DayEvent.ServiceCancelled cancelled)
             return Optional.of("Service " + cancelled.service() + " cancelled: " + cancelled.reason() + ".");
         if (event instanceof DayEvent.BowlWeighed weighed) return weighing(weighed, wrong);
@@ -57,7 +58,7 @@ final class UnplannedEvents {
             return Optional.of("Bowl " + binned.bowl() + " binned with "
                     + AmountText.roundedGrams(binned.leftMilligrams()) + " in it: " + words(binned.cause()) + ".");
         if (event instanceof DayEvent.BowlLate late)
-            return Optional.of("Bowl " + late.bowl() + " was not begun at " + Wording.clock(late.dueAt(), zone)
+            return Optional.of("Bowl " + late.bowl() + " was not begun at " + TimeText.minute(late.dueAt(), zone)
                     + "; the day is planned anew.");
         return Optional.empty();
     }

@@ -27,10 +27,15 @@ public final class BarController {
     private boolean tooSmall;
 
     /** A controller that knows nothing yet; {@code startNanos} is the monotonic reading at the start. */
-    public BarController(Operator operator, ServiceGateway service, LocalServices local, long startNanos) {
-        model = new UiModel(operator, service, startNanos);
-        effects = new EffectRunner(model, service, local);
+    public BarController(Operator operator, LocalServices local, long startNanos) {
+        model = new UiModel(operator, startNanos);
+        effects = new EffectRunner(model, local);
         linkEvents = new LinkEventHandler(model, effects);
+    }
+
+    /** Sends what people ask for to a service from now on; before, nothing is sent. */
+    public void connect(ServiceGateway service) {
+        model.service = service;
     }
 
     /** Begins with a view; a kiosk cannot be left by a key. */

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
-import stirtide.bar.panels.form.ChoicePanel;
 import stirtide.bar.panels.form.ConfirmPanel;
+import stirtide.bar.panels.form.FormPanel;
 import stirtide.bar.panels.weighing.BinPanel;
 import stirtide.bar.panels.weighing.DividePanel;
 import stirtide.bar.panels.weighing.WeighPanel;
@@ -43,7 +43,7 @@ final class BatchActions {
                 new DayCommand.BeginBowl(bowl, person),
                 "bowl " + bowl + " begun",
                 Optional.of(WeighPanel.of(queued, view)));
-        return new UiEffect.Open(ChoicePanel.of(
+        return new UiEffect.Open(FormPanel.choice(
                 "MIX  bowls " + BatchText.bowls(batch) + "  " + BatchText.chairs(batch),
                 "mix",
                 List.of("one mix, two bowls", "only bowl " + bowl + ", alone"),
@@ -69,7 +69,7 @@ final class BatchActions {
         String id = batch.get().mixedIn().bowl();
         List<String> causes = BinPanel.causes();
         int first = (past ? OverMixCause.PAST_LIFE : OverMixCause.WRONG_RATIO).ordinal();
-        return new UiEffect.Open(ChoicePanel.of(
+        return new UiEffect.Open(FormPanel.choice(
                 "BIN  the whole mix for bowls " + BatchText.bowls(batch.get()),
                 "because",
                 causes,

@@ -1,7 +1,6 @@
 package stirtide.bar.controller;
 
 import java.util.Optional;
-import stirtide.bar.link.ServiceGateway;
 import stirtide.bar.model.Inquiry;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.ViewState;
@@ -10,12 +9,10 @@ import stirtide.events.view.DayView;
 /** Does what panels and keys ask for. */
 final class EffectRunner {
     private final UiModel model;
-    private final ServiceGateway service;
     private final LocalServices local;
 
-    EffectRunner(UiModel model, ServiceGateway service, LocalServices local) {
+    EffectRunner(UiModel model, LocalServices local) {
         this.model = model;
-        this.service = service;
         this.local = local;
     }
 
@@ -29,9 +26,9 @@ final class EffectRunner {
         else if (effect instanceof UiEffect.ShowView turn) turn(turn.pages());
         else if (effect instanceof UiEffect.SelectBowl pick) pick(pick.bowl());
         else if (effect instanceof UiEffect.Ask ask) ask(ask, nanos);
-        else if (effect instanceof UiEffect.AskNextPour ask) service.askNextPour(ask.bowl(), ask.poured());
-        else if (effect instanceof UiEffect.LoadPastDays) service.askPast();
-        else if (effect instanceof UiEffect.SignOn who) service.signOn(who.personId(), who.code());
+        else if (effect instanceof UiEffect.AskNextPour ask) model.service.askNextPour(ask.bowl(), ask.poured());
+        else if (effect instanceof UiEffect.LoadPastDays) model.service.askPast();
+        else if (effect instanceof UiEffect.SignOn who) model.service.signOn(who.personId(), who.code());
         else if (effect instanceof UiEffect.SignOff) model.signOn.signOff("by key");
         else if (effect instanceof UiEffect.SetClockRate rate) drive(rate.ratePermille(), nanos);
         else if (effect instanceof UiEffect.AcknowledgeAlarms seen) acknowledge(seen, nanos);
@@ -52,7 +49,7 @@ final class EffectRunner {
         model.lastMove.sent(send.command(), model.view);
         model.pages = model.pages.sent(send.command(), model.view);
         say("sent: " + send.words());
-        service.send(model.signOn.operator().personId(), send.command(), send.words());
+        model.service.send(model.signOn.operator().personId(), send.command(), send.words());
     }
 
     private void turn(ViewState next) {
@@ -70,17 +67,17 @@ final class EffectRunner {
         var inquiry = new Inquiry(ask.ask(), nanos, Optional.empty());
         model.pages = model.pages.with(inquiry);
         model.panel = Optional.of(ask.next());
-        service.ask(inquiry);
+        model.service.ask(inquiry);
     }
 
     private void drive(int ratePermille, long nanos) {
         model.clock.drive(ratePermille, nanos);
-        service.setClockRate(ratePermille);
+        model.service.setClockRate(ratePermille);
     }
 
     private void acknowledge(UiEffect.AcknowledgeAlarms seen, long nanos) {
         String personId = model.signOn.operator().personId();
-        say(model.alarms.seen(seen.alarms(), personId, model.clock.at(nanos), service));
+        say(model.alarms.seen(seen.alarms(), personId, model.clock.at(nanos), model.service));
     }
 
     private void shelve(UiEffect.ShelveAlarms shelve, long nanos) {

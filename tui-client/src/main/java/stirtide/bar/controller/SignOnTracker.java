@@ -1,6 +1,7 @@
 package stirtide.bar.controller;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import stirtide.bar.keys.Key;
 import stirtide.bar.keys.KeyTable;
 import stirtide.bar.link.LinkEvent;
@@ -18,7 +19,7 @@ final class SignOnTracker {
     private static final long MINUTE_NANOS = 60 * SECOND_NANOS;
     private static final long WARNING_NANOS = 30 * SECOND_NANOS;
 
-    private final ServiceGateway outgoing;
+    private final Supplier<ServiceGateway> service;
     private Operator operator;
     private boolean maySignOn = true;
     private long idleNanos;
@@ -26,9 +27,9 @@ final class SignOnTracker {
     private boolean warned;
     private boolean leaving;
 
-    SignOnTracker(Operator first, ServiceGateway outgoing, long startNanos) {
+    SignOnTracker(Operator first, Supplier<ServiceGateway> service, long startNanos) {
         operator = first;
-        this.outgoing = outgoing;
+        this.service = service;
         lastKeyNanos = startNanos;
     }
 
@@ -73,7 +74,7 @@ final class SignOnTracker {
     void signOff(String why) {
         if (leaving) return;
         leaving = true;
-        outgoing.signOff(why);
+        service.get().signOff(why);
     }
 
     /** The notice to show, empty for none. */

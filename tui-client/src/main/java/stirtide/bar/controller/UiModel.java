@@ -20,15 +20,16 @@ final class UiModel {
     final ScaleTracker scale = new ScaleTracker();
     final MoveComparison lastMove = new MoveComparison();
     final NoticeList notices = new NoticeList();
+    ServiceGateway service = ServiceGateway.NONE;
     Optional<DayView> view = Optional.empty();
     Optional<Panel> panel = Optional.empty();
     ViewState pages = ViewState.BAR;
     BowlSelection picks = BowlSelection.FIRST;
     boolean leaving;
 
-    UiModel(Operator operator, ServiceGateway service, long startNanos) {
-        signOn = new SignOnTracker(operator, service, startNanos);
-        setup = new SetupTracker(service);
+    UiModel(Operator operator, long startNanos) {
+        signOn = new SignOnTracker(operator, () -> service, startNanos);
+        setup = new SetupTracker(() -> service);
         clock = new ClockTracker(startNanos);
         link = new LinkTracker(startNanos);
     }

@@ -3,6 +3,7 @@ package stirtide.bar.link;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stirtide.bar.client.DayClient;
@@ -29,24 +30,40 @@ final class InquiryRequests {
         }
     }
 
-    /** Path and query of a question, below the path of the day. */
-    static String path(Inquiry.Ask ask) {
+    /** How a question is asked, and what its answer is read as. */
+    private record Request<T>(String path, Class<T> type, Function<T, Inquiry.Answer> answer) {
+        Inquiry.Answer read(String json) {
+            return answer.apply(ContractJson.read(json, type));
+        }
+    }
+
+    private static Request<?> request(Inquiry.Ask ask) {
         if (ask instanceof Inquiry.Ask.WalkIn walkIn) {
-            return "/walk-in?menuId=" + coded(walkIn.menuId()) + "&length=" + coded(walkIn.length()) + "&density="
-                    + coded(walkIn.density()) + "&chair=" + walkIn.chair();
+            String path = "/walk-in?menuId=" + coded(walkIn.menuId()) + "&length=" + coded(walkIn.length())
+                    + "&density=" + coded(walkIn.density()) + "&chair=" + walkIn.chair();
+            return new Request<>(path, WalkInAdvice.class, Inquiry.Answer.WalkIn::new);
         }
         if (ask instanceof Inquiry.Ask.Help help) {
-            return "/extra-assistant?from=" + coded(help.from().toString()) + "&to="
+            String path = "/extra-assistant?from=" + coded(help.from().toString()) + "&to="
                     + coded(help.to().toString());
+            return new Request<>(path, AssistantAdvice.class, Inquiry.Answer.Help::new);
         }
-        if (ask instanceof Inquiry.Ask.Move move) {
-            return "/move?service=" + move.service() + "&start="
-                    + coded(move.start().toString());
-        }
-        if (ask instanceof Inquiry.Ask.Grams) return "/grams";
-        if (ask instanceof Inquiry.Ask.Tests) return "/swatches";
-        if (ask instanceof Inquiry.Ask.Visits visits) return visits(visits);
-        return "/moves";
+        if (ask instanceof Inquiry.Ask.Grams)
+            return new Request<>("/grams", GramsView.class, Inquiry.Answer.Grams::new);
+        if (ask instanceof Inquiry.Ask.Tests)
+            return new Request<>("/swatches", SwatchView.class, Inquiry.Answer.Tests::new);
+        if (ask instanceof Inquiry.Ask.Visits visits)
+            return new Request<>(visits(visits), VisitsView.class, Inquiry.Answer.Visits::new);
+        String path = ask instanceof Inquiry.Ask.Move move
+                ? "/move?service=" + move.service() + "&start="
+                        + coded(move.start().toString())
+                : "/moves";
+        return new Request<>(path, MoveAdvice.class, Inquiry.Answer.Moves::new);
+    }
+
+    /** Path and query of a question, below the path of the day. */
+    static String path(Inquiry.Ask ask) {
+        return request(ask).path();
     }
 
     private static String visits(Inquiry.Ask.Visits visits) {
@@ -64,22 +81,7 @@ final class InquiryRequests {
 
     static Inquiry.Answer answer(Inquiry.Ask ask, String json) {
         try {
-            if (ask instanceof Inquiry.Ask.WalkIn) {
-                return new Inquiry.Answer.WalkIn(ContractJson.read(json, WalkInAdvice.class));
-            }
-            if (ask instanceof Inquiry.Ask.Help) {
-                return new Inquiry.Answer.Help(ContractJson.read(json, AssistantAdvice.class));
-            }
-            if (ask instanceof Inquiry.Ask.Grams) {
-                return new Inquiry.Answer.Grams(ContractJson.read(json, GramsView.class));
-            }
-            if (ask instanceof Inquiry.Ask.Tests) {
-                return new Inquiry.Answer.Tests(ContractJson.read(json, SwatchView.class));
-            }
-            if (ask instanceof Inquiry.Ask.Visits) {
-                return new Inquiry.Answer.Visits(ContractJson.read(json, VisitsView.class));
-            }
-            return new Inquiry.Answer.Moves(ContractJson.read(json, MoveAdvice.class));
+            return request(ask).read(json);
         } catch (IllegalArgumentException otherContract) {
             return new Inquiry.Answer.Failed("the service speaks another version: " + otherContract.getMessage());
         }

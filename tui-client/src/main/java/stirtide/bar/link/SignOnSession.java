@@ -43,7 +43,7 @@ final class SignOnSession implements AutoCloseable {
         this.events = events;
         this.backoffs = backoffs;
         requests = new SignOnRequests(day.service());
-        sending = OutboxDelivery.of(personId, folder, day, events, backoffs.get());
+        sending = new OutboxDelivery(personId, folder, day, events, backoffs.get());
         // With a token it is asked first whether anything may be sent under that name.
         if (!day.service().tokens().hasOwn()) sending.start();
     }
@@ -93,7 +93,7 @@ final class SignOnSession implements AutoCloseable {
         try {
             closeSending();
             events.accept(new LinkEvent.Waiting(0));
-            OutboxDelivery opened = OutboxDelivery.of(begun.personId(), folder, day, events, backoffs.get());
+            OutboxDelivery opened = new OutboxDelivery(begun.personId(), folder, day, events, backoffs.get());
             day.service().tokens().actFor(token, this::ended);
             sending = opened;
             signedOn = true;

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import stirtide.bar.model.SetupRow.Part;
 import stirtide.bar.text.CodeText;
+import stirtide.bar.text.CountText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.setup.DaySetup;
@@ -31,7 +32,7 @@ public final class SetupRows {
         head(
                 rows,
                 Part.SALON,
-                salon.name() + ", " + count(salon.chairs(), "chair") + ", hand-over " + salon.handOverMinutes()
+                salon.name() + ", " + CountText.of(salon.chairs(), "chair") + ", hand-over " + salon.handOverMinutes()
                         + " min, wash " + salon.washMinutes() + " min, " + salon.currency()
                         + (salon.oneMixTwoBowls().orElse(false) ? ", one mix for two bowls" : ""));
         head(rows, Part.PEOPLE, none(salon.people()));
@@ -76,10 +77,6 @@ public final class SetupRows {
 
     private static String none(List<?> pieces) {
         return pieces.isEmpty() ? "none yet, n adds one" : "";
-    }
-
-    public static String count(int number, String word) {
-        return number + " " + word + (number == 1 ? "" : "s");
     }
 
     private static String person(Person one, DaySetup setup) {
@@ -130,7 +127,7 @@ public final class SetupRows {
                 rows,
                 Part.MENU,
                 one.menuId(),
-                one.name() + ", " + count(one.zones().size(), "zone"));
+                one.name() + ", " + CountText.of(one.zones().size(), "zone"));
         for (int i = 0; i < one.zones().size(); i++) {
             Menu.MenuZone zone = one.zones().get(i);
             String lightener = setup.directions().stream()

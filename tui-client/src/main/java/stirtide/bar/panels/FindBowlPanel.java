@@ -14,6 +14,7 @@ import stirtide.bar.panels.form.TextField;
 import stirtide.bar.panels.list.ListCursor;
 import stirtide.bar.text.BowlText;
 import stirtide.bar.text.CodeText;
+import stirtide.bar.text.CountText;
 
 /** Finds a bowl by any word of its row; Enter picks the selected one. */
 public final class FindBowlPanel implements Panel {
@@ -41,7 +42,7 @@ public final class FindBowlPanel implements Panel {
     public void draw(Pane inside, UiState state) {
         inside.put(1, 0, "find", Style.STRONG);
         words.draw(inside, 7, 0, 22, true);
-        inside.put(33, 0, BowlText.count(matches(state).size()), Style.DIM);
+        inside.put(33, 0, CountText.of(matches(state).size(), "bowl"), Style.DIM);
         cursor.draw(shown(state), MATCH_ROWS, 0, (place, row, selected) -> {
             Style style = selected ? Style.PICKED : Style.TEXT;
             inside.fit(1, 1 + place, COLUMNS - 2, (selected ? "> " : "  ") + row.text(), style);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import stirtide.bar.text.BatchText;
+import stirtide.bar.text.CountText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.plan.Plan;
@@ -22,7 +23,7 @@ public final class PlainTextReport {
         String time = TimeText.minute(view.time(), ZoneId.of(view.zone()));
         if (before.isEmpty()) {
             lines.add(view.salonName() + ", " + view.date() + ": "
-                    + count(view.live().size(), "live bowl") + ", "
+                    + CountText.of(view.live().size(), "live bowl") + ", "
                     + view.queue().size() + " to mix");
         }
         alarms(view, lines);
@@ -31,10 +32,6 @@ public final class PlainTextReport {
         waits(view, lines);
         before = Optional.of(view);
         return lines.stream().map(line -> time + "  " + line).toList();
-    }
-
-    private static String count(int number, String word) {
-        return number + " " + word + (number == 1 ? "" : "s");
     }
 
     private void alarms(DayView view, List<String> lines) {

@@ -12,11 +12,6 @@ import stirtide.events.view.DayView;
 public final class BowlText {
     private BowlText() {}
 
-    /** {@code "1 bowl"}, {@code "3 bowls"}. */
-    public static String count(int bowls) {
-        return bowls + (bowls == 1 ? " bowl" : " bowls");
-    }
-
     /**
      * The zones a live bowl is for by the plan on show: of those it may still be used for, the ones that begin before the
      * next bowl of its service is needed; all of them where the plan has no next bowl or does not say.

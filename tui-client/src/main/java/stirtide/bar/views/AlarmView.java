@@ -62,10 +62,9 @@ final class AlarmView {
         String seen =
                 row.unseen() ? "" : alarm.acknowledgedBy().map(scene::name).orElse("here");
         String what = scene.board().flood() ? "FLOOD  " + kind(row) : words(alarm, scene);
-        String text = AlarmStyles.symbol(alarm.priority()) + " " + alarm.priority() + "  " + what;
-        int rank = AlarmStyles.rank(alarm.priority());
+        String text = symbol(alarm.priority()) + " " + alarm.priority() + "  " + what;
         boolean off = row.signIsOff(scene.nanos());
-        return new Line(rank, text, AlarmStyles.style(alarm.priority()), seen, row.unseen(), off);
+        return new Line(rank(alarm.priority()), text, style(alarm.priority()), seen, row.unseen(), off);
     }
 
     // In a flood one line tells a kind: how many, and at which chairs hands are needed.
@@ -113,6 +112,18 @@ final class AlarmView {
         String better = view.betterPlanSought() ? "   looking for a better plan" : "";
         String settled = view.planSettled() ? better : "   planning";
         return "no alarms" + waits + notes + settled;
+    }
+
+    private static int rank(String priority) {
+        return priority.equals("HIGH") ? 0 : priority.equals("MEDIUM") ? 1 : 2;
+    }
+
+    private static Style style(String priority) {
+        return rank(priority) == 0 ? Style.HIGH : rank(priority) == 1 ? Style.MEDIUM : Style.LOW;
+    }
+
+    private static String symbol(String priority) {
+        return rank(priority) == 0 ? "■" : rank(priority) == 1 ? "▲" : "i";
     }
 
     private record Line(int rank, String text, Style style, String seenBy, boolean canBeSeen, boolean signIsOff) {

@@ -12,8 +12,8 @@ import stirtide.bar.model.DayOverMix;
 import stirtide.bar.model.OverMixBars;
 import stirtide.bar.model.OverMixSelection;
 import stirtide.bar.model.UiState;
-import stirtide.bar.text.BowlText;
 import stirtide.bar.text.CodeText;
+import stirtide.bar.text.CountText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayTotals;
@@ -96,7 +96,8 @@ final class DayGramsView {
         pane.put(0, 6, "  worth", Style.TEXT).right(pane.width() - 1, 6, 15, cost, Style.TEXT);
         if (!tall) return 7;
         view.planTotals()
-                .ifPresent(plan -> pane.put(0, 8, "still planned, " + BowlText.count(plan.bowlCount()), Style.TEXT)
+                .ifPresent(plan -> pane.put(
+                                0, 8, "still planned, " + CountText.of(plan.bowlCount(), "bowl"), Style.TEXT)
                         .right(
                                 pane.width() - 1,
                                 8,

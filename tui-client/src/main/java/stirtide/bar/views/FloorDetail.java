@@ -10,7 +10,7 @@ import stirtide.bar.canvas.Pane;
 import stirtide.bar.canvas.Style;
 import stirtide.bar.model.FloorSelection;
 import stirtide.bar.model.UiState;
-import stirtide.bar.text.BowlText;
+import stirtide.bar.text.CountText;
 import stirtide.bar.text.TimeText;
 import stirtide.events.view.DayView;
 
@@ -66,7 +66,7 @@ final class FloorDetail {
         List<String> met = BarLoad.meets(view, card.service(), shift);
         List<String> metNow = BarLoad.meets(view, card.service(), 0);
         int bowls = BarLoad.bowls(view, card.service()).size();
-        String mixes = BowlText.count(bowls) + " to mix";
+        String mixes = CountText.of(bowls, "bowl") + " to mix";
         String meets = met.isEmpty() ? ", none at the same time as another" : ", at the same time as " + words(met);
         lines.add(mixes + meets + (shift == 0 ? "" : "; unmoved: " + (metNow.isEmpty() ? "none" : words(metNow))));
         return lines;

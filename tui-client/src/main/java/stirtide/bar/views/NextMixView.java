@@ -11,6 +11,7 @@ import stirtide.bar.model.UiState;
 import stirtide.bar.panels.services.WalkInPanel;
 import stirtide.bar.text.BatchText;
 import stirtide.bar.text.ClientTestText;
+import stirtide.bar.text.CountText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
@@ -129,10 +130,6 @@ final class NextMixView {
     }
 
     // Half a sentence of a caution says less than that there are some.
-    private static String count(List<String> cautions) {
-        return cautions.size() == 1 ? "1 caution" : cautions.size() + " cautions";
-    }
-
     private static void caution(Pane pane, int row, DayView.QueuedBowl next, UiState scene) {
         List<String> cautions = next.cautions();
         String tests = scene.view()
@@ -142,7 +139,7 @@ final class NextMixView {
             String tail = "  Enter: read";
             int room = pane.width() - 2 - tail.length();
             String product = tests.isEmpty() ? "first " + next.lightenerName() + " today, " : "; ";
-            String text = "! " + tests + (cautions.isEmpty() ? "" : product + count(cautions));
+            String text = "! " + tests + (cautions.isEmpty() ? "" : product + CountText.of(cautions.size(), "caution"));
             pane.put(2, row, Pane.cut(text, room) + tail, Style.STRONG);
         } else if (next.bowl().waitMinutes() > 0) {
             pane.put(2, row, "the client waits " + next.bowl().waitMinutes() + " min for it   Enter: why", Style.TEXT);

@@ -35,7 +35,8 @@ public final class ControllerFixture implements ServiceGateway, LocalServices {
     long nanos;
 
     ControllerFixture(Operator operator) {
-        desk = new BarController(operator, this, this, 0);
+        desk = new BarController(operator, this, 0);
+        desk.connect(this);
     }
 
     public static ControllerFixture with(DayView view) {

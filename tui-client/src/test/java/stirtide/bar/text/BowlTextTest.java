@@ -47,7 +47,7 @@ class BowlTextTest {
 
     @Test
     void one_bowl_is_no_bowls() {
-        assertThat(BowlText.count(1)).isEqualTo("1 bowl");
-        assertThat(BowlText.count(0)).isEqualTo("0 bowls");
+        assertThat(CountText.of(1, "bowl")).isEqualTo("1 bowl");
+        assertThat(CountText.of(0, "bowl")).isEqualTo("0 bowls");
     }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 import stirtide.bar.model.Panel;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.list.TextPanel;
-import stirtide.bar.text.BowlText;
 import stirtide.bar.text.CodeText;
+import stirtide.bar.text.CountText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
@@ -52,7 +52,7 @@ public final class ReasonsPanel {
     private static List<String> totals(DayView view) {
         DayTotals totals = view.totals();
         var lines = new ArrayList<String>();
-        lines.add(BowlText.count(totals.bowlsMixed()) + ", " + WeightText.wholeGrams(totals.mixedMilligrams())
+        lines.add(CountText.of(totals.bowlsMixed(), "bowl") + ", " + WeightText.wholeGrams(totals.mixedMilligrams())
                 + " g mixed, " + WeightText.wholeGrams(totals.appliedMilligrams()) + " g applied");
         lines.add("over-mixed " + WeightText.wholeGrams(totals.overMixedMilligrams()) + " g");
         totals.overMixedByCause()

@@ -4,15 +4,22 @@ import java.util.List;
 import stirtide.bar.canvas.Pane;
 import stirtide.bar.canvas.Style;
 import stirtide.bar.keys.Key;
+import stirtide.bar.keys.KeyAction;
 import stirtide.bar.keys.KeyContext;
+import stirtide.bar.keys.KeyTable;
 import stirtide.bar.model.Panel;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.LineWrap;
 
-/** A question whose answer is No unless y is pressed within twenty seconds. */
+/**
+ * A question whose answer is No unless y is pressed within twenty seconds: y is yes, Enter and Esc are no, and so are twenty
+ * seconds without a key.
+ */
 public final class ConfirmPanel implements Panel {
     private static final int COLUMNS = 58;
+    private static final long NANOS = 20_000_000_000L;
+    private static final long NANOS_TO_SECONDS = 1_000_000_000L;
 
     private final String title;
     private final List<String> lines;
@@ -42,17 +49,36 @@ public final class ConfirmPanel implements Panel {
     @Override
     public void draw(Pane inside, UiState state) {
         for (int i = 0; i < lines.size(); i++) inside.put(1, i, lines.get(i), Style.TEXT);
-        String keys = "y yes   Enter or Esc no   " + ConfirmTimeout.words(openedNanos, state.nanos());
-        inside.put(1, lines.size() + 1, keys, Style.DIM);
+        String hint = "y yes   Enter or Esc no   " + remaining(openedNanos, state.nanos());
+        inside.put(1, lines.size() + 1, hint, Style.DIM);
     }
 
     @Override
     public UiEffect press(Key key, boolean machine, UiState state) {
-        return ConfirmTimeout.answer(key, machine, yes);
+        return answer(key, machine, yes);
     }
 
     @Override
     public UiEffect tick(UiState state) {
-        return ConfirmTimeout.tick(openedNanos, state.nanos());
+        return tick(openedNanos, state.nanos());
+    }
+
+    /** How long it is still asked; both readings are monotonic. */
+    public static String remaining(long sinceNanos, long nowNanos) {
+        return "(no in " + Math.max(0, (NANOS - (nowNanos - sinceNanos)) / NANOS_TO_SECONDS) + " s)";
+    }
+
+    /** What follows from a key; {@code yes} is what follows from yes. A machine answers nothing. */
+    public static UiEffect answer(Key key, boolean machine, UiEffect yes) {
+        if (machine) return new UiEffect.Stay();
+        KeyAction action =
+                KeyTable.action(KeyContext.QUESTION, key, true, false).orElse(KeyAction.ERASE);
+        if (action == KeyAction.YES) return yes;
+        return action == KeyAction.NO ? new UiEffect.Close() : new UiEffect.Stay();
+    }
+
+    /** What follows from time alone. */
+    public static UiEffect tick(long sinceNanos, long nowNanos) {
+        return nowNanos - sinceNanos >= NANOS ? new UiEffect.Close() : new UiEffect.Stay();
     }
 }

@@ -3,6 +3,7 @@ package stirtide.bar.panels.form;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import stirtide.bar.canvas.Pane;
 import stirtide.bar.canvas.Style;
 import stirtide.bar.keys.Key;
@@ -13,6 +14,8 @@ import stirtide.bar.model.UiState;
 
 /** A form of a few fields that are read once Enter is pressed on the last one. */
 public final class FormPanel implements Panel, FieldSet.Form {
+    private static final Layout CHOICE = new Layout(66, 5, 0, 3, 12, 34);
+
     private final String title;
     private final Layout layout;
     private final FieldSet fields;
@@ -48,6 +51,24 @@ public final class FormPanel implements Panel, FieldSet.Form {
         this.layout = layout;
         this.fields = new FieldSet(this, fields);
         this.submit = submit;
+    }
+
+    /**
+     * A form of one choice.
+     *
+     * @param title heading
+     * @param label label of the choice
+     * @param choices what can be chosen
+     * @param first place of the choice at the start
+     * @param note a line below it
+     * @param then what follows from the place of the choice
+     */
+    public static Panel choice(
+            String title, String label, List<String> choices, int first, String note, IntFunction<UiEffect> then) {
+        var choice = new ChoiceField(label, choices, first);
+        return new FormPanel(title, CHOICE, List.of(choice), state -> then.apply(choice.picked()))
+                .note(note)
+                .keys("", "left, right choose   Enter goes on");
     }
 
     /** Shows a line of help above the reason. */

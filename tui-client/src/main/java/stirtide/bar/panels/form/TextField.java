@@ -1,7 +1,12 @@
 package stirtide.bar.panels.form;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import stirtide.bar.text.TimeText;
 
 /** A line of text with a rule for its characters and one for the whole. */
 public final class TextField extends TypedField {
@@ -36,6 +41,22 @@ public final class TextField extends TypedField {
         String level = "([1-9]([.,]\\d)?|10([.,]0)?)";
         String accepted = "a level of 1 to 10, such as 5 or 7.5" + (optional ? ", or nothing" : "");
         return new TextField(label, 4, optional ? level + "?" : level, accepted, "");
+    }
+
+    /** A time of day such as {@code 14:05}; the field begins with one. */
+    public static TextField time(String label, Instant first, ZoneId zone) {
+        return new TextField(
+                label,
+                5,
+                letter -> letter == ':' || Character.isDigit(letter),
+                "([01]\\d|2[0-3]):[0-5]\\d",
+                "a time such as 14:05",
+                TimeText.minute(first, zone));
+    }
+
+    /** The time typed, on a date; the field must be valid. */
+    public Instant instant(LocalDate date, ZoneId zone) {
+        return date.atTime(LocalTime.parse(text())).atZone(zone).toInstant();
     }
 
     @Override

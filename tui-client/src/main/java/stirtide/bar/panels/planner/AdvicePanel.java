@@ -14,6 +14,7 @@ import stirtide.bar.model.Panel;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.ConfirmPanel;
+import stirtide.bar.panels.list.InquiryText;
 import stirtide.bar.panels.list.ListCursor;
 import stirtide.bar.panels.services.WalkInPanel;
 import stirtide.bar.text.LineWrap;
@@ -39,25 +40,21 @@ public final class AdvicePanel implements Panel {
         return new Frame(KeyContext.ADVICE, title, COLUMNS, ROWS);
     }
 
-    private static Optional<Inquiry.Answer> answer(UiState state) {
-        return state.pages().advice().flatMap(Inquiry::answer);
-    }
-
     /** The moves to choose from, none when the answer is another one. */
     private static List<MoveAdvice.MoveEffect> moves(UiState state) {
-        return answer(state).orElse(null) instanceof Inquiry.Answer.Moves moves
+        return InquiryText.answer(state).orElse(null) instanceof Inquiry.Answer.Moves moves
                 ? AdviceText.ranked(moves.advice())
                 : List.of();
     }
 
     private static boolean hasStart(UiState state) {
-        return answer(state).orElse(null) instanceof Inquiry.Answer.WalkIn walkIn
+        return InquiryText.answer(state).orElse(null) instanceof Inquiry.Answer.WalkIn walkIn
                 && walkIn.advice().start().isPresent();
     }
 
     @Override
     public void draw(Pane inside, UiState state) {
-        Optional<Inquiry.Answer> answer = answer(state);
+        Optional<Inquiry.Answer> answer = InquiryText.answer(state);
         if (answer.orElse(null) instanceof Inquiry.Answer.Moves moves) draw(inside, moves.advice(), state);
         else {
             int row = 1;
@@ -133,7 +130,7 @@ public final class AdvicePanel implements Panel {
 
     private UiEffect take(UiState state) {
         if (state.view().isEmpty()) return new UiEffect.Stay();
-        if (answer(state).orElse(null) instanceof Inquiry.Answer.WalkIn walkIn
+        if (InquiryText.answer(state).orElse(null) instanceof Inquiry.Answer.WalkIn walkIn
                 && hasStart(state)
                 && state.pages().advice().orElseThrow().ask() instanceof Inquiry.Ask.WalkIn asked)
             return new UiEffect.Open(WalkInPanel.at(

@@ -4,7 +4,8 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stirtide.bar.text.BowlText;
+import stirtide.bar.panels.list.InquiryText;
+import stirtide.bar.text.CountText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.plan.MoveAdvice;
@@ -12,13 +13,11 @@ import stirtide.events.plan.PlanFigures;
 
 /** Advice of the planner as text. */
 final class AdviceText {
-    private static final long NANOS_TO_SECONDS = 1_000_000_000L;
-
     private AdviceText() {}
 
     /** What is shown while the planner works. */
     static String triedSince(long askedNanos, long nowNanos) {
-        return "the planner tries it, " + Math.max(0, (nowNanos - askedNanos) / NANOS_TO_SECONDS)
+        return "the planner tries it, " + InquiryText.seconds(askedNanos, nowNanos)
                 + " s so far; nothing is changed by it";
     }
 
@@ -30,14 +29,13 @@ final class AdviceText {
     static String figures(PlanFigures figures) {
         return "clients wait " + figures.waitMinutes() + " min, "
                 + WeightText.wholeGrams(figures.notAppliedMilligrams()) + " g not applied, "
-                + BowlText.count(figures.bowlCount());
+                + CountText.of(figures.bowlCount(), "bowl");
     }
 
     /** What was left out on a large day; nothing on any other. */
     static String untried(MoveAdvice advice) {
         if (advice.untried() == 0) return "";
-        return advice.untried() + (advice.untried() == 1 ? " service" : " services")
-                + " not tried, far from who waits: the day is large";
+        return CountText.of(advice.untried(), "service") + " not tried, far from who waits: the day is large";
     }
 
     static String moves(MoveAdvice.MoveEffect effect, ZoneId zone) {

@@ -8,7 +8,7 @@ import stirtide.bar.model.Panel;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.FormPanel;
-import stirtide.bar.panels.form.TimeField;
+import stirtide.bar.panels.form.TextField;
 import stirtide.events.view.DayView;
 
 /** Asks what one more assistant at the bar would do for some time. */
@@ -21,11 +21,11 @@ public final class ExtraAssistantPanel {
 
     /** From the salon's clock on, for two hours unless said otherwise. */
     public static Panel of(DayView day, UiState now) {
-        var from = TimeField.of("from", now.now(), now.zone());
-        var to = TimeField.of("to", now.now().plus(USUAL), now.zone());
+        var from = TextField.time("from", now.now(), now.zone());
+        var to = TextField.time("to", now.now().plus(USUAL), now.zone());
         return new FormPanel(TITLE, LAYOUT, List.of(from, to), state -> {
-                    Instant start = TimeField.instant(from, day.date(), state.zone());
-                    Instant end = TimeField.instant(to, day.date(), state.zone());
+                    Instant start = from.instant(day.date(), state.zone());
+                    Instant end = to.instant(day.date(), state.zone());
                     return start.isBefore(end)
                             ? new UiEffect.Ask(new Inquiry.Ask.Help(start, end), new AdvicePanel(TITLE))
                             : new UiEffect.Stay("to takes a time after " + from.text());

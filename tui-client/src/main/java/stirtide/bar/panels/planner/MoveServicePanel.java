@@ -12,7 +12,7 @@ import stirtide.bar.model.Inquiry;
 import stirtide.bar.model.Panel;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
-import stirtide.bar.panels.form.ConfirmTimeout;
+import stirtide.bar.panels.form.ConfirmPanel;
 import stirtide.bar.text.LineWrap;
 import stirtide.events.plan.MoveAdvice;
 
@@ -83,12 +83,12 @@ public final class MoveServicePanel implements Panel {
     private String keys(UiState state) {
         if (answer(state).isEmpty()) return "y moves it once the effect is told   Enter or Esc no";
         long from = answeredNanos < 0 ? state.nanos() : answeredNanos;
-        return "y moves it   Enter or Esc no   " + ConfirmTimeout.words(from, state.nanos());
+        return "y moves it   Enter or Esc no   " + ConfirmPanel.remaining(from, state.nanos());
     }
 
     @Override
     public UiEffect press(Key key, boolean machine, UiState state) {
-        return ConfirmTimeout.answer(key, machine, answer(state).isPresent() ? yes : new UiEffect.Stay());
+        return ConfirmPanel.answer(key, machine, answer(state).isPresent() ? yes : new UiEffect.Stay());
     }
 
     @Override
@@ -100,6 +100,6 @@ public final class MoveServicePanel implements Panel {
     public UiEffect tick(UiState state) {
         if (answer(state).isEmpty()) return new UiEffect.Stay();
         if (answeredNanos < 0) answeredNanos = state.nanos();
-        return ConfirmTimeout.tick(answeredNanos, state.nanos());
+        return ConfirmPanel.tick(answeredNanos, state.nanos());
     }
 }

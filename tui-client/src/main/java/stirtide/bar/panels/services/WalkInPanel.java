@@ -11,7 +11,6 @@ import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.FormPanel;
 import stirtide.bar.panels.form.TextField;
-import stirtide.bar.panels.form.TimeField;
 import stirtide.bar.text.TimeText;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.Booking;
@@ -48,7 +47,7 @@ public final class WalkInPanel {
     }
 
     private static Panel form(DayView day, UiState now, BookingFields fields, Instant first) {
-        var start = TimeField.of("start", first, now.zone());
+        var start = TextField.time("start", first, now.zone());
         var client = new TextField("client", 12, WalkInPanel::isName, ".*", "initials or a number", "");
         return new FormPanel(
                         "WALK-IN",
@@ -64,7 +63,7 @@ public final class WalkInPanel {
     }
 
     private static UiEffect book(DayView day, BookingFields fields, TextField start, String client, UiState state) {
-        Instant at = TimeField.instant(start, day.date(), state.zone());
+        Instant at = start.instant(day.date(), state.zone());
         if (at.isBefore(state.now().minus(Duration.ofMinutes(1))))
             return new UiEffect.Stay(
                     "start is over: takes a time from " + TimeText.minute(state.now(), state.zone()) + " on");

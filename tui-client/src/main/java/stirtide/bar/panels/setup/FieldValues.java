@@ -5,9 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -70,15 +68,5 @@ final class FieldValues {
             map.put(one.substring(0, blank).strip(), scaled(one.substring(blank + 1), 3));
         }
         return map;
-    }
-
-    /** An id made of a name that no other piece has: small letters, digits and hyphens. */
-    static String id(String name, Collection<String> taken) {
-        String plain =
-                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
-        String base = plain.isEmpty() ? "one" : plain.substring(0, Math.min(32, plain.length()));
-        String id = base;
-        for (int i = 2; taken.contains(id); i++) id = base + "-" + i;
-        return id;
     }
 }

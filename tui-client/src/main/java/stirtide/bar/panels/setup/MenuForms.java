@@ -9,6 +9,7 @@ import java.util.Optional;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.panels.form.CommandForm;
 import stirtide.bar.panels.form.TextField;
+import stirtide.bar.text.Ids;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Directions;
 import stirtide.events.setup.Directions.TechniqueRule;
@@ -31,7 +32,7 @@ final class MenuForms {
                 return SalonForms.send(new SetupPiece.OneMenuEntry(renamed), "service " + name);
             }
             var ids = setup.menu().entries().stream().map(MenuEntry::menuId).toList();
-            var added = new MenuEntry(FieldValues.id(name, ids), name, List.of());
+            var added = new MenuEntry(Ids.of(name, ids), name, List.of());
             return new UiEffect.Open(zone(setup, added, Optional.empty(), 0));
         });
         return known.isPresent() ? form : form.firstOfTwo();

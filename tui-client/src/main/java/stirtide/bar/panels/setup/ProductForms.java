@@ -6,6 +6,7 @@ import java.util.Optional;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.panels.form.CommandForm;
 import stirtide.bar.panels.form.TextField;
+import stirtide.bar.text.Ids;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
@@ -30,7 +31,7 @@ final class ProductForms {
         return new CommandForm("DEVELOPER", fields, note, texts -> {
             String name = texts.get(0).strip();
             var developer = new Developer(
-                    known.map(Developer::developerId).orElseGet(() -> FieldValues.id(name, productIds(setup))),
+                    known.map(Developer::developerId).orElseGet(() -> Ids.of(name, productIds(setup))),
                     name,
                     FieldValues.hundredths(texts.get(1)),
                     FieldValues.milligrams(texts.get(2)),
@@ -76,7 +77,7 @@ final class ProductForms {
         if (cautions.isEmpty()) cautions.add(texts.get(9).strip());
         else cautions.set(0, texts.get(9).strip());
         var directions = new Directions(
-                known.map(Directions::lightenerId).orElseGet(() -> FieldValues.id(name, productIds(setup))),
+                known.map(Directions::lightenerId).orElseGet(() -> Ids.of(name, productIds(setup))),
                 name,
                 texts.get(1),
                 Integer.parseInt(texts.get(2)),

@@ -10,6 +10,7 @@ import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.SetupRows;
 import stirtide.bar.panels.form.CommandForm;
 import stirtide.bar.text.CodeText;
+import stirtide.bar.text.Ids;
 import stirtide.events.command.DayCommand.ChangeSetup;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.DaySetup;
@@ -34,7 +35,7 @@ final class SalonForms {
     /** The id of a piece that is changed, or a new one made of its name. */
     private static <T> String id(Optional<T> known, Function<T, String> id, String name, List<T> pieces) {
         return known.map(id)
-                .orElseGet(() -> FieldValues.id(name, pieces.stream().map(id).toList()));
+                .orElseGet(() -> Ids.of(name, pieces.stream().map(id).toList()));
     }
 
     static CommandForm basics(DaySetup setup) {

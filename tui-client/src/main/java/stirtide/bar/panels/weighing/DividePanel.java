@@ -93,6 +93,15 @@ public final class DividePanel implements Panel, FieldSet.Form {
 
     @Override
     public Optional<UiEffect> answered(DayCommand command, Optional<String> refusal) {
-        return MixingAnswers.closeWhenRefused(batch.mixedIn().bowl(), command, refusal);
+        return closeWhenRefused(batch.mixedIn().bowl(), command, refusal);
+    }
+
+    /** Closes the panel of a bowl when the start of its mixing, or the weights of its batch, were rejected. */
+    static Optional<UiEffect> closeWhenRefused(String bowl, DayCommand command, Optional<String> refusal) {
+        boolean own = command instanceof DayCommand.BeginBowl begin && bowl.equals(begin.bowl())
+                || command instanceof DayCommand.BeginBatch batch
+                        && batch.bowls().contains(bowl)
+                || command instanceof DayCommand.WeighBatch weigh && bowl.equals(weigh.batch());
+        return own && refusal.isPresent() ? Optional.of(new UiEffect.Close()) : Optional.empty();
     }
 }

@@ -129,7 +129,7 @@ public final class WeighPanel implements Panel, FieldSet.Form {
 
     @Override
     public Optional<UiEffect> answered(DayCommand command, Optional<String> refusal) {
-        return MixingAnswers.closeWhenRefused(weights.target().bowl(), command, refusal);
+        return DividePanel.closeWhenRefused(weights.target().bowl(), command, refusal);
     }
 
     @Override
