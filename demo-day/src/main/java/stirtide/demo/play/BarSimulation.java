@@ -134,7 +134,7 @@ public final class BarSimulation {
     /** The planned weights, each off by at most one scale division, as long as the mix is inside at the worst scale error. */
     private DayCommand.WeighBowl asPlanned(LiveBowl bowl) {
         PlannedBowlCard planned = bowl.planned();
-        Scale scale = scale(planned.scaleId());
+        Scale scale = lookup.setup().salon().scale(planned.scaleId()).orElseThrow();
         int step = scale.ranges().get(0).divisionMilligrams();
         int lightener = planned.lightenerMilligrams() + step * chance.between(bowl.bowl() + "/lightener", -1, 1);
         List<DeveloperPart> parts = new ArrayList<>();
@@ -159,13 +159,6 @@ public final class BarSimulation {
                 && new WeighedMix(new ScaleErrors(scale), lightener, liquids)
                         .fault(bounds)
                         .isEmpty();
-    }
-
-    private Scale scale(String scaleId) {
-        return lookup.setup().salon().scales().stream()
-                .filter(scale -> scale.scaleId().equals(scaleId))
-                .findFirst()
-                .orElseThrow();
     }
 
     /** A typing error: the weight of the lightener is entered as that of the developer too. */

@@ -25,16 +25,13 @@ public record SetupLookup(DaySetup setup) {
     }
 
     MenuEntry entry(String menuId) {
-        return setup.menu().entries().stream()
-                .filter(entry -> entry.menuId().equals(menuId))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("not on the menu: " + menuId));
+        return setup.menuEntry(menuId).orElseThrow(() -> new IllegalArgumentException("not on the menu: " + menuId));
     }
 
     /** Mix the plan expects for a zone of this client, in milligrams. */
     int plannedNeed(Booking booking, MenuZone zone) {
-        long length = setup.menu().lengthPermille().getOrDefault(booking.length(), 1000);
-        long density = setup.menu().densityPermille().getOrDefault(booking.density(), 1000);
+        long length = setup.menu().lengthPermille(booking.length());
+        long density = setup.menu().densityPermille(booking.density());
         return (int) (zone.baseMilligrams() * length * density / 1_000_000);
     }
 

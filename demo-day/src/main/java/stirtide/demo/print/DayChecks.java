@@ -101,10 +101,9 @@ public final class DayChecks {
 
     private static long residues(DaySetup setup, List<BowlSummary> bowls) {
         return bowls.stream()
-                .mapToLong(summary -> setup.salon().bowls().stream()
-                        .filter(size -> size.bowlSizeId().equals(summary.sizeId))
-                        .mapToLong(BowlSize::residueMilligrams)
-                        .findFirst()
+                .mapToLong(summary -> setup.salon()
+                        .bowlSize(summary.sizeId)
+                        .map(BowlSize::residueMilligrams)
                         .orElse(0))
                 .sum();
     }

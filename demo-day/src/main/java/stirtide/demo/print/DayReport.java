@@ -1,7 +1,6 @@
 package stirtide.demo.print;
 
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -11,13 +10,14 @@ import stirtide.demo.play.PlayedDay;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.Person;
 import stirtide.events.view.DayTotals;
 import stirtide.events.view.DayView.ServiceCard;
 import stirtide.mixing.text.AmountText;
 
 /** The played day as plain text of at most {@value TextPage#COLUMNS} columns. */
 public final class DayReport {
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE, MMMM d, yyyy", Locale.ENGLISH);
+
     private static final int[] CLIENTS = {4, 6, 10, 27, 8, 8, 9, -8};
     private static final int[] BOWLS = {5, 6, 8, 6, 6, 7, 7, -9, -10, -9, 7};
     private static final int[] GRAMS = {32, -14, -12};
@@ -34,7 +34,7 @@ public final class DayReport {
         ZoneId zone = ZoneId.of(setup.salon().zone());
         List<BowlSummary> bowls = BowlSummary.of(day.events());
         page.line("=".repeat(TextPage.COLUMNS))
-                .text("THE DAY AS IT WENT  ", setup.salon().name() + ", " + DATE.format(setup.date()))
+                .text("THE DAY AS IT WENT  ", setup.salon().name() + ", " + PrepSheet.DATE.format(setup.date()))
                 .line("=".repeat(TextPage.COLUMNS));
         UnplannedEvents.write(page, day, zone);
         clients(page, day, zone);
@@ -96,8 +96,11 @@ public final class DayReport {
             page.row(
                     BOWLS,
                     summary.bowl,
-                    chair(day, summary.service),
-                    person(setup, summary.personId),
+                    day.view()
+                            .service(summary.service)
+                            .map(card -> Integer.toString(card.chair()))
+                            .orElse(""),
+                    setup.salon().person(summary.personId).map(Person::name).orElse(summary.personId),
                     TimeText.minute(summary.begunAt, zone),
                     summary.handedOverAt.map(at -> TimeText.minute(at, zone)).orElse("-"),
                     summary.closedAt.map(at -> TimeText.minute(at, zone)).orElse("-"),
@@ -147,21 +150,5 @@ public final class DayReport {
         if (day.refusals().isEmpty()) return;
         page.heading("REFUSED");
         day.refusals().forEach(refusal -> page.text("- ", refusal));
-    }
-
-    private static String chair(PlayedDay day, int service) {
-        return day.view().services().stream()
-                .filter(card -> card.service() == service)
-                .map(card -> Integer.toString(card.chair()))
-                .findFirst()
-                .orElse("");
-    }
-
-    private static String person(DaySetup setup, String personId) {
-        return setup.salon().people().stream()
-                .filter(person -> person.personId().equals(personId))
-                .map(person -> person.name())
-                .findFirst()
-                .orElse(personId);
     }
 }

@@ -10,7 +10,7 @@ import stirtide.events.setup.Person;
 
 /** The prep sheet of a day. The same day gives the same text, byte for byte. */
 public final class PrepSheet {
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE, MMMM d, yyyy", Locale.ENGLISH);
+    static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE, MMMM d, yyyy", Locale.ENGLISH);
 
     private PrepSheet() {}
 

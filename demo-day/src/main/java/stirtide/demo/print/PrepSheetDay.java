@@ -57,17 +57,12 @@ public record PrepSheetDay(
     }
 
     String menuName(Booking booking) {
-        return setup.menu().entries().stream()
-                .filter(entry -> entry.menuId().equals(booking.menuId()))
-                .map(MenuEntry::name)
-                .findFirst()
-                .orElse(booking.menuId());
+        return setup.menuEntry(booking.menuId()).map(MenuEntry::name).orElse(booking.menuId());
     }
 
     /** Reasons for grams that differ from the menu, one line for each zone. */
     List<String> allowances(Booking booking) {
-        return setup.menu().entries().stream()
-                .filter(entry -> entry.menuId().equals(booking.menuId()))
+        return setup.menuEntry(booking.menuId()).stream()
                 .flatMap(entry -> entry.zones().stream())
                 .flatMap(zone -> LearnedAllowances.of(setup, booking, zone).stream()
                         .map(learned -> zone.zone() + " " + learned.sentence()))
@@ -75,33 +70,23 @@ public record PrepSheetDay(
     }
 
     String personName(String personId) {
-        return setup.salon().people().stream()
-                .filter(person -> person.personId().equals(personId))
-                .map(Person::name)
-                .findFirst()
-                .orElse(personId);
+        return setup.salon().person(personId).map(Person::name).orElse(personId);
     }
 
     String lightenerName(String lightenerId) {
-        return setup.directions().stream()
-                .filter(directions -> directions.lightenerId().equals(lightenerId))
-                .map(Directions::name)
-                .findFirst()
-                .orElse(lightenerId);
+        return setup.directions(lightenerId).map(Directions::name).orElse(lightenerId);
     }
 
     /** Text of one liquid: weight, name, and strength where it has one. */
     String part(DeveloperPart part) {
         String grams = AmountText.scaleGrams(part.milligrams());
         if (part.developerId().equals(DeveloperPart.WATER)) return grams + " water";
-        return setup.developers().stream()
-                .filter(developer -> developer.developerId().equals(part.developerId()))
-                .findFirst()
-                .map(developer -> grams + " " + liquid(developer))
-                .orElse(grams + " " + part.developerId());
+        return grams + " "
+                + setup.developer(part.developerId()).map(PrepSheetDay::liquid).orElse(part.developerId());
     }
 
-    private static String liquid(Developer developer) {
+    /** Name and strength of a developer. */
+    static String liquid(Developer developer) {
         return developer.name() + ", " + AmountText.strength(developer.strengthHundredths());
     }
 }

@@ -38,7 +38,7 @@ final class ShelfSection {
         for (Developer developer : day.setup().developers())
             row(
                     page,
-                    developer.name() + ", " + AmountText.strength(developer.strengthHundredths()),
+                    PrepSheetDay.liquid(developer),
                     developers.getOrDefault(developer.developerId(), 0L),
                     developer.packMilligrams(),
                     developer.countedMilligrams());

@@ -17,15 +17,12 @@ public record BowlOverMix(LocalDate date, String menuName, DoneBowl bowl) {
     public static List<BowlOverMix> of(DayView view) {
         return view.done().stream()
                 .filter(bowl -> bowl.leftMilligrams() > 0 && !bowl.cause().isEmpty())
-                .map(bowl -> new BowlOverMix(view.date(), menuName(view, bowl.service()), bowl))
+                .map(bowl -> new BowlOverMix(
+                        view.date(),
+                        view.service(bowl.service())
+                                .map(DayView.ServiceCard::menuName)
+                                .orElse(""),
+                        bowl))
                 .toList();
-    }
-
-    private static String menuName(DayView view, int service) {
-        return view.services().stream()
-                .filter(card -> card.service() == service)
-                .map(DayView.ServiceCard::menuName)
-                .findFirst()
-                .orElse("");
     }
 }

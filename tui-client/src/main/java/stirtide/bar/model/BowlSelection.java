@@ -17,17 +17,12 @@ public record BowlSelection(boolean onLive, String queued, String live) {
 
     /** The picked bowl to mix. */
     public Optional<DayView.QueuedBowl> queuedIn(DayView view) {
-        Optional<DayView.QueuedBowl> picked = view.queue().stream()
-                .filter(bowl -> bowl.bowl().bowl().equals(queued))
-                .findFirst();
-        return picked.or(() -> view.queue().stream().findFirst());
+        return view.queued(queued).or(() -> view.queue().stream().findFirst());
     }
 
     /** The picked live bowl. */
     public Optional<DayView.LiveBowl> liveIn(DayView view) {
-        Optional<DayView.LiveBowl> picked =
-                view.live().stream().filter(bowl -> bowl.bowl().equals(live)).findFirst();
-        return picked.or(() -> view.live().stream().findFirst());
+        return view.live(live).or(() -> view.live().stream().findFirst());
     }
 
     /** The other list. */
@@ -37,8 +32,9 @@ public record BowlSelection(boolean onLive, String queued, String live) {
 
     /** A named bowl, in whichever list it is. */
     public BowlSelection on(String bowl, DayView view) {
-        boolean isLive = view.live().stream().anyMatch(row -> row.bowl().equals(bowl));
-        return isLive ? new BowlSelection(true, queued, bowl) : new BowlSelection(false, bowl, live);
+        return view.live(bowl).isPresent()
+                ? new BowlSelection(true, queued, bowl)
+                : new BowlSelection(false, bowl, live);
     }
 
     /** Some rows further in the focused list; stops at both ends. */

@@ -29,11 +29,6 @@ public final class OverMixBars {
         return bars(pick.period().of(view, past), pick.sort());
     }
 
-    /** The bars of one day, largest first, equal ones by name. */
-    public static List<Bar> bars(DayView view, OverMixSelection.Sort sort) {
-        return bars(List.of(DayOverMix.of(view)), sort);
-    }
-
     /** The bars of some days together, largest first, equal ones by name. */
     public static List<Bar> bars(List<DayOverMix> days, OverMixSelection.Sort sort) {
         var groups = new TreeMap<String, List<BowlOverMix>>();
@@ -89,6 +84,14 @@ public final class OverMixBars {
         return Optional.of(ControlLimits.of(past.stream()
                 .map(day -> BigDecimal.valueOf(day.overMixedMilligrams()))
                 .toList()));
+    }
+
+    /** Milligrams at the top of a chart of days, so that every day and the upper limit are in it; a gram or more. */
+    public static int top(List<DayOverMix> days, Optional<ControlLimits> limits) {
+        int most = Math.max(
+                PERMILLE,
+                days.stream().mapToInt(DayOverMix::overMixedMilligrams).max().orElse(0));
+        return limits.map(limit -> Math.max(most, limit.upper().intValue())).orElse(most);
     }
 
     /** Milligrams as whole grams, half up, for the scale of a chart. */

@@ -130,11 +130,8 @@ public final class SetupRows {
                 one.name() + ", " + CountText.of(one.zones().size(), "zone"));
         for (int i = 0; i < one.zones().size(); i++) {
             Menu.MenuZone zone = one.zones().get(i);
-            String lightener = setup.directions().stream()
-                    .filter(each -> each.lightenerId().equals(zone.lightenerId()))
-                    .map(Directions::name)
-                    .findFirst()
-                    .orElse(zone.lightenerId());
+            String lightener =
+                    setup.directions(zone.lightenerId()).map(Directions::name).orElse(zone.lightenerId());
             String text = zone.zone() + ": " + AmountText.grams(zone.baseMilligrams()) + " " + lightener + " "
                     + AmountText.ratio(zone.ratioThousandths()) + ", " + AmountText.percent(zone.strengthHundredths())
                     + ", " + zone.technique() + ", " + zone.applyMinutes() + "+" + zone.processMinutes() + " min";

@@ -102,12 +102,7 @@ public record UiState(
 
     /** Name of a person as the salon writes it, the id when no person of that id is at work. */
     public String name(String personId) {
-        return view.stream()
-                .flatMap(day -> day.people().stream())
-                .filter(person -> person.personId().equals(personId))
-                .map(DayView.PersonCard::name)
-                .findFirst()
-                .orElse(personId);
+        return view.map(day -> day.personName(personId)).orElse(personId);
     }
 
     /** Whether a working life is over. */

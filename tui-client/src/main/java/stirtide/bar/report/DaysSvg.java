@@ -20,10 +20,7 @@ final class DaysSvg {
     private DaysSvg() {}
 
     static String of(List<DayOverMix> days, Optional<ControlLimits> limits) {
-        int most = Math.max(
-                1_000,
-                days.stream().mapToInt(DayOverMix::overMixedMilligrams).max().orElse(0));
-        int top = limits.map(limit -> Math.max(most, limit.upper().intValue())).orElse(most);
+        int top = OverMixBars.top(days, limits);
         int width = LEFT + days.size() * DAY_WIDTH + 10;
         var svg = Markup.svg("over-mixed grams of each day", width, HEIGHT + TOP + 40, 11);
         for (int i = 0; i < days.size(); i++) bar(svg, i, days.get(i), top, limits);

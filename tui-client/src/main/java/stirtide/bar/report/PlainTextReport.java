@@ -4,7 +4,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import stirtide.bar.text.BatchText;
 import stirtide.bar.text.CountText;
 import stirtide.bar.text.TimeText;
@@ -50,16 +49,9 @@ public final class PlainTextReport {
         long known = before.map(DayView::revision).orElse(view.revision());
         for (int i = view.actions().size() - 1; i >= 0; i--) {
             DayView.ActionCard action = view.actions().get(i);
-            if (action.revision() > known) lines.add("done: " + action.sentence() + ", " + name(view, action.actor()));
+            if (action.revision() > known)
+                lines.add("done: " + action.sentence() + ", " + view.personName(action.actor()));
         }
-    }
-
-    private static String name(DayView view, String personId) {
-        return view.people().stream()
-                .filter(person -> person.personId().equals(personId))
-                .map(DayView.PersonCard::name)
-                .findFirst()
-                .orElse(personId);
     }
 
     private void next(DayView view, List<String> lines) {
@@ -75,14 +67,7 @@ public final class PlainTextReport {
                     + bowl.bowl().chair() + ", "
                     + String.join(" and ", bowl.bowl().zones()) + ", "
                     + WeightText.grams(formula.lightenerMilligrams()) + " g " + bowl.lightenerName());
-            IntStream.range(0, formula.developerParts().size())
-                    .forEach(i -> text.append(" and ")
-                            .append(WeightText.grams(
-                                    formula.developerParts().get(i).milligrams()))
-                            .append(" g ")
-                            .append(WeightText.liquid(
-                                    bowl.partStrengthsHundredths().get(i),
-                                    bowl.partNames().get(i))));
+            bowl.parts().forEach(part -> text.append(" and ").append(WeightText.part(part)));
             bowl.batch()
                     .ifPresent(batch -> text.append(", or one mix for bowls ")
                             .append(BatchText.bowls(batch))

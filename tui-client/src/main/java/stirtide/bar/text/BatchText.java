@@ -37,8 +37,7 @@ public final class BatchText {
         return WeightText.grams(total) + " g: " + WeightText.grams(planned.lightenerMilligrams()) + " g "
                 + planned.lightenerName()
                 + planned.parts().stream()
-                        .map(part -> ", " + WeightText.grams(part.milligrams()) + " g "
-                                + WeightText.liquid(part.strengthHundredths(), part.name()))
+                        .map(part -> ", " + WeightText.part(part))
                         .collect(Collectors.joining());
     }
 

@@ -23,8 +23,7 @@ public final class BowlText {
                 .map(PlannedBowl::neededFrom)
                 .min(Comparator.naturalOrder());
         if (next.isEmpty()) return bowl.zones();
-        List<String> before = view.services().stream()
-                .filter(service -> service.service() == bowl.service())
+        List<String> before = view.service(bowl.service()).stream()
                 .flatMap(service -> service.zones().stream())
                 .filter(zone -> zone.applyStart().isBefore(next.get()))
                 .map(PlannedZone::zone)

@@ -13,8 +13,7 @@ public final class ClientTestText {
 
     /** The tests of a service that are not recorded. */
     public static List<DayView.TestCard> open(DayView view, int service) {
-        return view.services().stream()
-                .filter(card -> card.service() == service)
+        return view.service(service).stream()
                 .flatMap(card -> card.tests().stream())
                 .filter(test -> !test.state().equals(RECORDED))
                 .toList();

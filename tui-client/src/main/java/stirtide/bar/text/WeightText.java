@@ -2,6 +2,7 @@ package stirtide.bar.text;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import stirtide.events.view.DayView.PartCard;
 import stirtide.mixing.text.AmountText;
 
 /** Weights and liquids in the columns of the terminal, see {@link AmountText}. */
@@ -32,6 +33,11 @@ public final class WeightText {
     public static String liquid(int strengthHundredths, String name) {
         String strength = strength(strengthHundredths);
         return strengthHundredths == 0 || name.contains(strength) ? name : strength + " " + name;
+    }
+
+    /** A liquid with its weight in front: {@code 36.7 g 20 vol (6 %) Cream}. */
+    public static String part(PartCard part) {
+        return grams(part.milligrams()) + " g " + liquid(part.strengthHundredths(), part.name());
     }
 
     /** Milligrams of a typed number of grams such as {@code 12.5} or {@code 12,5}; the text must be such a number. */

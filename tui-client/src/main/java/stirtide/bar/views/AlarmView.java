@@ -83,11 +83,9 @@ final class AlarmView {
     private static String words(AlarmCard alarm, UiState scene) {
         String bowlName = alarm.bowl().isEmpty() ? "" : "bowl " + alarm.bowl() + "  ";
         String head = bowlName + (alarm.chair() == 0 ? "" : "chair " + alarm.chair() + "  ");
-        Optional<String> left = scene.view().stream()
-                .flatMap(view -> view.live().stream())
-                .filter(bowl -> bowl.bowl().equals(alarm.bowl()))
-                .map(bowl -> TimeText.left(bowl.lifeEnds(), scene.now()))
-                .findFirst();
+        Optional<String> left = scene.view()
+                .flatMap(view -> view.live(alarm.bowl()))
+                .map(bowl -> TimeText.left(bowl.lifeEnds(), scene.now()));
         if (left.isPresent() && alarm.kind().equals("PAST_LIFE")) {
             return head + "PAST LIFE " + left.get() + ": bin it, mix again";
         }

@@ -45,10 +45,7 @@ final class DaysChart {
 
     private static void chart(Pane pane, List<DayOverMix> days, Optional<ControlLimits> limits, boolean closed) {
         int height = pane.height() - 2;
-        int most = Math.max(
-                1_000,
-                days.stream().mapToInt(DayOverMix::overMixedMilligrams).max().orElse(0));
-        int top = limits.map(limit -> Math.max(most, limit.upper().intValue())).orElse(most);
+        int top = OverMixBars.top(days, limits);
         limits.ifPresent(limit -> {
             line(pane, height, top, limit.upper(), "upper");
             line(pane, height, top, limit.mean(), "mean");

@@ -7,6 +7,7 @@ import java.util.Optional;
 import stirtide.bar.canvas.BlockDigits;
 import stirtide.bar.canvas.Pane;
 import stirtide.bar.canvas.Style;
+import stirtide.bar.model.MixWeights;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.services.WalkInPanel;
 import stirtide.bar.text.BatchText;
@@ -105,7 +106,7 @@ final class NextMixView {
     }
 
     private static void recipe(Pane pane, DayView.QueuedBowl next, boolean roomy) {
-        WeighCard card = WeighCard.of(next);
+        MixWeights card = MixWeights.of(next);
         grams(pane, 0, card.lightenerMilligrams(), next.lightenerName());
         int row = 1;
         for (DayView.PartCard part : card.parts())

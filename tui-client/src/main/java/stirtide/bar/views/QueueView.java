@@ -3,6 +3,7 @@ package stirtide.bar.views;
 import java.util.List;
 import stirtide.bar.canvas.Pane;
 import stirtide.bar.canvas.Style;
+import stirtide.bar.model.MixWeights;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.BatchText;
 import stirtide.bar.text.ClientTestText;
@@ -89,7 +90,7 @@ final class QueueView {
                 .filter(batch -> !BatchText.isMixedIn(batch, bowl.bowl().bowl()));
         if (second.isPresent())
             return "poured " + WeightText.grams(second.get().pouredInto().milligrams()) + " g";
-        WeighCard card = WeighCard.of(bowl);
+        MixWeights card = MixWeights.of(bowl);
         var text = new StringBuilder(WeightText.grams(card.lightenerMilligrams()));
         if (liquidsInAll)
             text.append(" + ").append(WeightText.grams(card.totalMilligrams() - card.lightenerMilligrams()));

@@ -2,6 +2,7 @@ package stirtide.bar.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -11,7 +12,7 @@ class OverMixBarsTest {
     @ParameterizedTest
     @EnumSource(OverMixSelection.Sort.class)
     void however_sorted_the_bars_add_up_to_what_was_over_mixed(OverMixSelection.Sort sort) {
-        int sum = OverMixBars.bars(Samples.calm(), sort).stream()
+        int sum = OverMixBars.bars(List.of(DayOverMix.of(Samples.calm())), sort).stream()
                 .mapToInt(OverMixBars.Bar::milligrams)
                 .sum();
         assertThat(sum).isEqualTo(Samples.calm().totals().overMixedMilligrams());
@@ -19,8 +20,8 @@ class OverMixBarsTest {
 
     @Test
     void the_largest_bar_comes_first_and_knows_its_bowls() {
-        OverMixBars.Bar first =
-                OverMixBars.bars(Samples.calm(), OverMixSelection.Sort.CAUSE).get(0);
+        OverMixBars.Bar first = OverMixBars.bars(List.of(DayOverMix.of(Samples.calm())), OverMixSelection.Sort.CAUSE)
+                .get(0);
         assertThat(first.label()).isEqualTo("left over");
         assertThat(first.milligrams()).isEqualTo(10_500);
         assertThat(first.bowls()).extracting(left -> left.bowl().bowl()).containsExactly("2a", "1a");

@@ -12,7 +12,6 @@ import stirtide.bar.text.ClientTestText;
 import stirtide.bar.text.CodeText;
 import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
-import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.view.DayView;
@@ -32,9 +31,10 @@ public final class BowlPanel {
     static List<String> lines(String bowl, UiState state) {
         if (state.view().isEmpty()) return List.of();
         DayView view = state.view().get();
-        for (DayView.QueuedBowl row : view.queue()) if (row.bowl().bowl().equals(bowl)) return queued(row, view, state);
-        for (DayView.LiveBowl row : view.live()) if (row.bowl().equals(bowl)) return live(row, view, state);
-        return List.of("this bowl is no longer in the queue or live");
+        return view.queued(bowl)
+                .map(row -> queued(row, view, state))
+                .or(() -> view.live(bowl).map(row -> live(row, view, state)))
+                .orElse(List.of("this bowl is no longer in the queue or live"));
     }
 
     private static List<String> queued(DayView.QueuedBowl row, DayView view, UiState state) {
@@ -77,13 +77,9 @@ public final class BowlPanel {
         var formula = row.bowl().formula();
         lines.add("To weigh:");
         lines.add(WeightText.grams(formula.lightenerMilligrams()) + " g  " + row.lightenerName());
-        List<DeveloperPart> parts = formula.developerParts();
-        for (int i = 0; i < parts.size(); i++) {
-            lines.add(WeightText.grams(parts.get(i).milligrams()) + " g  "
-                    + WeightText.liquid(
-                            row.partStrengthsHundredths().get(i),
-                            row.partNames().get(i)));
-        }
+        for (DayView.PartCard part : row.parts())
+            lines.add(WeightText.grams(part.milligrams()) + " g  "
+                    + WeightText.liquid(part.strengthHundredths(), part.name()));
         lines.add("ratio " + AmountText.ratio(formula.wantedRatioThousandths()) + ", directions "
                 + AmountText.ratio(formula.lowestRatioThousandths()) + " to "
                 + AmountText.ratio(formula.highestRatioThousandths()) + ", liquids together "
@@ -138,8 +134,7 @@ public final class BowlPanel {
         lines.add("planned " + WeightText.grams(row.planned().lightenerMilligrams()) + " g "
                 + row.planned().lightenerName());
         for (DayView.PartCard part : row.planned().parts()) {
-            lines.add("planned " + WeightText.grams(part.milligrams()) + " g "
-                    + WeightText.liquid(part.strengthHundredths(), part.name()));
+            lines.add("planned " + WeightText.part(part));
         }
         lines.add(row.weighed()
                 .map(weighed -> "weighed " + WeightText.grams(weighed.lightenerMilligrams()) + " + "

@@ -87,9 +87,7 @@ public final class PlanComparisonPanel {
 
     private static Optional<String> service(DayView then, DayView.ServiceCard now, ZoneId zone) {
         String name = now.service() + " " + now.clientRef();
-        return then.services().stream()
-                .filter(card -> card.service() == now.service())
-                .findFirst()
+        return then.service(now.service())
                 .map(was -> changed(
                         name,
                         new Cell("start ", minute(was.plannedStart(), zone), minute(now.plannedStart(), zone), ""),
@@ -103,10 +101,8 @@ public final class PlanComparisonPanel {
 
     private static Optional<String> bowl(DayView then, PlannedBowl now, UiState state) {
         String start = minute(now.mixStart(), state.zone());
-        return then.queue().stream()
+        return then.queued(now.bowl())
                 .map(DayView.QueuedBowl::bowl)
-                .filter(bowl -> bowl.bowl().equals(now.bowl()))
-                .findFirst()
                 .map(was -> changed(
                         now.bowl(),
                         new Cell("mix ", minute(was.mixStart(), state.zone()), start, ""),
@@ -128,9 +124,8 @@ public final class PlanComparisonPanel {
     }
 
     private static Optional<String> gone(String bowl, DayView now) {
-        boolean planned = now.queue().stream().anyMatch(row -> row.bowl().bowl().equals(bowl));
-        if (planned) return Optional.empty();
-        boolean begun = now.live().stream().anyMatch(live -> live.bowl().equals(bowl))
+        if (now.queued(bowl).isPresent()) return Optional.empty();
+        boolean begun = now.live(bowl).isPresent()
                 || now.done().stream().anyMatch(done -> done.bowl().equals(bowl));
         return Optional.of(row(bowl, begun ? "begun meanwhile" : "not planned any more", "", ""));
     }

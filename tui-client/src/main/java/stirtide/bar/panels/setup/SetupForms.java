@@ -9,13 +9,8 @@ import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.SetupRow;
 import stirtide.bar.panels.form.ConfirmPanel;
 import stirtide.events.command.DayCommand.ChangeSetup;
-import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.DaySetup;
-import stirtide.events.setup.Developer;
-import stirtide.events.setup.Directions;
 import stirtide.events.setup.Menu.MenuEntry;
-import stirtide.events.setup.Person;
-import stirtide.events.setup.Scale;
 import stirtide.events.setup.SetupPiece;
 
 /** Which form a row opens. */
@@ -29,20 +24,19 @@ public final class SetupForms {
         return switch (row.part()) {
             case SALON -> open(SalonForms.basics(setup));
             case HAIR -> open(SalonForms.hair(setup));
-            case PEOPLE -> open(SalonForms.person(setup, find(salon.people(), Person::personId, row)));
-            case SCALES -> open(SalonForms.scale(setup, find(salon.scales(), Scale::scaleId, row)));
-            case BOWLS -> open(SalonForms.bowl(setup, find(salon.bowls(), BowlSize::bowlSizeId, row)));
-            case DEVELOPERS ->
-                open(ProductForms.developer(setup, find(setup.developers(), Developer::developerId, row)));
+            case PEOPLE -> open(SalonForms.person(setup, salon.person(row.id())));
+            case SCALES -> open(SalonForms.scale(setup, salon.scale(row.id())));
+            case BOWLS -> open(SalonForms.bowl(setup, salon.bowlSize(row.id())));
+            case DEVELOPERS -> open(ProductForms.developer(setup, setup.developer(row.id())));
             case LIGHTENERS ->
                 openIfKnown(
-                        lightener(setup, row),
+                        setup.directions(row.id()),
                         known -> row.within().isPresent()
                                 ? ProductForms.technique(known, row.within())
                                 : ProductForms.lightener(setup, Optional.of(known)));
             case MENU ->
                 openIfKnown(
-                        entry(setup, row),
+                        setup.menuEntry(row.id()),
                         known -> row.within().isPresent()
                                 ? MenuForms.zone(setup, known, row.within(), 0)
                                 : MenuForms.entry(setup, Optional.of(known)));
@@ -54,10 +48,10 @@ public final class SetupForms {
         if (row.within().isPresent())
             return row.part() == SetupRow.Part.MENU
                     ? openIfKnown(
-                            entry(setup, row),
+                            setup.menuEntry(row.id()),
                             known -> MenuForms.zone(
                                     setup, known, Optional.empty(), row.within().get() + 1))
-                    : openIfKnown(lightener(setup, row), known -> ProductForms.technique(known, Optional.empty()));
+                    : openIfKnown(setup.directions(row.id()), known -> ProductForms.technique(known, Optional.empty()));
         return switch (row.part()) {
             case SALON, HAIR -> change(setup, row);
             case PEOPLE -> open(SalonForms.person(setup, Optional.empty()));
@@ -87,11 +81,11 @@ public final class SetupForms {
 
     private static Optional<SetupPiece> less(DaySetup setup, SetupRow row, int place) {
         if (row.part() == SetupRow.Part.MENU)
-            return entry(setup, row)
+            return setup.menuEntry(row.id())
                     .filter(one -> one.zones().size() > 1)
                     .map(one -> new SetupPiece.OneMenuEntry(
                             new MenuEntry(one.menuId(), one.name(), without(one.zones(), place))));
-        return lightener(setup, row)
+        return setup.directions(row.id())
                 .filter(one -> one.techniques().size() > 1)
                 .map(one -> new SetupPiece.OneLightener(one.with(without(one.techniques(), place))));
     }
@@ -100,18 +94,6 @@ public final class SetupForms {
         var rest = new ArrayList<>(all);
         rest.remove(place);
         return rest;
-    }
-
-    private static Optional<Directions> lightener(DaySetup setup, SetupRow row) {
-        return find(setup.directions(), Directions::lightenerId, row);
-    }
-
-    private static Optional<MenuEntry> entry(DaySetup setup, SetupRow row) {
-        return find(setup.menu().entries(), MenuEntry::menuId, row);
-    }
-
-    private static <T> Optional<T> find(List<T> all, Function<T, String> id, SetupRow row) {
-        return all.stream().filter(one -> id.apply(one).equals(row.id())).findFirst();
     }
 
     private static UiEffect open(Panel panel) {

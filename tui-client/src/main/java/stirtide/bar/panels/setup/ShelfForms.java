@@ -10,6 +10,8 @@ import stirtide.bar.panels.form.CommandForm;
 import stirtide.bar.panels.form.TextField;
 import stirtide.events.command.DayCommand;
 import stirtide.events.setup.DaySetup;
+import stirtide.events.setup.Developer;
+import stirtide.events.setup.Directions;
 import stirtide.mixing.text.AmountText;
 
 /** Forms of what is on the shelf and of the grams planned for a zone. */
@@ -68,22 +70,15 @@ public final class ShelfForms {
     }
 
     private static String name(DaySetup setup, String id) {
-        return setup.developers().stream()
-                .filter(one -> one.developerId().equals(id))
-                .map(one -> one.name())
-                .findFirst()
-                .or(() -> setup.directions().stream()
-                        .filter(one -> one.lightenerId().equals(id))
-                        .map(one -> one.name())
-                        .findFirst())
+        return setup.developer(id)
+                .map(Developer::name)
+                .or(() -> setup.directions(id).map(Directions::name))
                 .orElse(id);
     }
 
     /** Pins the grams planned for a zone of medium hair, or lets them be learned again. For managers. */
     public static UiEffect pin(DaySetup setup, SetupRow row) {
-        var entry = setup.menu().entries().stream()
-                .filter(one -> one.menuId().equals(row.id()))
-                .findFirst();
+        var entry = setup.menuEntry(row.id());
         if (row.part() != SetupRow.Part.MENU || row.within().isEmpty() || entry.isEmpty())
             return new UiEffect.Notify("pick a zone of the menu to pin its grams");
         var zone = entry.get().zones().get(row.within().get());

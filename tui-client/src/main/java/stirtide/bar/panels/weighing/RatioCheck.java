@@ -34,8 +34,8 @@ final class RatioCheck {
     /** Whether the figures on the display are inside the window, taken as exact. */
     boolean isInsideAsShown(int lightenerMilligrams, int developerMilligrams) {
         long shown = developerMilligrams * THOUSAND;
-        return shown >= (long) target.lowestRatioThousandths() * lightenerMilligrams
-                && shown <= (long) target.highestRatioThousandths() * lightenerMilligrams;
+        return shown >= (long) target.mix().lowestRatioThousandths() * lightenerMilligrams
+                && shown <= (long) target.mix().highestRatioThousandths() * lightenerMilligrams;
     }
 
     /** Where the weights stand, in a few words. */
@@ -48,16 +48,16 @@ final class RatioCheck {
 
     /** The window of the directions. */
     String windowText() {
-        return AmountText.ratio(target.lowestRatioThousandths()) + " to "
-                + AmountText.ratio(target.highestRatioThousandths());
+        return AmountText.ratio(target.mix().lowestRatioThousandths()) + " to "
+                + AmountText.ratio(target.mix().highestRatioThousandths());
     }
 
     private boolean isThick(long lightener, List<Integer> liquids) {
-        return !mix(lightener, liquids).hasEnoughDeveloper(target.lowestRatioThousandths());
+        return !mix(lightener, liquids).hasEnoughDeveloper(target.mix().lowestRatioThousandths());
     }
 
     private boolean isThin(long lightener, List<Integer> liquids) {
-        return !mix(lightener, liquids).hasEnoughLightener(target.highestRatioThousandths());
+        return !mix(lightener, liquids).hasEnoughLightener(target.mix().highestRatioThousandths());
     }
 
     /** What was weighed so far; a liquid of 0 was not weighed. Strength plays no part in it. */
@@ -92,9 +92,9 @@ final class RatioCheck {
     private List<String> thin(int lightener, List<Integer> liquids, String what) {
         long developer = sum(liquids);
         long end = room() - developer;
-        long least = up(ceilDiv(developer * THOUSAND, target.highestRatioThousandths()));
+        long least = up(ceilDiv(developer * THOUSAND, target.mix().highestRatioThousandths()));
         while (least <= end && isThin(least, liquids)) least += scale.divisionMilligrams(least);
-        long most = down(Math.min(developer * THOUSAND / target.lowestRatioThousandths(), end));
+        long most = down(Math.min(developer * THOUSAND / target.mix().lowestRatioThousandths(), end));
         while (most >= least && isThick(most, liquids)) most -= scale.divisionMilligrams(most);
         if (least > most) return hopeless();
         return List.of(
@@ -107,7 +107,7 @@ final class RatioCheck {
         long least = leastDeveloper(lightener, liquids);
         long most = mostDeveloper(lightener, liquids, least);
         if (least > most) return hopeless();
-        String shares = target.parts().size() > 1 ? ", in the planned shares" : "";
+        String shares = target.mix().parts().size() > 1 ? ", in the planned shares" : "";
         long developer = sum(liquids);
         return List.of(
                 what,
@@ -116,7 +116,7 @@ final class RatioCheck {
     }
 
     private String developerRange(int lightener) {
-        List<Integer> none = target.parts().stream().map(part -> 0).toList();
+        List<Integer> none = target.mix().parts().stream().map(part -> 0).toList();
         long least = leastDeveloper(lightener, none);
         long most = mostDeveloper(lightener, none, least);
         return least > most ? "no amount" : range(least, most);
@@ -128,13 +128,13 @@ final class RatioCheck {
 
     private long leastDeveloper(long lightener, List<Integer> liquids) {
         long end = room() - lightener;
-        long least = up(ceilDiv(target.lowestRatioThousandths() * lightener, THOUSAND));
+        long least = up(ceilDiv(target.mix().lowestRatioThousandths() * lightener, THOUSAND));
         while (least <= end && isThick(lightener, filled(liquids, least))) least += scale.divisionMilligrams(least);
         return least;
     }
 
     private long mostDeveloper(long lightener, List<Integer> liquids, long least) {
-        long most = down(Math.min(target.highestRatioThousandths() * lightener / THOUSAND, room() - lightener));
+        long most = down(Math.min(target.mix().highestRatioThousandths() * lightener / THOUSAND, room() - lightener));
         while (most >= least && isThin(lightener, filled(liquids, most))) most -= scale.divisionMilligrams(most);
         return most;
     }
@@ -144,7 +144,9 @@ final class RatioCheck {
         long open = inAll - sum(liquids);
         List<Integer> filled = new ArrayList<>();
         for (int i = 0; i < liquids.size(); i++) {
-            long share = down(open * target.parts().get(i).milligrams() / target.developerMilligrams());
+            long share = down(open
+                    * target.mix().parts().get(i).milligrams()
+                    / target.mix().developerMilligrams());
             boolean last = i == liquids.size() - 1;
             filled.add((int) (last ? inAll - sum(filled) : liquids.get(i) + share));
         }

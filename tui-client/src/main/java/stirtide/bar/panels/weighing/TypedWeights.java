@@ -26,7 +26,7 @@ final class TypedWeights {
                 target,
                 Stream.concat(
                                 Stream.of(new GramsField(target.lightenerName(), false)),
-                                target.parts().stream()
+                                target.mix().parts().stream()
                                         .map(part -> new GramsField(
                                                 WeightText.liquid(part.strengthHundredths(), part.name()), true)))
                         .toList());
@@ -53,8 +53,8 @@ final class TypedWeights {
     /** Planned weight of a field, in milligrams. */
     int plannedMilligrams(int place) {
         return place == 0
-                ? target.lightenerMilligrams()
-                : target.parts().get(place - 1).milligrams();
+                ? target.mix().lightenerMilligrams()
+                : target.mix().parts().get(place - 1).milligrams();
     }
 
     /** Typed lightener in milligrams, empty while it is no weight. */
@@ -76,7 +76,7 @@ final class TypedWeights {
     List<DeveloperPart> developerParts() {
         List<Integer> weights = liquids().orElseThrow();
         return IntStream.range(0, weights.size())
-                .mapToObj(i -> new DeveloperPart(target.parts().get(i).developerId(), weights.get(i)))
+                .mapToObj(i -> new DeveloperPart(target.mix().parts().get(i).developerId(), weights.get(i)))
                 .toList();
     }
 
@@ -103,8 +103,9 @@ final class TypedWeights {
             int milligrams = fields.get(i).milligrams().orElse(0);
             if (milligrams == 0) continue;
             asPlanned &= milligrams == plannedMilligrams(i);
-            String part =
-                    i == 0 ? PourAdvice.LIGHTENER : target.parts().get(i - 1).developerId();
+            String part = i == 0
+                    ? PourAdvice.LIGHTENER
+                    : target.mix().parts().get(i - 1).developerId();
             pours.add(part + ":" + milligrams);
         }
         return asPlanned ? "" : String.join(",", pours);
@@ -124,7 +125,7 @@ final class TypedWeights {
         if (lightener().isEmpty() || liquids().isEmpty()) return warnings;
         int developer = totalMilligrams() - lightener().getAsInt();
         int ratio = Ratios.thousandths(lightener().getAsInt(), developer);
-        int wanted = target.wantedRatioThousandths();
+        int wanted = target.mix().wantedRatioThousandths();
         if (Math.abs(ratio - wanted) > wanted / RATIO_DIVISOR)
             warnings.add("ratio " + AmountText.ratio(ratio) + ", planned " + AmountText.ratio(wanted));
         warnings.addAll(advice());

@@ -87,13 +87,11 @@ public final class WeighPanel implements Panel, FieldSet.Form {
     // Once the service shows the bowl live, its size is known.
     private void refresh(UiState state) {
         WeighTarget known = weights.target();
-        state.view().stream()
-                .flatMap(view -> view.live().stream()
-                        .filter(bowl -> bowl.bowl().equals(known.bowl()))
-                        .filter(bowl ->
-                                bowl.planned().parts().size() == known.parts().size())
+        state.view()
+                .flatMap(view -> view.live(known.bowl())
+                        .filter(bowl -> bowl.planned().parts().size()
+                                == known.mix().parts().size())
                         .map(bowl -> WeighTarget.of(bowl, view)))
-                .findFirst()
                 .filter(live -> live.batch().isPresent() == known.batch().isPresent())
                 .ifPresent(live -> weights = weights.of(live));
     }
@@ -162,7 +160,7 @@ public final class WeighPanel implements Panel, FieldSet.Form {
 
     private void drawRatio(Pane inside, int row) {
         inside.put(1, row, "ratio", Style.TEXT);
-        String wanted = AmountText.ratio(weights.target().wantedRatioThousandths());
+        String wanted = AmountText.ratio(weights.target().mix().wantedRatioThousandths());
         inside.right(PLAN_END, row, 9, wanted, Style.TEXT);
         var check = new RatioCheck(weights.target());
         if (weights.liquids().isEmpty() || weights.lightener().isEmpty()) {

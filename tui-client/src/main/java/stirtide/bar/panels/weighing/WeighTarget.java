@@ -2,10 +2,8 @@ package stirtide.bar.panels.weighing;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import stirtide.bar.model.MixWeights;
 import stirtide.bar.text.BowlText;
-import stirtide.events.formula.BowlFormula;
-import stirtide.events.formula.DeveloperPart;
 import stirtide.events.view.DayView;
 import stirtide.events.view.ScaleCard;
 
@@ -17,11 +15,7 @@ import stirtide.events.view.ScaleCard;
  * @param clientRef client
  * @param zones zones it feeds
  * @param lightenerName lightener
- * @param lightenerMilligrams planned lightener
- * @param parts planned liquids in the order of weighing
- * @param wantedRatioThousandths ratio wanted
- * @param lowestRatioThousandths lower end of the directions' window
- * @param highestRatioThousandths upper end of the directions' window
+ * @param mix planned weights and the window of the directions
  * @param usableMilligrams most the bowl may hold, empty until the service has reported it
  * @param scale scale it is weighed on
  * @param batch the mix for two bowls that is weighed, when it is one; the weights are for both together then
@@ -32,11 +26,7 @@ record WeighTarget(
         String clientRef,
         List<String> zones,
         String lightenerName,
-        int lightenerMilligrams,
-        List<DayView.PartCard> parts,
-        int wantedRatioThousandths,
-        int lowestRatioThousandths,
-        int highestRatioThousandths,
+        MixWeights mix,
         Optional<Integer> usableMilligrams,
         ScaleCard scale,
         Optional<DayView.BatchCard> batch) {
@@ -50,11 +40,7 @@ record WeighTarget(
                 live.clientRef(),
                 BowlText.zones(live, view),
                 planned.lightenerName(),
-                planned.lightenerMilligrams(),
-                planned.parts(),
-                planned.wantedRatioThousandths(),
-                planned.lowestRatioThousandths(),
-                planned.highestRatioThousandths(),
+                MixWeights.of(planned),
                 Optional.of(planned.usableMilligrams()),
                 scale(view, planned.scaleId()),
                 Optional.empty());
@@ -69,37 +55,20 @@ record WeighTarget(
                 batch.mixedIn().clientRef(),
                 zones,
                 planned.lightenerName(),
-                planned.lightenerMilligrams(),
-                planned.parts(),
-                planned.wantedRatioThousandths(),
-                planned.lowestRatioThousandths(),
-                planned.highestRatioThousandths(),
+                MixWeights.of(planned),
                 Optional.of(planned.usableMilligrams()),
                 scale(view, planned.scaleId()),
                 Optional.of(batch));
     }
 
     static WeighTarget of(DayView.QueuedBowl queued, DayView view) {
-        BowlFormula formula = queued.bowl().formula();
-        List<DeveloperPart> liquids = formula.developerParts();
-        List<DayView.PartCard> parts = IntStream.range(0, liquids.size())
-                .mapToObj(i -> new DayView.PartCard(
-                        liquids.get(i).developerId(),
-                        queued.partNames().get(i),
-                        queued.partStrengthsHundredths().get(i),
-                        liquids.get(i).milligrams()))
-                .toList();
         return new WeighTarget(
                 queued.bowl().bowl(),
                 queued.bowl().chair(),
                 queued.clientRef(),
                 queued.bowl().zones(),
                 queued.lightenerName(),
-                formula.lightenerMilligrams(),
-                parts,
-                formula.wantedRatioThousandths(),
-                formula.lowestRatioThousandths(),
-                formula.highestRatioThousandths(),
+                MixWeights.alone(queued),
                 Optional.empty(),
                 scale(view, queued.bowl().scaleId()),
                 Optional.empty());
@@ -111,9 +80,5 @@ record WeighTarget(
                 .filter(scale -> scale.scaleId().equals(scaleId))
                 .findFirst()
                 .orElseGet(() -> view.scales().get(0));
-    }
-
-    int developerMilligrams() {
-        return parts.stream().mapToInt(DayView.PartCard::milligrams).sum();
     }
 }
