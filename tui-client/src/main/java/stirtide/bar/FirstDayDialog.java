@@ -215,7 +215,8 @@ final class FirstDayDialog {
                 WASH_MINUTES,
                 List.of(person),
                 List.of(),
-                List.of());
+                List.of(),
+                Optional.empty());
         return new DaySetup(date, salon, List.of(), List.of(), new Menu(List.of(), LENGTHS, DENSITIES));
     }
 

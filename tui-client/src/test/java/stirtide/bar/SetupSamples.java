@@ -31,7 +31,18 @@ public final class SetupSamples {
     public static SetupView begun() {
         var full = setup();
         Salon s = full.salon();
-        var salon = new Salon(s.salonId(), s.name(), s.zone(), s.currency(), 3, 2, 5, s.people(), List.of(), List.of());
+        var salon = new Salon(
+                s.salonId(),
+                s.name(),
+                s.zone(),
+                s.currency(),
+                3,
+                2,
+                5,
+                s.people(),
+                List.of(),
+                List.of(),
+                Optional.empty());
         var menu = new Menu(List.of(), full.menu().lengthPermille(), full.menu().densityPermille());
         return new SetupView(
                 2,
@@ -67,7 +78,8 @@ public final class SetupSamples {
                         Scale.Weighing.TARE_BETWEEN,
                         500,
                         List.of(new Scale.Range(600_000, 100, 100)))),
-                List.of(new BowlSize("small", 90_000, 3_000, 8)));
+                List.of(new BowlSize("small", 90_000, 3_000, 8)),
+                Optional.empty());
         var directions = new Directions(
                 "dune-powder",
                 "Dune Powder",

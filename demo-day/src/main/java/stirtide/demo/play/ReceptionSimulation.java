@@ -75,6 +75,8 @@ public final class ReceptionSimulation {
                 walkIn.density(),
                 walkIn.stylistId(),
                 0,
-                0);
+                0,
+                Optional.empty(),
+                Optional.empty());
     }
 }

@@ -1,6 +1,5 @@
 package stirtide.events.command;
 
-import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.time.Instant;
 import java.util.List;
@@ -15,41 +14,11 @@ import stirtide.events.setup.SetupPiece;
 import stirtide.events.setup.Span;
 import stirtide.events.setup.SwatchTest;
 
-/** Something somebody asks for. The answer is a list of events or a refusal, never both. */
+/**
+ * Something a person asks for. The answer is a list of events or a refusal, never both. In JSON a command is named as its
+ * record is.
+ */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "type")
-@JsonSubTypes({
-    @JsonSubTypes.Type(value = DayCommand.OpenDay.class, name = "OpenDay"),
-    @JsonSubTypes.Type(value = DayCommand.BookService.class, name = "BookService"),
-    @JsonSubTypes.Type(value = DayCommand.MoveService.class, name = "MoveService"),
-    @JsonSubTypes.Type(value = DayCommand.CancelService.class, name = "CancelService"),
-    @JsonSubTypes.Type(value = DayCommand.StartService.class, name = "StartService"),
-    @JsonSubTypes.Type(value = DayCommand.FinishZone.class, name = "FinishZone"),
-    @JsonSubTypes.Type(value = DayCommand.RinseSection.class, name = "RinseSection"),
-    @JsonSubTypes.Type(value = DayCommand.BeginBowl.class, name = "BeginBowl"),
-    @JsonSubTypes.Type(value = DayCommand.WeighBowl.class, name = "WeighBowl"),
-    @JsonSubTypes.Type(value = DayCommand.HandOverBowl.class, name = "HandOverBowl"),
-    @JsonSubTypes.Type(value = DayCommand.FinishBowl.class, name = "FinishBowl"),
-    @JsonSubTypes.Type(value = DayCommand.BinBowl.class, name = "BinBowl"),
-    @JsonSubTypes.Type(value = DayCommand.BeginBatch.class, name = "BeginBatch"),
-    @JsonSubTypes.Type(value = DayCommand.WeighBatch.class, name = "WeighBatch"),
-    @JsonSubTypes.Type(value = DayCommand.DivideBatch.class, name = "DivideBatch"),
-    @JsonSubTypes.Type(value = DayCommand.BinBatch.class, name = "BinBatch"),
-    @JsonSubTypes.Type(value = DayCommand.ChangeShift.class, name = "ChangeShift"),
-    @JsonSubTypes.Type(value = DayCommand.ChangeSetup.class, name = "ChangeSetup"),
-    @JsonSubTypes.Type(value = DayCommand.PinAllowance.class, name = "PinAllowance"),
-    @JsonSubTypes.Type(value = DayCommand.ResetAllowance.class, name = "ResetAllowance"),
-    @JsonSubTypes.Type(value = DayCommand.CountStock.class, name = "CountStock"),
-    @JsonSubTypes.Type(value = DayCommand.ReceiveGoods.class, name = "ReceiveGoods"),
-    @JsonSubTypes.Type(value = DayCommand.RecordTest.class, name = "RecordTest"),
-    @JsonSubTypes.Type(value = DayCommand.RepeatFormula.class, name = "RepeatFormula"),
-    @JsonSubTypes.Type(value = DayCommand.RecordLevels.class, name = "RecordLevels"),
-    @JsonSubTypes.Type(value = DayCommand.RecordSwatch.class, name = "RecordSwatch"),
-    @JsonSubTypes.Type(value = DayCommand.RecordStrip.class, name = "RecordStrip"),
-    @JsonSubTypes.Type(value = DayCommand.SetAllowanceFraction.class, name = "SetAllowanceFraction"),
-    @JsonSubTypes.Type(value = DayCommand.TakeBack.class, name = "TakeBack"),
-    @JsonSubTypes.Type(value = DayCommand.AcknowledgeAlarm.class, name = "AcknowledgeAlarm"),
-    @JsonSubTypes.Type(value = DayCommand.CloseDay.class, name = "CloseDay"),
-})
 public sealed interface DayCommand {
     /** Opens a day and books all its services at once: all of it or nothing. */
     record OpenDay(DaySetup setup, List<Booking> bookings) implements DayCommand {

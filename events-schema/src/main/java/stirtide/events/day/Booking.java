@@ -35,32 +35,6 @@ public record Booking(
         Optional<ClientTests> tests,
         Optional<Boolean> asLastTime)
         implements BookingBuilder.With {
-    /** A booking without recorded tests, by the menu. */
-    public Booking(
-            String bookingUid,
-            String menuId,
-            int chair,
-            Instant start,
-            String clientRef,
-            String length,
-            String density,
-            Optional<String> stylistId,
-            int earlierMinutes,
-            int laterMinutes) {
-        this(
-                bookingUid,
-                menuId,
-                chair,
-                start,
-                clientRef,
-                length,
-                density,
-                stylistId,
-                earlierMinutes,
-                laterMinutes,
-                Optional.empty(),
-                Optional.empty());
-    }
 
     /** The same booking at another start and chair. */
     public Booking at(Instant newStart, int newChair) {

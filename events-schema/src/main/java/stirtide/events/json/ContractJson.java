@@ -23,6 +23,8 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.stream.Stream;
+import stirtide.events.command.DayCommand;
 
 /** Writes records of the contract as JSON and reads them. */
 public final class ContractJson {
@@ -43,6 +45,9 @@ public final class ContractJson {
                     .build())
             .registerSubtypes(EventTypes.all().stream()
                     .map(type -> new NamedType(type.record(), type.name()))
+                    .toArray(NamedType[]::new))
+            .registerSubtypes(Stream.of(DayCommand.class.getPermittedSubclasses())
+                    .map(type -> new NamedType(type, type.getSimpleName()))
                     .toArray(NamedType[]::new))
             .addModule(new Jdk8Module())
             .addModule(new JavaTimeModule())

@@ -38,7 +38,8 @@ public record Plan(
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @JsonSetter(nulls = Nulls.AS_EMPTY)
         List<PlannedBatch> batches,
 
-        @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Integer> roundsToCome) {
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Integer> roundsToCome)
+        implements PlanBuilder.With {
     /** Plans recorded before there were batches and first plans have none of either. */
     public Plan {
         bowls = List.copyOf(bowls);
@@ -75,24 +76,9 @@ public record Plan(
                 Optional.empty());
     }
 
-    /** The same plan with other pairs of its bowls as one mix. */
-    public Plan withBatches(List<PlannedBatch> others) {
-        return PlanBuilder.builder(this).batches(others).build();
-    }
-
-    /** The same plan with other changes told. */
-    public Plan withChanges(List<String> others) {
-        return PlanBuilder.builder(this).changes(others).build();
-    }
-
-    /** The same plan with other figures. */
-    public Plan withTotals(PlanTotals others) {
-        return PlanBuilder.builder(this).totals(others).build();
-    }
-
     /** The same plan as a first one, after which a better one is looked for with so many rounds. */
     public Plan first(int more) {
-        return PlanBuilder.builder(this).roundsToCome(Optional.of(more)).build();
+        return withRoundsToCome(Optional.of(more));
     }
 
     /** This first plan after so many rounds in which no better one was found, with what they proved. */
@@ -165,6 +151,7 @@ public record Plan(
      * @param proof in words what is proven best, or how far from the best the plan is at most
      * @param bowlReasons stretches of time that force more than one bowl, by service, then start
      */
+    @RecordBuilder
     public record PlanTotals(
             int waitMinutes,
             int bowlCount,
@@ -209,18 +196,12 @@ public record Plan(
                 Optional<Integer> leastBowls,
                 List<String> sentences,
                 List<BowlReason> reasons) {
-            return new PlanTotals(
-                    waitMinutes,
-                    bowlCount,
-                    mixedMilligrams,
-                    overMixMilligrams,
-                    ageMinutes,
-                    leastWait,
-                    leastBowls,
-                    mixedBound,
-                    ageBound,
-                    sentences,
-                    reasons);
+            return PlanPlanTotalsBuilder.builder(this)
+                    .waitBound(leastWait)
+                    .bowlBound(leastBowls)
+                    .proof(sentences)
+                    .bowlReasons(reasons)
+                    .build();
         }
     }
 }

@@ -40,32 +40,6 @@ public record Salon(
         bowls = List.copyOf(bowls);
     }
 
-    /** A salon in which every bowl is a mix of its own. */
-    public Salon(
-            String salonId,
-            String name,
-            String zone,
-            String currency,
-            int chairs,
-            int handOverMinutes,
-            int washMinutes,
-            List<Person> people,
-            List<Scale> scales,
-            List<BowlSize> bowls) {
-        this(
-                salonId,
-                name,
-                zone,
-                currency,
-                chairs,
-                handOverMinutes,
-                washMinutes,
-                people,
-                scales,
-                bowls,
-                Optional.empty());
-    }
-
     /** A person by id. */
     public Optional<Person> person(String personId) {
         return people.stream().filter(one -> one.personId().equals(personId)).findFirst();

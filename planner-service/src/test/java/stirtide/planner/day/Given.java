@@ -71,7 +71,8 @@ public final class Given {
                                 500,
                                 List.of(new Scale.Range(2_000_000, 100, 1000))))
                         .toList(),
-                List.of(new BowlSize("M", 120_000, 3_000, bowls)));
+                List.of(new BowlSize("M", 120_000, 3_000, bowls)),
+                Optional.empty());
         return new DaySetup(DATE, salon, developers(), List.of(directions()), menu());
     }
 
@@ -114,7 +115,19 @@ public final class Given {
     }
 
     public static Booking booking(String uid, String menuId, int chair, String start) {
-        return new Booking(uid, menuId, chair, at(start), "Q.Z.", "medium", "medium", Optional.empty(), 0, 0)
+        return new Booking(
+                        uid,
+                        menuId,
+                        chair,
+                        at(start),
+                        "Q.Z.",
+                        "medium",
+                        "medium",
+                        Optional.empty(),
+                        0,
+                        0,
+                        Optional.empty(),
+                        Optional.empty())
                 .with(new ClientTests(Optional.of(at("10:00").minus(Duration.ofDays(3))), Optional.empty()));
     }
 

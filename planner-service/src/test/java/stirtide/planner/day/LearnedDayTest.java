@@ -43,7 +43,8 @@ public class LearnedDayTest {
                         salon.washMinutes(),
                         people,
                         salon.scales(),
-                        salon.bowls()),
+                        salon.bowls(),
+                        Optional.empty()),
                 plain.developers(),
                 plain.directions(),
                 plain.menu());

@@ -130,7 +130,9 @@ public final class RandomDay {
                 "medium",
                 Optional.empty(),
                 0,
-                0);
+                0,
+                Optional.empty(),
+                Optional.empty());
     }
 
     private String person() {

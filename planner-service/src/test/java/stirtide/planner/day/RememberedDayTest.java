@@ -218,7 +218,8 @@ class RememberedDayTest {
                 salon.washMinutes(),
                 salon.people(),
                 List.of(coarse),
-                salon.bowls());
+                salon.bowls(),
+                Optional.empty());
         var setup = Given.setup();
         var day = new DaySetup(setup.date(), other, setup.developers(), setup.directions(), setup.menu());
         var crown =

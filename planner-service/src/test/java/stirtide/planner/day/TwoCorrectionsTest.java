@@ -19,8 +19,19 @@ import stirtide.planner.planning.search.Planner;
  */
 class TwoCorrectionsTest {
     /** Long dense hair: 97.5 g for crown and sides, 90 g planned for the first bowl, of which 87 g can be applied. */
-    private final Scene scene = Scene.open(
-                    new Booking("one", "foils", 1, Given.at("10:00"), "Q.Z.", "long", "dense", Optional.empty(), 0, 0))
+    private final Scene scene = Scene.open(new Booking(
+                    "one",
+                    "foils",
+                    1,
+                    Given.at("10:00"),
+                    "Q.Z.",
+                    "long",
+                    "dense",
+                    Optional.empty(),
+                    0,
+                    0,
+                    Optional.empty(),
+                    Optional.empty()))
             .plans(Given.planned("1a", 1, "09:54", "10:00"))
             .at("09:54")
             .does(new BeginBowl("1a", "bo"))

@@ -29,7 +29,9 @@ class SalonFolderTest {
             "thick",
             Optional.of("greta"),
             5,
-            15);
+            15,
+            Optional.empty(),
+            Optional.empty());
     private static final Booking CLAY = new Booking(
             "b-3",
             "clay-sweep",
@@ -40,7 +42,9 @@ class SalonFolderTest {
             "fine",
             Optional.empty(),
             0,
-            0);
+            0,
+            Optional.empty(),
+            Optional.empty());
 
     @TempDir
     Path temp;

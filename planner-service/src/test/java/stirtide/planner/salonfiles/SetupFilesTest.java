@@ -72,7 +72,17 @@ class SetupFilesTest {
         DaySetup full = demo().setup();
         Salon s = full.salon();
         Salon bare = new Salon(
-                s.salonId(), s.name(), s.zone(), s.currency(), s.chairs(), 2, 5, List.of(), List.of(), List.of());
+                s.salonId(),
+                s.name(),
+                s.zone(),
+                s.currency(),
+                s.chairs(),
+                2,
+                5,
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty());
         Menu none =
                 new Menu(List.of(), full.menu().lengthPermille(), full.menu().densityPermille());
         DaySetup empty = new DaySetup(full.date(), bare, List.of(), List.of(), none);

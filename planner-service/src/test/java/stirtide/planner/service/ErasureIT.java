@@ -38,7 +38,9 @@ class ErasureIT {
                 "medium",
                 Optional.of("ada"),
                 0,
-                0);
+                0,
+                Optional.empty(),
+                Optional.empty());
     }
 
     private List<Path> filesWith(String text) throws Exception {

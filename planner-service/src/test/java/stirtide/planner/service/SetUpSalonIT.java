@@ -40,8 +40,18 @@ class SetUpSalonIT {
 
     private static DaySetup bare(DaySetup full) {
         Salon s = full.salon();
-        Salon salon =
-                new Salon(s.salonId(), s.name(), s.zone(), s.currency(), 3, 1, 5, List.of(), List.of(), List.of());
+        Salon salon = new Salon(
+                s.salonId(),
+                s.name(),
+                s.zone(),
+                s.currency(),
+                3,
+                1,
+                5,
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty());
         Menu menu =
                 new Menu(List.of(), full.menu().lengthPermille(), full.menu().densityPermille());
         return new DaySetup(full.date(), salon, List.of(), List.of(), menu);

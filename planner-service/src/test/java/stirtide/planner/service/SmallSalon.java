@@ -78,7 +78,8 @@ public final class SmallSalon {
                         new Person("mika", "Mika", Person.Role.ASSISTANT, allDay),
                         new Person("ada", "Ada", Person.Role.STYLIST, allDay)),
                 List.of(scale),
-                List.of(new BowlSize("middle", 120_000, 6_000, 8)));
+                List.of(new BowlSize("middle", 120_000, 6_000, 8)),
+                Optional.empty());
     }
 
     private static Menu menu() {
@@ -111,6 +112,8 @@ public final class SmallSalon {
                 "medium",
                 Optional.of("ada"),
                 0,
-                0);
+                0,
+                Optional.empty(),
+                Optional.empty());
     }
 }

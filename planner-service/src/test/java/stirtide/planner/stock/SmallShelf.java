@@ -19,7 +19,18 @@ public final class SmallShelf {
     public static DaySetup with(int developerPackMilligrams, Optional<Integer> counted) {
         return new DaySetup(
                 LocalDate.of(2027, 5, 14),
-                new Salon("s", "Salon", "Europe/Lisbon", "EUR", 4, 2, 5, List.of(), List.of(), List.of()),
+                new Salon(
+                        "s",
+                        "Salon",
+                        "Europe/Lisbon",
+                        "EUR",
+                        4,
+                        2,
+                        5,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        Optional.empty()),
                 List.of(new Developer("dev-600", "Six", 600, developerPackMilligrams, new BigDecimal("9.00"), counted)),
                 List.of(new Directions(
                         "pale-clay",

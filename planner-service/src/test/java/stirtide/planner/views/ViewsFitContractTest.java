@@ -76,7 +76,8 @@ class ViewsFitContractTest {
                 salon.washMinutes(),
                 people,
                 salon.scales(),
-                salon.bowls());
+                salon.bowls(),
+                Optional.empty());
         var memory =
                 new SalonMemory(List.of(visit(90, 2_800), visit(40, 2_800)), List.of(), List.of(), Optional.of(900));
         return new DaySetup(plain.date(), managed, plain.developers(), plain.directions(), plain.menu())

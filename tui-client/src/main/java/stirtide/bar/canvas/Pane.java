@@ -34,6 +34,14 @@ public record Pane(Canvas canvas, int left, int top, int width, int height) {
         return put(endColumn - shown.length(), row, shown, style);
     }
 
+    /** Marks a row as selected, or not; returns the style of its text, {@code normal} when it is not. */
+    public Style select(int row, boolean selected, Style normal) {
+        Style style = selected ? Style.PICKED : normal;
+        if (selected) put(0, row, " ".repeat(width), style);
+        put(0, row, selected ? ">" : " ", style);
+        return style;
+    }
+
     /** A horizontal line over the whole width. */
     public Pane rule(int row) {
         return put(0, row, "─".repeat(width), Style.RULE);

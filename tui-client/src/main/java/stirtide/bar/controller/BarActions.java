@@ -78,12 +78,12 @@ final class BarActions {
 
     private static UiEffect handOver(DayView.LiveBowl bowl) {
         String words = "bowl " + bowl.bowl() + " handed over to chair " + bowl.chair();
-        return new UiEffect.Send(new DayCommand.HandOverBowl(bowl.bowl()), words, Optional.empty());
+        return new UiEffect.Send(new DayCommand.HandOverBowl(bowl.bowl()), words);
     }
 
     private static UiEffect finish(DayView.LiveBowl bowl, UiState state) {
         String words = "bowl " + bowl.bowl() + " finished";
-        var send = new UiEffect.Send(new DayCommand.FinishBowl(bowl.bowl()), words, Optional.empty());
+        var send = new UiEffect.Send(new DayCommand.FinishBowl(bowl.bowl()), words);
         Duration left = Duration.between(state.now(), bowl.lifeEnds());
         if (left.compareTo(Duration.ofMinutes(MUCH_LIFE_MINUTES)) <= 0) return send;
         String sentence = "Bowl " + bowl.bowl() + " has " + left.toMinutes()
@@ -103,8 +103,7 @@ final class BarActions {
         if (last.isEmpty()) return new UiEffect.Notify("no action of yours can be taken back");
         var send = new UiEffect.Send(
                 new DayCommand.TakeBack(last.get().revision()),
-                "taken back: " + last.get().sentence(),
-                Optional.empty());
+                "taken back: " + last.get().sentence());
         return new UiEffect.Open(new ConfirmPanel("TAKE BACK?", last.get().sentence(), send, state.nanos()));
     }
 

@@ -84,7 +84,7 @@ public final class BarController {
 
     /** A reading of the scale. */
     public void hear(ScaleReading reading, long nanos) {
-        model.scale.hear(reading, nanos);
+        model.hear(reading, nanos);
     }
 
     /** A message of the connection to the service. */
@@ -126,7 +126,7 @@ public final class BarController {
 
     private Optional<KeyAction> action(Key key) {
         boolean mayWrite = model.signOn.operator().mayWrite();
-        return KeyTable.action(model.pages.page(), key, mayWrite, model.clock.canBeDriven());
+        return KeyTable.action(model.pages.page(), key, mayWrite, model.clockCanBeDriven);
     }
 
     private void act(KeyAction action, Key key) {
@@ -153,7 +153,7 @@ public final class BarController {
 
     // Control-C ends a demonstration at once, and a terminal that has never reached its service.
     private void leave(Key key) {
-        boolean atOnce = key.control() && (model.clock.canBeDriven() || !model.link.everHeard());
+        boolean atOnce = key.control() && (model.clockCanBeDriven || !model.link.everHeard());
         if (model.pages.stays()) model.notices.add("this terminal stays: no key leaves it", false);
         else if (atOnce) model.leaving = true;
         else model.panel = Optional.of(BarActions.leaveQuestion(key.nanos(), model.link.waitingEntries()));

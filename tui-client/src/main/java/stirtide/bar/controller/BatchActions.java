@@ -78,8 +78,7 @@ final class BatchActions {
                 place -> {
                     var send = new UiEffect.Send(
                             new DayCommand.BinBatch(id, OverMixCause.values()[place]),
-                            "mix in bowl " + id + " binned, " + causes.get(place),
-                            Optional.empty());
+                            "mix in bowl " + id + " binned, " + causes.get(place));
                     return new UiEffect.Open(new ConfirmPanel(
                             "BIN?",
                             "Throw away the whole mix for bowls " + BatchText.bowls(batch.get()) + ", "

@@ -71,7 +71,7 @@ final class EffectRunner {
     }
 
     private void drive(int ratePermille, long nanos) {
-        model.clock.drive(ratePermille, nanos);
+        model.clock = model.clock.atRate(ratePermille, nanos);
         model.service.setClockRate(ratePermille);
     }
 

@@ -8,7 +8,6 @@ import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.model.ViewState;
 import stirtide.bar.panels.planner.MoveServicePanel;
-import stirtide.bar.text.TimeText;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 
@@ -60,18 +59,17 @@ final class FloorActions {
 
     private static UiEffect ask(DayView.ServiceCard card, FloorSelection pick, UiState state) {
         if (pick.start(card).isBefore(state.now())) {
-            return new UiEffect.Notify(
-                    "that start is over: move it to " + TimeText.minute(state.now(), state.zone()) + " or later");
+            return new UiEffect.Notify("that start is over: move it to " + state.minute(state.now()) + " or later");
         }
-        String at = TimeText.minute(pick.start(card), state.zone());
+        String at = state.minute(pick.start(card));
         String words = "service " + card.service() + " moved to " + at;
         var command =
                 new DayCommand.MoveService(card.service(), pick.start(card), Optional.empty(), "moved on the floor");
         String client = card.clientRef().isEmpty() ? "" : " " + card.clientRef();
         String sentence = "Move service " + card.service() + " (chair " + card.chair() + client + ", "
-                + card.menuName() + ") from " + TimeText.minute(card.plannedStart(), state.zone()) + " to " + at
+                + card.menuName() + ") from " + state.minute(card.plannedStart()) + " to " + at
                 + "? Ask the client first.";
-        var yes = new UiEffect.Send(command, words, Optional.empty());
+        var yes = new UiEffect.Send(command, words);
         var tried = new Inquiry.Ask.Move(card.service(), pick.start(card));
         return new UiEffect.Ask(tried, new MoveServicePanel(tried, sentence, yes, state.nanos()));
     }

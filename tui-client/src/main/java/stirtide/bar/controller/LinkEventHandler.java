@@ -3,6 +3,7 @@ package stirtide.bar.controller;
 import java.util.Optional;
 import stirtide.bar.keys.KeyContext;
 import stirtide.bar.link.LinkEvent;
+import stirtide.bar.model.FollowedClock;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
@@ -22,7 +23,7 @@ final class LinkEventHandler {
         else if (event instanceof LinkEvent.Remembered old) remember(old.view(), nanos);
         else if (event instanceof LinkEvent.Heard) model.link.heard(nanos);
         else if (event instanceof LinkEvent.Cut lost) model.link.cut(lost.why());
-        else if (event instanceof LinkEvent.Clock told) model.clock.told(told, model.link.everHeard(), nanos);
+        else if (event instanceof LinkEvent.Clock clock) follow(clock, nanos);
         else if (event instanceof LinkEvent.Waiting waiting) model.link.waiting(waiting.entries());
         else if (event instanceof LinkEvent.Taken taken) taken(taken, nanos);
         else if (event instanceof LinkEvent.Refused refused) refused(refused, nanos);
@@ -40,7 +41,7 @@ final class LinkEventHandler {
         model.link.heard(nanos);
         model.view = Optional.of(newer);
         model.pages = model.pages.seen(newer);
-        model.clock.seen(newer, nanos);
+        model.clock = new FollowedClock(newer.time(), nanos, newer.clockRatePermille());
         model.lookAtAlarms(nanos);
         if (model.pages.page() == KeyContext.SETUP) model.setup.look(newer.revision());
         model.lastMove.seen(newer).ifPresent(words -> model.notices.add(words, true));
@@ -49,7 +50,13 @@ final class LinkEventHandler {
     private void remember(DayView old, long nanos) {
         if (model.view.isPresent()) return;
         model.view = Optional.of(old);
-        model.clock.remembered(old, nanos);
+        // A view from disk stands still: how fast the clock has run since is unknown.
+        model.clock = new FollowedClock(old.time(), nanos, 0);
+    }
+
+    private void follow(LinkEvent.Clock clock, long nanos) {
+        model.clockCanBeDriven = clock.canBeDriven();
+        if (model.link.everHeard()) model.clock = new FollowedClock(clock.now(), nanos, clock.ratePermille());
     }
 
     private void signOn(LinkEvent.SignOn event, long nanos) {

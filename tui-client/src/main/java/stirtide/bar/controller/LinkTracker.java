@@ -1,10 +1,10 @@
 package stirtide.bar.controller;
 
+import java.util.concurrent.TimeUnit;
 import stirtide.bar.model.LinkStatus;
 
 /** When the service was heard last, and how many entries wait for it. */
 final class LinkTracker {
-    private static final int NANOS_TO_SECONDS = 1_000_000_000;
 
     private boolean everHeard;
     private boolean cut;
@@ -41,7 +41,7 @@ final class LinkTracker {
     }
 
     LinkStatus line(long nanos) {
-        long age = Math.max(0, nanos - heardNanos) / NANOS_TO_SECONDS;
+        long age = TimeUnit.NANOSECONDS.toSeconds(Math.max(0, nanos - heardNanos));
         return new LinkStatus(LinkStatus.state(everHeard, cut, age), age, waitingEntries, why);
     }
 }

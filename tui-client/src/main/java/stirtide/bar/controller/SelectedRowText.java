@@ -8,7 +8,6 @@ import stirtide.bar.model.OverMixSelection;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.BatchText;
 import stirtide.bar.text.BowlText;
-import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
 
@@ -32,8 +31,8 @@ final class SelectedRowText {
 
     private static String service(DayView.ServiceCard card, UiState state) {
         return "service " + card.service() + ", chair " + card.chair() + ", " + card.clientRef() + ", "
-                + card.menuName() + ", " + TimeText.minute(card.plannedStart(), state.zone()) + " to "
-                + TimeText.minute(card.plannedEnd(), state.zone()) + ", waits " + card.waitMinutes() + " min";
+                + card.menuName() + ", " + state.minute(card.plannedStart()) + " to "
+                + state.minute(card.plannedEnd()) + ", waits " + card.waitMinutes() + " min";
     }
 
     private static Optional<String> bar(DayView view, UiState state) {
@@ -50,7 +49,7 @@ final class SelectedRowText {
                 + String.join(
                         " and ",
                         state.view().map(view -> BowlText.zones(bowl, view)).orElse(bowl.zones())) + ", life ends "
-                + TimeText.minute(bowl.lifeEnds(), state.zone());
+                + state.minute(bowl.lifeEnds());
     }
 
     private static String queued(DayView.QueuedBowl bowl, UiState state) {
@@ -61,6 +60,6 @@ final class SelectedRowText {
         return "bowl " + bowl.bowl().bowl() + ", chair " + bowl.bowl().chair() + ", " + bowl.clientRef() + ", " + mix
                 + WeightText.grams(bowl.bowl().formula().lightenerMilligrams()) + " g " + bowl.lightenerName()
                 + ", makes " + WeightText.grams(bowl.bowl().formula().totalMilligrams()) + " g, start "
-                + TimeText.minute(bowl.bowl().mixStart(), state.zone());
+                + state.minute(bowl.bowl().mixStart());
     }
 }

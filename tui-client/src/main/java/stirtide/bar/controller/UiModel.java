@@ -1,23 +1,28 @@
 package stirtide.bar.controller;
 
+import java.time.Instant;
 import java.util.Optional;
 import stirtide.bar.link.ServiceGateway;
 import stirtide.bar.model.AlarmList;
 import stirtide.bar.model.BowlSelection;
+import stirtide.bar.model.FollowedClock;
 import stirtide.bar.model.Operator;
 import stirtide.bar.model.Panel;
+import stirtide.bar.model.ScaleStatus;
 import stirtide.bar.model.UiState;
 import stirtide.bar.model.ViewState;
+import stirtide.bar.scale.ScaleReading;
+import stirtide.bar.scale.SteadyWeight;
+import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
 
 /** The part of the terminal that changes: what is shown, what is selected, and what was heard. For one thread only. */
 final class UiModel {
     final SignOnTracker signOn;
     final SetupTracker setup;
-    final ClockTracker clock;
     final LinkTracker link;
     final AlarmTracker alarms = new AlarmTracker();
-    final ScaleTracker scale = new ScaleTracker();
+    final SteadyWeight weight = new SteadyWeight();
     final MoveComparison lastMove = new MoveComparison();
     final NoticeList notices = new NoticeList();
     ServiceGateway service = ServiceGateway.NONE;
@@ -25,12 +30,15 @@ final class UiModel {
     Optional<Panel> panel = Optional.empty();
     ViewState pages = ViewState.BAR;
     BowlSelection picks = BowlSelection.FIRST;
+    FollowedClock clock;
+    boolean clockCanBeDriven;
+    ScaleStatus scale = ScaleStatus.NONE;
     boolean leaving;
 
     UiModel(Operator operator, long startNanos) {
         signOn = new SignOnTracker(operator, () -> service, startNanos);
         setup = new SetupTracker(() -> service);
-        clock = new ClockTracker(startNanos);
+        clock = new FollowedClock(Instant.EPOCH, startNanos, 0);
         link = new LinkTracker(startNanos);
     }
 
@@ -38,7 +46,7 @@ final class UiModel {
     UiState state(long nanos) {
         var state = new UiState(
                 view,
-                clock.reading(nanos),
+                new UiState.ClockReading(clock.at(nanos), nanos, clock.ratePermille(), clockCanBeDriven),
                 link.line(nanos),
                 signOn.operator(),
                 picks,
@@ -46,12 +54,24 @@ final class UiModel {
                 notices.all(),
                 pages,
                 view.map(day -> alarms.board(day.alarms())).orElse(AlarmList.NONE),
-                scale.line());
+                scale);
         return state.withPanel(panel.map(open -> open.overlay(state)));
     }
 
     /** Looks at the alarms of the newest view. */
     void lookAtAlarms(long nanos) {
         if (link.everHeard()) view.ifPresent(day -> alarms.look(day.alarms(), clock.at(nanos), nanos));
+    }
+
+    /** A reading of the scale; a weight may be taken once it is at rest. */
+    void hear(ScaleReading reading, long nanos) {
+        weight.take(reading, nanos);
+        scale = new ScaleStatus(words(reading), weight.milligrams(), weight.turn());
+    }
+
+    private String words(ScaleReading reading) {
+        if (reading instanceof ScaleReading.Unusable trouble) return trouble.sentence();
+        String state = weight.milligrams().isPresent() ? " g at rest" : " g, not yet at rest";
+        return "scale " + WeightText.grams(((ScaleReading.Weight) reading).milligrams()) + state;
     }
 }

@@ -11,25 +11,17 @@ package stirtide.bar.keys;
 public record Key(Kind kind, char character, boolean control, long nanos) {
     /** What a key is. */
     public enum Kind {
-        /** A printable character. */
         CHARACTER,
-        /** Enter. */
         ENTER,
-        /** Escape. */
         ESCAPE,
-        /** Tab. */
         TAB,
         /** Shift and Tab. */
         BACK_TAB,
         /** Backspace or Delete. */
         ERASE,
-        /** Arrow up. */
         UP,
-        /** Arrow down. */
         DOWN,
-        /** Arrow left. */
         LEFT,
-        /** Arrow right. */
         RIGHT,
         /** The terminal begins to paste. */
         PASTE_BEGINS,

@@ -49,6 +49,14 @@ final class KeyBindings {
         return add(Key.of(kind, 0), shown(kind), action, label, sentence, true, false);
     }
 
+    /** The arrows left and right, and the letters h and l, which do the same. */
+    KeyBindings leftAndRight(KeyAction left, String leftSentence, KeyAction right, String rightSentence) {
+        return key(Key.Kind.LEFT, left, "", leftSentence)
+                .key(Key.Kind.RIGHT, right, "", rightSentence)
+                .key('h', left, "", leftSentence)
+                .key('l', right, "", rightSentence);
+    }
+
     /** The arrows up and down, which move by a row or line. */
     KeyBindings upAndDown(String step) {
         return key(Key.Kind.UP, KeyAction.UP, "", step + " up").key(Key.Kind.DOWN, KeyAction.DOWN, "", step + " down");

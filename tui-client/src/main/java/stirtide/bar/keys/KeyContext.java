@@ -12,21 +12,15 @@ public enum KeyContext {
     DAY("the day"),
     /** What is in force: people, scales, bowls, products, menu. */
     SETUP("the setup"),
-    /** The list of services. */
     SERVICES("the services"),
-    /** The planner's advice. */
     ADVICE("the planner's advice"),
-    /** Two plans compared. */
     COMPARED("the plans compared"),
     /** What is remembered of a client. */
     VISITS("the visits"),
     /** Test swatches and pH strips. */
     TESTS("the test mixes"),
-    /** A panel with fields. */
     FIELDS("a panel with fields"),
-    /** A question. */
     QUESTION("a question"),
-    /** A panel to read. */
     READING("a panel to read");
 
     /** The views, in the order of their keys. */

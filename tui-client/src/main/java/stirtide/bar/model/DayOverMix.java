@@ -36,4 +36,13 @@ public record DayOverMix(LocalDate date, int mixedMilligrams, int overMixedMilli
     public BigDecimal cost() {
         return left.stream().map(one -> one.bowl().leftCost()).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
+
+    /** Days summed, at least one, under the date of the last. */
+    public static DayOverMix together(List<DayOverMix> days) {
+        return new DayOverMix(
+                days.get(days.size() - 1).date(),
+                days.stream().mapToInt(DayOverMix::mixedMilligrams).sum(),
+                days.stream().mapToInt(DayOverMix::overMixedMilligrams).sum(),
+                days.stream().flatMap(day -> day.left().stream()).toList());
+    }
 }

@@ -43,22 +43,16 @@ public record Inquiry(Ask ask, long askedNanos, Optional<Answer> answer) {
 
     /** What can be answered. */
     public sealed interface Answer {
-        /** Moves, best first. */
         record Moves(MoveAdvice advice) implements Answer {}
 
-        /** A start. */
         record WalkIn(WalkInAdvice advice) implements Answer {}
 
-        /** What one more assistant would do. */
         record Help(AssistantAdvice advice) implements Answer {}
 
-        /** Grams and costs. */
         record Grams(GramsView view) implements Answer {}
 
-        /** Swatches and strips. */
         record Tests(SwatchView view) implements Answer {}
 
-        /** Visits of a client. */
         record Visits(VisitsView view) implements Answer {}
 
         /** No answer, with the reason. */

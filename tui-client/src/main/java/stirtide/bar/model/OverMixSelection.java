@@ -26,15 +26,11 @@ public record OverMixSelection(Sort sort, int row, Period period) {
     public enum Sort {
         /** Why they did not go on hair. */
         CAUSE,
-        /** Booked service. */
         SERVICE,
         /** Who applied. */
         STYLIST,
-        /** Lightener. */
         LIGHTENER,
-        /** Chair. */
         CHAIR,
-        /** Bowl. */
         BOWL;
 
         /** Those that can be compared from one day to the next. */

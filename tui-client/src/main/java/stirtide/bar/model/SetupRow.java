@@ -18,11 +18,9 @@ public record SetupRow(Part part, String id, Optional<Integer> within, String te
         SALON,
         /** People and their hours. */
         PEOPLE,
-        /** Scales. */
         SCALES,
         /** Sizes of bowl. */
         BOWLS,
-        /** Developers. */
         DEVELOPERS,
         /** Lighteners and their directions. */
         LIGHTENERS,

@@ -11,6 +11,7 @@ import stirtide.bar.keys.KeyAction;
 import stirtide.bar.keys.KeyBinding;
 import stirtide.bar.keys.KeyContext;
 import stirtide.bar.keys.KeyTable;
+import stirtide.bar.text.TimeText;
 import stirtide.events.view.DayView;
 
 /**
@@ -86,6 +87,11 @@ public record UiState(
     /** The salon's zone. */
     public ZoneId zone() {
         return view.map(day -> ZoneId.of(day.zone())).orElse(ZoneOffset.UTC);
+    }
+
+    /** A time of the day in the salon's zone: {@code 11:44}. */
+    public String minute(Instant instant) {
+        return TimeText.minute(instant, zone());
     }
 
     /** The keys that work in a context. */

@@ -1,6 +1,5 @@
 package stirtide.bar.report;
 
-import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
@@ -29,25 +28,15 @@ public final class DayPage {
     /** The page; earlier days oldest first. */
     public static String of(DayView view, List<DayOverMix> past) {
         var html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>");
-        String title = view.salonName() + ", " + view.date() + ": over-mixed grams";
-        html.append(Markup.escape(title))
-                .append("</title>\n<style>\n")
-                .append(STYLE)
-                .append("</style>\n</head>\n<body>\n<h1>");
-        html.append(Markup.escape(title)).append("</h1>\n");
-        html.append("<p>")
-                .append(
-                        view.closed()
-                                ? "The day is closed."
-                                : "The day is not finished: only bowls that are done count.")
-                .append("</p>\n");
+        String title = Markup.escape(view.salonName() + ", " + view.date() + ": over-mixed grams");
+        html.append(title + "</title>\n<style>\n" + STYLE + "</style>\n</head>\n<body>\n<h1>" + title + "</h1>\n<p>");
+        html.append(view.closed() ? "The day is closed." : "The day is not finished: only bowls that are done count.");
+        html.append("</p>\n");
         balance(html, view.totals(), OverMixBars.cost(view).toPlainString() + " " + view.currency());
         var days = new ArrayList<>(past);
         days.add(DayOverMix.of(view));
         Optional<ControlLimits> limits = OverMixBars.limits(past);
-        html.append("<h2>Over-mixed per day</h2>\n<p>")
-                .append(Markup.escape(words(limits, past.size())))
-                .append("</p>\n");
+        html.append("<h2>Over-mixed per day</h2>\n<p>" + Markup.escape(words(limits, past.size())) + "</p>\n");
         html.append(DaysSvg.of(days, limits));
         for (OverMixSelection.Sort sort : OverMixSelection.Sort.values())
             bars(html, List.of(DayOverMix.of(view)), sort, view, "");
@@ -103,14 +92,13 @@ public final class DayPage {
                 .add(day));
         html.append("<h2>Over-mixed by week</h2>\n<table>\n");
         weeks.forEach((monday, known) -> {
-            int mixed = known.stream().mapToInt(DayOverMix::mixedMilligrams).sum();
-            int over = known.stream().mapToInt(DayOverMix::overMixedMilligrams).sum();
-            BigDecimal cost = known.stream().map(DayOverMix::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
+            DayOverMix week = DayOverMix.together(known);
             row(
                     html,
                     "from " + monday + ", " + known.size() + " known days",
-                    WeightText.grams(over) + " g, " + OverMixBars.percent(over, mixed) + " % of mixed, "
-                            + cost.toPlainString() + " " + currency);
+                    WeightText.grams(week.overMixedMilligrams()) + " g, "
+                            + OverMixBars.percent(week.overMixedMilligrams(), week.mixedMilligrams()) + " % of mixed, "
+                            + week.cost().toPlainString() + " " + currency);
         });
         html.append("</table>\n");
     }

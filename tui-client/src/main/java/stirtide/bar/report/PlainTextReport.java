@@ -69,14 +69,9 @@ public final class PlainTextReport {
                     + WeightText.grams(formula.lightenerMilligrams()) + " g " + bowl.lightenerName());
             bowl.parts().forEach(part -> text.append(" and ").append(WeightText.part(part)));
             bowl.batch()
-                    .ifPresent(batch -> text.append(", or one mix for bowls ")
-                            .append(BatchText.bowls(batch))
-                            .append(", ")
-                            .append(BatchText.chairs(batch))
-                            .append(": ")
-                            .append(BatchText.weights(batch))
-                            .append(", then ")
-                            .append(BatchText.shares(batch)));
+                    .ifPresent(batch -> text.append(", or one mix for bowls " + BatchText.bowls(batch) + ", "
+                            + BatchText.chairs(batch) + ": " + BatchText.weights(batch) + ", then "
+                            + BatchText.shares(batch)));
             text.append(", start at ").append(TimeText.minute(bowl.bowl().mixStart(), ZoneId.of(view.zone())));
             bowl.cautions().forEach(caution -> text.append("; ").append(caution));
             return text.toString();

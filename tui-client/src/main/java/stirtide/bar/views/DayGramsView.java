@@ -14,7 +14,6 @@ import stirtide.bar.model.OverMixSelection;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.CodeText;
 import stirtide.bar.text.CountText;
-import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayTotals;
 import stirtide.events.view.DayView;
@@ -25,6 +24,7 @@ final class DayGramsView {
     private static final int TOP_ROWS = 10;
     private static final int LABEL_COLUMNS = 20;
     private static final int COST_COLUMNS = 7;
+    private static final int FIGURE_COLUMNS = 15;
 
     private DayGramsView() {}
 
@@ -72,9 +72,8 @@ final class DayGramsView {
     }
 
     private static void bar(Pane pane, int row, OverMixBars.Bar bar, int most, boolean isPicked) {
-        Style style = isPicked ? Style.PICKED : Style.TEXT;
-        if (isPicked) pane.put(0, row, " ".repeat(pane.width()), style);
-        pane.put(0, row, isPicked ? ">" : " ", style).fit(2, row, LABEL_COLUMNS, bar.label(), style);
+        Style style = pane.select(row, isPicked, Style.TEXT);
+        pane.fit(2, row, LABEL_COLUMNS, bar.label(), style);
         pane.right(LABEL_COLUMNS + 9, row, 7, WeightText.grams(bar.milligrams()), style)
                 .put(LABEL_COLUMNS + 10, row, "g", style);
         int room = Math.max(1, pane.width() - LABEL_COLUMNS - 14 - COST_COLUMNS);
@@ -86,45 +85,43 @@ final class DayGramsView {
     private static int balance(Pane pane, DayView view, boolean tall) {
         DayTotals totals = view.totals();
         pane.put(0, 0, "DONE BOWLS  " + totals.bowlsMixed(), Style.STRONG);
-        figure(pane, 1, "mixed", totals.mixedMilligrams());
-        figure(pane, 2, "applied", totals.appliedMilligrams());
-        figure(pane, 3, "stuck to bowl and brush", totals.residueMilligrams());
-        figure(pane, 4, "over-mixed", totals.overMixedMilligrams());
-        String cost = OverMixBars.cost(view).toPlainString() + " " + view.currency();
-        String share = OverMixBars.percent(totals.overMixedMilligrams(), totals.mixedMilligrams()) + " %";
-        pane.put(0, 5, "  of mixed", Style.TEXT).right(pane.width() - 1, 5, 9, share, Style.TEXT);
-        pane.put(0, 6, "  worth", Style.TEXT).right(pane.width() - 1, 6, 15, cost, Style.TEXT);
+        figure(pane, 1, "mixed", grams(totals.mixedMilligrams()));
+        figure(pane, 2, "applied", grams(totals.appliedMilligrams()));
+        figure(pane, 3, "stuck to bowl and brush", grams(totals.residueMilligrams()));
+        figure(pane, 4, "over-mixed", grams(totals.overMixedMilligrams()));
+        figure(
+                pane,
+                5,
+                "  of mixed",
+                OverMixBars.percent(totals.overMixedMilligrams(), totals.mixedMilligrams()) + " %");
+        figure(pane, 6, "  worth", OverMixBars.cost(view).toPlainString() + " " + view.currency());
         if (!tall) return 7;
         view.planTotals()
-                .ifPresent(plan -> pane.put(
-                                0, 8, "still planned, " + CountText.of(plan.bowlCount(), "bowl"), Style.TEXT)
-                        .right(
-                                pane.width() - 1,
-                                8,
-                                11,
-                                WeightText.wholeGrams(plan.mixedMilligrams()) + " g",
-                                Style.TEXT));
+                .ifPresent(plan -> figure(
+                        pane,
+                        8,
+                        "still planned, " + CountText.of(plan.bowlCount(), "bowl"),
+                        grams(plan.mixedMilligrams())));
         return 9;
     }
 
     private static int sums(Pane pane, List<DayOverMix> days, String currency, boolean tall) {
-        int mixed = days.stream().mapToInt(DayOverMix::mixedMilligrams).sum();
-        int over = days.stream().mapToInt(DayOverMix::overMixedMilligrams).sum();
-        BigDecimal cost = days.stream().map(DayOverMix::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
+        DayOverMix all = DayOverMix.together(days);
         pane.put(0, 0, "KNOWN DAYS  " + days.size() + ", today is one", Style.STRONG);
-        figure(pane, 1, "mixed", mixed);
-        figure(pane, 2, "over-mixed", over);
-        pane.put(0, 3, "  of mixed", Style.TEXT)
-                .right(pane.width() - 1, 3, 9, OverMixBars.percent(over, mixed) + " %", Style.TEXT);
-        pane.put(0, 4, "  worth", Style.TEXT)
-                .right(pane.width() - 1, 4, 15, cost.toPlainString() + " " + currency, Style.TEXT);
-        figure(pane, 5, "over-mixed a day, mean", over / days.size());
+        figure(pane, 1, "mixed", grams(all.mixedMilligrams()));
+        figure(pane, 2, "over-mixed", grams(all.overMixedMilligrams()));
+        figure(pane, 3, "  of mixed", OverMixBars.percent(all.overMixedMilligrams(), all.mixedMilligrams()) + " %");
+        figure(pane, 4, "  worth", all.cost().toPlainString() + " " + currency);
+        figure(pane, 5, "over-mixed a day, mean", grams(all.overMixedMilligrams() / days.size()));
         return tall ? 9 : 7;
     }
 
-    private static void figure(Pane pane, int row, String label, int milligrams) {
-        pane.put(0, row, label, Style.TEXT);
-        pane.right(pane.width() - 1, row, 9, WeightText.wholeGrams(milligrams) + " g", Style.TEXT);
+    private static String grams(int milligrams) {
+        return WeightText.wholeGrams(milligrams) + " g";
+    }
+
+    private static void figure(Pane pane, int row, String label, String figure) {
+        pane.put(0, row, label, Style.TEXT).right(pane.width() - 1, row, FIGURE_COLUMNS, figure, Style.TEXT);
     }
 
     /** Alarms in ten minutes on average since this terminal counts. */
@@ -147,7 +144,7 @@ final class DayGramsView {
             lines.add("most often " + CodeText.words(tally.topKind()) + " " + tally.topCount());
         }
         boolean counted = !tally.equals(AlarmList.Tally.NONE);
-        String since = counted ? " since " + TimeText.minute(tally.since(), scene.zone()) : "";
+        String since = counted ? " since " + scene.minute(tally.since()) : "";
         pane.put(0, row, "ALARMS told here" + since, Style.STRONG);
         for (int i = 0; i < lines.size() && row + 1 + i < pane.height(); i++)
             pane.fit(0, row + 1 + i, pane.width(), lines.get(i), Style.TEXT);

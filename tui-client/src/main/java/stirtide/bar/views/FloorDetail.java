@@ -11,7 +11,6 @@ import stirtide.bar.canvas.Style;
 import stirtide.bar.model.FloorSelection;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.CountText;
-import stirtide.bar.text.TimeText;
 import stirtide.events.view.DayView;
 
 /** Below the chairs: the picked service, or what moving the lifted one would do; then why the bar has too much. */
@@ -49,9 +48,9 @@ final class FloorDetail {
     }
 
     private static List<String> standing(DayView.ServiceCard card, UiState scene) {
-        String times = "booked " + TimeText.minute(card.bookedStart(), scene.zone()) + "   planned "
-                + TimeText.minute(card.plannedStart(), scene.zone()) + " to "
-                + TimeText.minute(card.plannedEnd(), scene.zone()) + "   waits " + card.waitMinutes() + " min";
+        String times = "booked " + scene.minute(card.bookedStart()) + "   planned "
+                + scene.minute(card.plannedStart()) + " to "
+                + scene.minute(card.plannedEnd()) + "   waits " + card.waitMinutes() + " min";
         return List.of(times);
     }
 
@@ -61,8 +60,8 @@ final class FloorDetail {
         Instant end = card.plannedEnd().plus(Duration.ofMinutes(shift));
         var lines = new ArrayList<String>();
         String signed = (shift < 0 ? "" : "+") + shift;
-        lines.add(signed + " min: starts " + TimeText.minute(start, scene.zone()) + ", ends "
-                + TimeText.minute(end, scene.zone()) + chair(card, start, end, scene, view));
+        lines.add(signed + " min: starts " + scene.minute(start) + ", ends " + scene.minute(end)
+                + chair(card, start, end, scene, view));
         List<String> met = BarLoad.meets(view, card.service(), shift);
         List<String> metNow = BarLoad.meets(view, card.service(), 0);
         int bowls = BarLoad.bowls(view, card.service()).size();
@@ -83,7 +82,7 @@ final class FloorDetail {
                 .filter(other -> other.plannedStart().isBefore(end) && start.isBefore(other.plannedEnd()))
                 .findFirst()
                 .map(other -> "   ! chair taken by service " + other.service() + " from "
-                        + TimeText.minute(other.plannedStart(), scene.zone()))
+                        + scene.minute(other.plannedStart()))
                 .orElse("   chair free");
     }
 }

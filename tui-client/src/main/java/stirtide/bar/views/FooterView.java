@@ -12,7 +12,6 @@ import stirtide.bar.keys.KeyContext;
 import stirtide.bar.model.Notice;
 import stirtide.bar.model.Overlay;
 import stirtide.bar.model.UiState;
-import stirtide.bar.text.TimeText;
 import stirtide.events.view.DayView;
 
 /** Three rows: what just happened, then the keys of this place in two rows, from the key table. */
@@ -52,7 +51,7 @@ final class FooterView {
         var text = new StringBuilder();
         for (DayView.ActionCard action : actions.subList(0, Math.min(3, actions.size()))) {
             String next = (text.isEmpty() ? "last: " : "   ") + action.sentence() + "  " + scene.name(action.actor())
-                    + " " + TimeText.minute(action.time(), scene.zone());
+                    + " " + scene.minute(action.time());
             if (!text.isEmpty() && text.length() + next.length() > room) break;
             text.append(next);
         }

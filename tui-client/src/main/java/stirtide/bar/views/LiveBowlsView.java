@@ -77,10 +77,9 @@ final class LiveBowlsView {
     }
 
     private static void row(Pane pane, int row, DayView.LiveBowl bowl, UiState scene) {
-        Style text = isPicked(bowl, scene) ? Style.PICKED : Style.TEXT;
+        Style text = pane.select(row, isPicked(bowl, scene), Style.TEXT);
         Style state = state(bowl, scene, text);
-        if (text == Style.PICKED) pane.put(0, row, " ".repeat(pane.width()), text);
-        pane.put(0, row, text == Style.PICKED ? ">" : " ", text).put(1, row, symbol(bowl, scene), state);
+        pane.put(1, row, symbol(bowl, scene), state);
         pane.put(3, row, bowl.bowl(), text).put(8, row, "chair " + bowl.chair(), text);
         pane.fit(17, row, 7, bowl.clientRef(), text);
         pane.fit(25, row, 14, zones(bowl, scene), text);

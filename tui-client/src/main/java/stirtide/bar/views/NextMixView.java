@@ -76,7 +76,7 @@ final class NextMixView {
     }
 
     private static String startText(Instant start, boolean late, UiState scene) {
-        return (late ? "▲ LATE, was to start " : "start at ") + TimeText.minute(start, scene.zone());
+        return (late ? "▲ LATE, was to start " : "start at ") + scene.minute(start);
     }
 
     private static void roomy(Pane pane, DayView.QueuedBowl next, UiState scene) {

@@ -7,7 +7,6 @@ import stirtide.bar.model.MixWeights;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.BatchText;
 import stirtide.bar.text.ClientTestText;
-import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
 
@@ -45,9 +44,7 @@ final class QueueView {
 
     private static void draw(
             Pane pane, int row, DayView.QueuedBowl bowl, UiState scene, boolean broad, boolean isPicked) {
-        Style style = isPicked ? Style.PICKED : Style.TEXT;
-        if (isPicked) pane.put(0, row, " ".repeat(pane.width()), style);
-        pane.put(0, row, isPicked ? ">" : " ", style);
+        Style style = pane.select(row, isPicked, Style.TEXT);
         pane.put(2, row, bowl.bowl().bowl(), style)
                 .put(7, row, "chair " + bowl.bowl().chair(), style);
         pane.fit(16, row, 7, bowl.clientRef(), style);
@@ -68,7 +65,7 @@ final class QueueView {
             pane.fit(ZONES, row, Math.max(0, end - 4 - grams.length() - 1 - ZONES), zones, style);
             pane.right(end - 3, row, 26, grams, style).put(end - 1, row, marked ? "!" : "", style);
         }
-        pane.put(end + 1, row, TimeText.minute(bowl.bowl().mixStart(), scene.zone()), style);
+        pane.put(end + 1, row, scene.minute(bowl.bowl().mixStart()), style);
     }
 
     private static boolean isMarked(DayView.QueuedBowl bowl, UiState scene) {

@@ -41,9 +41,7 @@ final class SetupPageView {
     }
 
     private static void row(Pane pane, int at, SetupRow row, boolean isPicked) {
-        Style style = isPicked ? Style.PICKED : row.isHeading() ? Style.STRONG : Style.TEXT;
-        if (isPicked) pane.put(0, at, " ".repeat(pane.width()), style);
-        pane.put(0, at, isPicked ? ">" : " ", style);
+        Style style = pane.select(at, isPicked, row.isHeading() ? Style.STRONG : Style.TEXT);
         if (row.isHeading()) {
             pane.put(2, at, row.part().name(), style);
             pane.fit(2 + NAME_COLUMNS, at, pane.width() - 3 - NAME_COLUMNS, row.text(), isPicked ? style : Style.DIM);

@@ -45,7 +45,9 @@ final class WalkInSearch {
                 wish.density(),
                 Optional.empty(),
                 0,
-                0);
+                0,
+                Optional.empty(),
+                Optional.empty());
         Decision decision = Decider.decide(present.day(), new BookService(booking), new CommandContext(now, ASKER));
         if (decision instanceof Decision.Refused refused) return new WhatIfAnswer.Refused(refused.refusal());
         ServiceTask client = task(present.day(), ((Decision.Accepted) decision).events(), now);

@@ -115,11 +115,35 @@ class BookingRulesTest {
     }
 
     private static Booking starting(String start) {
-        return new Booking("x", "foils", 1, Instant.parse(start), "Q.Z.", "medium", "medium", Optional.empty(), 0, 0);
+        return new Booking(
+                "x",
+                "foils",
+                1,
+                Instant.parse(start),
+                "Q.Z.",
+                "medium",
+                "medium",
+                Optional.empty(),
+                0,
+                0,
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static Booking with(
             String length, String density, String client, Optional<String> stylist, int earlierMinutes) {
-        return new Booking("x", "foils", 1, at("10:00"), client, length, density, stylist, earlierMinutes, 0);
+        return new Booking(
+                "x",
+                "foils",
+                1,
+                at("10:00"),
+                client,
+                length,
+                density,
+                stylist,
+                earlierMinutes,
+                0,
+                Optional.empty(),
+                Optional.empty());
     }
 }

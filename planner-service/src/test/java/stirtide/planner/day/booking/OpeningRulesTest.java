@@ -109,9 +109,28 @@ class OpeningRulesTest {
                 salon(right, s -> salon(s, "Mars/Base", 3, 2)),
                 salon(right, s -> salon(s, "UTC", 0, 2)),
                 salon(right, s -> salon(s, "UTC", 3, -1)),
-                salon(right, s -> new Salon("a/b", "A", "UTC", "EUR", 3, 2, 5, s.people(), s.scales(), s.bowls())),
-                salon(right, s -> new Salon("a", "A", "UTC", "EUR", 3, 2, 5, s.people(), List.of(), s.bowls())),
-                salon(right, s -> new Salon("a", "A", "UTC", "EUR", 3, 2, 5, s.people(), s.scales(), List.of())),
+                salon(
+                        right,
+                        s -> new Salon(
+                                "a/b",
+                                "A",
+                                "UTC",
+                                "EUR",
+                                3,
+                                2,
+                                5,
+                                s.people(),
+                                s.scales(),
+                                s.bowls(),
+                                Optional.empty())),
+                salon(
+                        right,
+                        s -> new Salon(
+                                "a", "A", "UTC", "EUR", 3, 2, 5, s.people(), List.of(), s.bowls(), Optional.empty())),
+                salon(
+                        right,
+                        s -> new Salon(
+                                "a", "A", "UTC", "EUR", 3, 2, 5, s.people(), s.scales(), List.of(), Optional.empty())),
                 new DaySetup(right.date(), right.salon(), List.of(), right.directions(), right.menu()),
                 new DaySetup(
                         right.date(),
@@ -147,7 +166,17 @@ class OpeningRulesTest {
 
     private static Salon salon(Salon s, String zone, int chairs, int handOver) {
         return new Salon(
-                s.salonId(), s.name(), zone, s.currency(), chairs, handOver, 5, s.people(), s.scales(), s.bowls());
+                s.salonId(),
+                s.name(),
+                zone,
+                s.currency(),
+                chairs,
+                handOver,
+                5,
+                s.people(),
+                s.scales(),
+                s.bowls(),
+                Optional.empty());
     }
 
     private static Developer developer(String id, int strength) {

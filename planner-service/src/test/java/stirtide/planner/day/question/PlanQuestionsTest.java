@@ -13,6 +13,7 @@ import stirtide.events.command.DayCommand.ChangeShift;
 import stirtide.events.command.DayCommand.FinishBowl;
 import stirtide.events.command.DayCommand.FinishZone;
 import stirtide.events.command.DayCommand.StartService;
+import stirtide.events.day.Booking;
 import stirtide.events.day.OverMixCause;
 import stirtide.planner.day.Given;
 import stirtide.planner.day.Scene;
@@ -79,8 +80,19 @@ class PlanQuestionsTest {
 
     @Test
     void length_and_density_make_the_grams_rounded_up() {
-        var booking = new stirtide.events.day.Booking(
-                "x", "full", 1, at("10:00"), "Q.Z.", "long", "dense", Optional.empty(), 0, 0);
+        var booking = new Booking(
+                "x",
+                "full",
+                1,
+                at("10:00"),
+                "Q.Z.",
+                "long",
+                "dense",
+                Optional.empty(),
+                0,
+                0,
+                Optional.empty(),
+                Optional.empty());
         var zone = new stirtide.events.setup.Menu.MenuZone("z", "foil", "cloudlift", 900, 2000, 40_001, 1, 0, 0, 1);
         // 40001 x 1.3 x 1.25 = 65001.625
         assertThat(ZoneGrams.milligrams(Given.setup(), booking, zone)).isEqualTo(65_002);

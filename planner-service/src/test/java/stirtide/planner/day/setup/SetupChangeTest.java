@@ -159,7 +159,18 @@ class SetupChangeTest {
 
     private static DaySetup empty(DaySetup given) {
         Salon s = given.salon();
-        var salon = new Salon(s.salonId(), s.name(), s.zone(), s.currency(), 3, 2, 5, List.of(), List.of(), List.of());
+        var salon = new Salon(
+                s.salonId(),
+                s.name(),
+                s.zone(),
+                s.currency(),
+                3,
+                2,
+                5,
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty());
         return new DaySetup(
                 given.date(),
                 salon,

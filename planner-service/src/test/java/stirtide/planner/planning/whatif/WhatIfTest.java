@@ -33,7 +33,9 @@ class WhatIfTest {
                 "medium",
                 Optional.empty(),
                 earlier,
-                later);
+                later,
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static Day day(int scales, Booking... bookings) {

@@ -1,6 +1,5 @@
 package stirtide.bar.panels.details;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import stirtide.bar.model.Panel;
@@ -10,7 +9,6 @@ import stirtide.bar.text.BatchText;
 import stirtide.bar.text.BowlText;
 import stirtide.bar.text.ClientTestText;
 import stirtide.bar.text.CodeText;
-import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
@@ -53,9 +51,9 @@ public final class BowlPanel {
         }
         lines.add("For chair " + planned.chair() + " " + row.clientRef() + ":");
         lines.add(String.join(", ", planned.zones()));
-        lines.add("mix " + at(planned.mixStart(), state) + " to " + at(planned.mixEnd(), state) + ", used "
-                + at(planned.neededFrom(), state) + " to " + at(planned.neededTo(), state) + ", life ends "
-                + at(planned.lifeEnds(), state));
+        lines.add("mix " + state.minute(planned.mixStart()) + " to " + state.minute(planned.mixEnd()) + ", used "
+                + state.minute(planned.neededFrom()) + " to " + state.minute(planned.neededTo()) + ", life ends "
+                + state.minute(planned.lifeEnds()));
         lines.add(
                 planned.personId().map(person -> state.name(person) + " mixes").orElse("the stylist mixes")
                         + ", scale: " + planned.scaleId() + ", bowl size: " + planned.bowlSizeId());
@@ -121,9 +119,9 @@ public final class BowlPanel {
         long minutes = (state.now().toEpochMilli() - row.mixStart().toEpochMilli()) / MINUTE_MILLIS;
         lines.add("At chair " + row.chair() + " " + row.clientRef() + ", " + CodeText.words(row.stage()) + ":");
         lines.add(String.join(", ", BowlText.zones(row, view)));
-        lines.add("begun " + at(row.mixStart(), state) + " by " + row.personName() + ", " + minutes
-                + " min ago; life of " + row.lifeMinutes() + " min ends " + at(row.lifeEnds(), state));
-        row.neededUntil().ifPresent(until -> lines.add("needed until " + at(until, state)));
+        lines.add("begun " + state.minute(row.mixStart()) + " by " + row.personName() + ", " + minutes
+                + " min ago; life of " + row.lifeMinutes() + " min ends " + state.minute(row.lifeEnds()));
+        row.neededUntil().ifPresent(until -> lines.add("needed until " + state.minute(until)));
         lines.add("");
         row.batch().ifPresent(batch -> {
             lines.add("One mix with bowl " + BatchText.other(batch, row.bowl())
@@ -143,9 +141,5 @@ public final class BowlPanel {
                         + (weighed.insideDirections() ? ", inside the directions" : ", OUTSIDE THE DIRECTIONS"))
                 .orElse("not weighed yet"));
         return lines;
-    }
-
-    private static String at(Instant instant, UiState state) {
-        return TimeText.minute(instant, state.zone());
     }
 }

@@ -15,7 +15,6 @@ import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.list.InquiryText;
 import stirtide.bar.panels.list.TextPanel;
-import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
 import stirtide.events.view.GramsView;
@@ -99,7 +98,7 @@ public final class GramsAndCostsPanel {
                 card.name(),
                 tenths(card.neededMilligrams()),
                 card.onShelfMilligrams().map(GramsAndCostsPanel::tenths).orElse("not counted"),
-                card.runsOutAt().map(at -> TimeText.minute(at, state.zone())).orElse("-"),
+                card.runsOutAt().map(at -> state.minute(at)).orElse("-"),
                 card.packsToBuy() == 0 ? "-" : String.valueOf(card.packsToBuy()))));
         if (ordered.isEmpty()) lines.add("no product is set up");
         lines.add("");

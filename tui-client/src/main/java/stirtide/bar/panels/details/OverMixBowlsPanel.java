@@ -9,7 +9,6 @@ import stirtide.bar.model.Panel;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.list.TextPanel;
 import stirtide.bar.text.CodeText;
-import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
 import stirtide.events.view.DoneBowl;
@@ -36,7 +35,7 @@ public final class OverMixBowlsPanel {
     private static String line(BowlOverMix left, DayView view, UiState state) {
         DoneBowl bowl = left.bowl();
         String day = left.date().equals(view.date()) ? "" : left.date() + " ";
-        return day + TimeText.minute(bowl.at(), state.zone()) + "  bowl " + bowl.bowl() + "  chair " + bowl.chair()
+        return day + state.minute(bowl.at()) + "  bowl " + bowl.bowl() + "  chair " + bowl.chair()
                 + "  mixed " + WeightText.grams(bowl.mixedMilligrams()) + " g, over "
                 + WeightText.grams(bowl.leftMilligrams()) + " g, " + CodeText.words(bowl.cause());
     }

@@ -1,6 +1,7 @@
 package stirtide.bar.panels.form;
 
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import stirtide.bar.canvas.Pane;
 import stirtide.bar.canvas.Style;
 import stirtide.bar.keys.Key;
@@ -19,7 +20,6 @@ import stirtide.bar.text.LineWrap;
 public final class ConfirmPanel implements Panel {
     private static final int COLUMNS = 58;
     private static final long NANOS = 20_000_000_000L;
-    private static final long NANOS_TO_SECONDS = 1_000_000_000L;
 
     private final String title;
     private final List<String> lines;
@@ -65,7 +65,7 @@ public final class ConfirmPanel implements Panel {
 
     /** How long it is still asked; both readings are monotonic. */
     public static String remaining(long sinceNanos, long nowNanos) {
-        return "(no in " + Math.max(0, (NANOS - (nowNanos - sinceNanos)) / NANOS_TO_SECONDS) + " s)";
+        return "(no in " + Math.max(0, TimeUnit.NANOSECONDS.toSeconds(NANOS - (nowNanos - sinceNanos))) + " s)";
     }
 
     /** What follows from a key; {@code yes} is what follows from yes. A machine answers nothing. */

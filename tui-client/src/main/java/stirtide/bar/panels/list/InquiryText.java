@@ -2,13 +2,13 @@ package stirtide.bar.panels.list;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import stirtide.bar.model.Inquiry;
 import stirtide.bar.model.UiState;
 
 /** What the service answers to the newest inquiry, as lines of text. */
 public final class InquiryText {
-    private static final long NANOS_TO_SECONDS = 1_000_000_000L;
 
     private InquiryText() {}
 
@@ -32,6 +32,6 @@ public final class InquiryText {
 
     /** Whole seconds between two monotonic readings, 0 or more. */
     public static long seconds(long fromNanos, long toNanos) {
-        return Math.max(0, (toNanos - fromNanos) / NANOS_TO_SECONDS);
+        return Math.max(0, TimeUnit.NANOSECONDS.toSeconds(toNanos - fromNanos));
     }
 }

@@ -10,7 +10,6 @@ import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.FormPanel;
 import stirtide.bar.panels.form.TextField;
-import stirtide.bar.text.TimeText;
 import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 
@@ -35,15 +34,11 @@ final class ChangeStartPanel {
         return new FormPanel(title, LAYOUT, List.of(minutes), state -> move(service, minutes, next, state))
                 .keys("", "Enter moves the start")
                 .header((inside, state) -> {
-                    String booked = "booked " + TimeText.minute(service.bookedStart(), state.zone());
-                    String planned = ",  planned " + TimeText.minute(service.plannedStart(), state.zone());
+                    String booked = "booked " + state.minute(service.bookedStart());
+                    String planned = ",  planned " + state.minute(service.plannedStart());
                     inside.put(1, 0, booked + planned, Style.TEXT);
                     if (minutes.problem().isEmpty())
-                        inside.put(
-                                28,
-                                1,
-                                "starts " + TimeText.minute(start(service, shift(minutes)), state.zone()),
-                                Style.STRONG);
+                        inside.put(28, 1, "starts " + state.minute(start(service, shift(minutes))), Style.STRONG);
                 });
     }
 
@@ -66,7 +61,7 @@ final class ChangeStartPanel {
         String reason = shift > 0 ? "client late" : "client early";
         return new UiEffect.Send(
                 new DayCommand.MoveService(service.service(), start, Optional.empty(), reason),
-                "service " + service.service() + " moved to " + TimeText.minute(start, state.zone()),
+                "service " + service.service() + " moved to " + state.minute(start),
                 Optional.of(next));
     }
 }

@@ -13,7 +13,6 @@ import stirtide.bar.model.Panel;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.list.ListCursor;
-import stirtide.bar.text.TimeText;
 import stirtide.events.plan.PlannedService;
 import stirtide.events.view.DayView;
 
@@ -60,9 +59,9 @@ public final class ServicesPanel implements Panel {
         inside.right(4, row, 2, String.valueOf(card.service()), style);
         inside.right(8, row, 2, String.valueOf(card.chair()), style);
         inside.fit(11, row, 8, card.clientRef(), style).fit(20, row, 18, card.menuName(), style);
-        inside.put(39, row, TimeText.minute(card.bookedStart(), state.zone()), style);
-        inside.put(46, row, TimeText.minute(card.plannedStart(), state.zone()), style);
-        inside.put(54, row, TimeText.minute(card.plannedEnd(), state.zone()), style);
+        inside.put(39, row, state.minute(card.bookedStart()), style);
+        inside.put(46, row, state.minute(card.plannedStart()), style);
+        inside.put(54, row, state.minute(card.plannedEnd()), style);
         inside.right(66, row, 6, card.waitMinutes() == 0 ? "" : card.waitMinutes() + " min", style);
         inside.put(67, row, card.state().toLowerCase(Locale.ROOT), style);
     }
@@ -73,17 +72,16 @@ public final class ServicesPanel implements Panel {
             if (row >= firstRow + ZONE_ROWS) return;
             boolean done = card.zonesDone().contains(zone.zone());
             inside.fit(2, row, 16, zone.zone(), Style.TEXT);
-            String times = (done ? "applied by " : "apply until ") + TimeText.minute(zone.applyEnd(), state.zone())
-                    + "  check " + TimeText.minute(zone.checkAt(), state.zone())
-                    + "  rinse " + TimeText.minute(zone.rinseAt(), state.zone())
-                    + ", latest " + TimeText.minute(zone.rinseBy(), state.zone());
+            String times = (done ? "applied by " : "apply until ") + state.minute(zone.applyEnd())
+                    + "  check " + state.minute(zone.checkAt())
+                    + "  rinse " + state.minute(zone.rinseAt())
+                    + ", latest " + state.minute(zone.rinseBy());
             inside.put(19, row++, times, Style.DIM);
         }
         for (DayView.SectionCard section : card.sections()) {
             if (row >= firstRow + ZONE_ROWS || !section.recorded()) continue;
             inside.fit(2, row, 16, String.join(", ", section.zones()), Style.TEXT);
-            String rinsed = "rinsed " + TimeText.minute(section.rinseAt(), state.zone()) + ", latest "
-                    + TimeText.minute(section.rinseBy(), state.zone());
+            String rinsed = "rinsed " + state.minute(section.rinseAt()) + ", latest " + state.minute(section.rinseBy());
             inside.put(19, row++, rinsed, Style.DIM);
         }
     }

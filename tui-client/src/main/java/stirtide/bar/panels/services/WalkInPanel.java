@@ -11,7 +11,6 @@ import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.form.FormPanel;
 import stirtide.bar.panels.form.TextField;
-import stirtide.bar.text.TimeText;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.Booking;
 import stirtide.events.view.DayView;
@@ -65,8 +64,7 @@ public final class WalkInPanel {
     private static UiEffect book(DayView day, BookingFields fields, TextField start, String client, UiState state) {
         Instant at = start.instant(day.date(), state.zone());
         if (at.isBefore(state.now().minus(Duration.ofMinutes(1))))
-            return new UiEffect.Stay(
-                    "start is over: takes a time from " + TimeText.minute(state.now(), state.zone()) + " on");
+            return new UiEffect.Stay("start is over: takes a time from " + state.minute(state.now()) + " on");
         int chair = fields.chairNumber();
         // The same chair and start give the same id, so a walk-in cannot be booked twice by mistake.
         var booking = new Booking(
@@ -79,7 +77,9 @@ public final class WalkInPanel {
                 fields.density().text(),
                 Optional.empty(),
                 0,
-                0);
+                0,
+                Optional.empty(),
+                Optional.empty());
         return new UiEffect.Send(
                 new DayCommand.BookService(booking), "walk-in booked, chair " + chair + " at " + start.text());
     }
