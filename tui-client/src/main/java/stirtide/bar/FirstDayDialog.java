@@ -30,8 +30,8 @@ import stirtide.events.setup.Salon;
 import stirtide.events.setup.Span;
 
 /**
- * Opens the first day of a salon that has nothing yet: asks for the salon and for who sits here, line by line, and leaves
- * all the rest to the setup. Nothing is kept until the service has opened the day.
+ * Opens the first day of a salon that has nothing yet: asks for the salon and for the person at the terminal, line by line, and leaves
+ * all the rest to the setup. Nothing is stored until the service has opened the day.
  */
 final class FirstDayDialog {
     private static final String HOURS = "([01]\\d|2[0-3]):[0-5]\\d-([01]\\d|2[0-3]):[0-5]\\d";
@@ -66,7 +66,7 @@ final class FirstDayDialog {
      * A day that was opened.
      *
      * @param day salon id and date
-     * @param personId who sits at the terminal
+     * @param personId person at the terminal
      */
     record Opened(String day, String personId) {}
 
@@ -81,10 +81,10 @@ final class FirstDayDialog {
     private record Question(
             String what, Function<List<String>, String> usual, Predicate<String> fits, String accepted) {}
 
-    /** Asks until the service has opened the day; empty when nobody answers any more or the service is away. */
+    /** Asks until the service has opened the day; empty when the input ends or the service cannot be reached. */
     Optional<Opened> run(URI server, Instant now) throws InterruptedException {
-        tell.accept("A salon from nothing. Enter keeps what stands in brackets, Ctrl-C leaves.");
-        tell.accept("Nothing is kept before the last answer.");
+        tell.accept("A new salon. Enter takes the value in brackets, Ctrl-C leaves.");
+        tell.accept("Nothing is stored before the last answer.");
         Optional<List<String>> answers = ask(List.of(), now);
         while (answers.isPresent()) {
             DaySetup setup = setup(answers.get());

@@ -11,7 +11,7 @@ import stirtide.bar.link.ServiceLink;
 import stirtide.bar.link.StateFolder;
 import stirtide.bar.report.PlainTextReport;
 
-/** Follows the day in lines one after the other, until it is stopped or nobody reads any more. */
+/** Prints the day line by line, until it is stopped or its output is closed. */
 final class PlainTextMode {
     private PlainTextMode() {}
 
@@ -32,7 +32,7 @@ final class PlainTextMode {
                 } else if (next instanceof LinkEvent.Seen seen) {
                     if (cut) out.println("the link is back");
                     cut = false;
-                    lines.told(seen.view()).forEach(out::println);
+                    lines.lines(seen.view()).forEach(out::println);
                 }
             }
             return BarExitCode.TERMINAL_GONE;

@@ -220,7 +220,7 @@ final class TerminalApp {
                 ? DRIVEN_TICK_MILLIS
                 : SECOND_MILLIS - Math.floorMod(state.now().toEpochMilli(), SECOND_MILLIS);
         if (state.ratePermille() < FollowedClock.REAL) millis = SECOND_MILLIS;
-        if (state.board().blinks(now)) millis = Math.min(millis, BLINK_TICK_MILLIS);
+        if (state.alarms().blinks(now)) millis = Math.min(millis, BLINK_TICK_MILLIS);
         long tick = millis * NANOS_PER_MILLI;
         return unpainted ? Math.min(tick, Math.max(0, paintedNanos + FRAME_NANOS - now)) : tick;
     }

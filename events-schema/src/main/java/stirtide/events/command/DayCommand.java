@@ -84,7 +84,7 @@ public sealed interface DayCommand {
     /** Throws away a mix for two bowls that is not divided yet. */
     record BinBatch(String batch, OverMixCause cause) implements DayCommand {}
 
-    /** Replaces somebody's hours on this day. */
+    /** Replaces the hours of a person on this day. */
     record ChangeShift(String personId, List<Span> onDuty) implements DayCommand {
         public ChangeShift {
             onDuty = List.copyOf(onDuty);

@@ -44,7 +44,7 @@ public sealed interface DayEvent {
     /** A section was rinsed: the processing of its zones has ended. */
     record SectionRinsed(int service, int section) implements DayEvent {}
 
-    /** Somebody began to mix a bowl: lightener and developer meet, the working life runs from here. */
+    /** A bowl was begun: lightener and developer meet, the working life runs from here. */
     record BowlBegun(
             String bowl,
             int service,
@@ -84,7 +84,7 @@ public sealed interface DayEvent {
     record BowlBinned(String bowl, int leftMilligrams, OverMixCause cause) implements DayEvent {}
 
     /**
-     * Somebody began one mix for two bowls of different clients: the working life of both runs from here.
+     * One mix was begun for two bowls of different clients: the working life of both runs from here.
      *
      * @param shares the bowl it is mixed in, then the bowl that gets its share from it
      * @param planned what is to be weighed, for both together
@@ -126,7 +126,7 @@ public sealed interface DayEvent {
     /** A mix for two bowls was thrown away before it was divided, all of it. */
     record BatchBinned(String batch, OverMixCause cause) implements DayEvent {}
 
-    /** Somebody's hours on this day changed; the list replaces the one before. */
+    /** The hours of a person on this day changed; the list replaces the one before. */
     record ShiftChanged(String personId, List<Span> onDuty) implements DayEvent {
         public ShiftChanged {
             onDuty = List.copyOf(onDuty);
@@ -142,19 +142,19 @@ public sealed interface DayEvent {
     /** A manager dropped the pin and all that was learned of a zone before this day. */
     record AllowanceReset(String menuId, String zone) implements DayEvent {}
 
-    /** Somebody counted a product on the shelf: so much is there, in milligrams. */
+    /** A product was counted on the shelf: so much is there, in milligrams. */
     record StockCounted(String productId, int milligrams) implements DayEvent {}
 
     /** Packs of a product came in. */
     record GoodsReceived(String productId, int packs) implements DayEvent {}
 
-    /** Somebody recorded when a client's strand or patch test was done. */
+    /** It was recorded when a client's strand or patch test was done. */
     record TestRecorded(int service, ClientTests.Kind kind, Instant doneAt) implements DayEvent {}
 
     /** A service that has not started is to have the formula of the client's last visit, or that of the menu again. */
     record FormulaRepeated(int service, boolean asLastTime) implements DayEvent {}
 
-    /** Somebody recorded the level of the hair in a zone, in tenths; what is empty stays as it was. */
+    /** The level of the hair was recorded in a zone, in tenths; what is empty stays as it was. */
     record LevelsRecorded(
             int service, String zone, Optional<Integer> levelBeforeTenths, Optional<Integer> levelAfterTenths)
             implements DayEvent {}
@@ -174,7 +174,7 @@ public sealed interface DayEvent {
     /** Whoever a client was is forgotten; the id stood for that client in sealed references and says nothing else. */
     record ClientErased(String clientId) implements DayEvent {}
 
-    /** Somebody has seen an alarm. */
+    /** An alarm was seen. */
     record AlarmAcknowledged(String alarmId) implements DayEvent {}
 
     /** The day is over: nothing more may happen on it. */

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param actor person id, or {@code "service"} for what the service itself noticed
  * @param commandId id of the command that caused it, empty text for the service's own events
  * @param event what happened
- * @param actorRole role the actor had, empty when the service asked nobody who they were, or for its own events
+ * @param actorRole role the actor had, empty on a service without access control and for its own events
  */
 @RecordBuilder
 public record StoredEvent(
@@ -29,13 +29,13 @@ public record StoredEvent(
     /** Actor of events that the service adds by itself. */
     public static final String SERVICE = "service";
 
-    /** An event of somebody whose role nobody asked for. */
+    /** An event of an actor without a known role. */
     public StoredEvent(
             String eventId, String day, long revision, Instant time, String actor, String commandId, DayEvent event) {
         this(eventId, day, revision, time, actor, commandId, event, Optional.empty());
     }
 
-    /** The same event by somebody with a role. */
+    /** The same event by an actor with a role. */
     public StoredEvent by(Optional<String> role) {
         return StoredEventBuilder.builder(this).actorRole(role).build();
     }

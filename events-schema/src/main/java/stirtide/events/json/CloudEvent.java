@@ -148,7 +148,7 @@ public record CloudEvent(
     }
 
     /**
-     * Reads structured JSON, ours or anybody's.
+     * Reads structured JSON, of this program or another.
      *
      * @throws UnreadableEvent when the text is not a CloudEvent of version 1.0
      */

@@ -3,7 +3,7 @@ package stirtide.events.plan;
 import java.time.Instant;
 
 /**
- * What one more assistant at the bar would do. Nobody's shift changes by asking.
+ * What one more assistant at the bar would do. Asking changes no shift.
  *
  * @param basedOnRevision newest event the answer knows
  * @param from start of the help

@@ -8,7 +8,7 @@ import java.util.List;
  * its own has confirmed that no plan whose clients wait no longer does with fewer.
  *
  * @param cause stable code: {@code "WORKING_LIFE"} and {@code "BOWL_SIZE"}, or both {@code "LIFE_AND_SIZE"}, where one bowl
- *     does not serve as long or hold as much; {@code "NOBODY_FREE"} where nobody could mix the bowl that would save another;
+ *     does not serve as long or hold as much; {@code "NOBODY_FREE"} where no person could mix the bowl that would save another;
  *     {@code "TOO_MUCH_AT_ONCE"} where several services would need more mixing than people and scales can give;
  *     {@code "NO_ORDER_FITS"} where the minutes would do, but no order of mixing serves them all
  * @param from start of the stretch

@@ -5,7 +5,7 @@ package stirtide.events.plan;
  *
  * @param stylistMixes bowls the stylist has to mix
  * @param waitMinutes minutes clients wait, all together
- * @param notAppliedMilligrams grams to be mixed that nobody applies: surplus and residue
+ * @param notAppliedMilligrams grams to be mixed that are not applied: surplus and residue
  * @param busiestMinutes minutes of mixing by assistants in the busiest half hour
  * @param bowlCount bowls still to be mixed
  */

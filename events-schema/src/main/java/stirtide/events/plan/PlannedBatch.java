@@ -6,7 +6,7 @@ import stirtide.events.formula.BowlFormula;
 
 /**
  * Two planned bowls of different clients that may be weighed as one mix and divided at once. Each of them also stands in
- * the plan alone, with weights, person and time of its own, so either may be mixed alone and nobody waits for it.
+ * the plan alone, with weights, person and time of its own, so either may be mixed alone and no client waits for it.
  *
  * <p>The mix is made in the bowl named first; then the share of the second is poured into it by weight. The working life
  * of both runs from the start of that mix.

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * When a client without a booking could start so that nobody waits longer. Nothing is booked by asking.
+ * When a client without a booking could start so that no client waits longer. Nothing is booked by asking.
  *
  * @param basedOnRevision newest event the answer knows
  * @param start earliest such start in steps of five minutes, empty when there is none today

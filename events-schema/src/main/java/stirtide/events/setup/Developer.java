@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param strengthHundredths hydrogen peroxide in hundredths of a per cent by weight: 600 is 6 %, shown as 20 vol
  * @param packMilligrams content of one pack
  * @param packPrice price of one pack in the salon's currency
- * @param countedMilligrams what was counted on the shelf, empty when nobody counted
+ * @param countedMilligrams what was counted on the shelf, empty when it was not counted
  */
 @RecordBuilder
 public record Developer(

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param techniques what is permitted for each technique, at least one
  * @param packMilligrams content of one pack
  * @param packPrice price of one pack in the salon's currency
- * @param countedMilligrams what was counted on the shelf, empty when nobody counted
+ * @param countedMilligrams what was counted on the shelf, empty when it was not counted
  * @param strandTestHours hours before the service by which a strand test must be done, if demanded
  * @param patchTestHours hours before the service by which a patch test must be done, if demanded
  * @param cautions cautions of the leaflet, shown with the first bowl of the product

@@ -29,9 +29,9 @@ public record PastVisit(LocalDate on, String clientRef, String menuId, List<Past
      * @param usedMilligrams grams used of them, residue and left over taken off
      * @param applyMinutes minutes of application
      * @param processMinutes minutes from the end of application to the rinse, as planned
-     * @param rinsedAfterMinutes minutes from the end of application to the rinse as recorded, empty when nobody recorded it
-     * @param levelBeforeTenths level of the hair before, in tenths, 10 to 100, if somebody recorded it
-     * @param levelAfterTenths level after, in tenths, if somebody recorded it
+     * @param rinsedAfterMinutes minutes from the end of application to the rinse as recorded, empty when it was not recorded
+     * @param levelBeforeTenths level of the hair before, in tenths, 10 to 100, if it was recorded
+     * @param levelAfterTenths level after, in tenths, if it was recorded
      */
     public record PastZone(
             String zone,

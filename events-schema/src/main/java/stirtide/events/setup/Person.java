@@ -3,7 +3,7 @@ package stirtide.events.setup;
 import java.util.List;
 
 /**
- * Somebody who works at the salon on the day.
+ * A person who works at the salon on the day.
  *
  * @param personId short id, unique in the salon, such as {@code "ora"}
  * @param name name shown on screens

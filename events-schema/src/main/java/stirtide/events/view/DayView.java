@@ -93,7 +93,7 @@ public record DayView(
                 .orElse(personId);
     }
 
-    /** Somebody at work; {@code onDutyNow} by the salon's clock, {@code mixing} when a bowl of theirs is being mixed. */
+    /** A person at work; {@code onDutyNow} by the salon's clock, {@code mixing} when a bowl of theirs is being mixed. */
     public record PersonCard(String personId, String name, String role, boolean onDutyNow, boolean mixing) {}
 
     /**
@@ -137,7 +137,7 @@ public record DayView(
             String sentence) {}
 
     /**
-     * What is remembered of the client. {@code asLastTime} tells whether the last formula is planned again; then
+     * What is remembered of the client. {@code asLastTime} says whether the last formula is planned again; then
      * {@code departures} say, zone by zone, what no longer allows it exactly and what is planned instead.
      */
     public record MemoryCard(

@@ -34,7 +34,7 @@ public record GramsView(
 
     /**
      * Grams planned for a zone of a service: {@code medianMilligrams} on all its bowls, {@code safetyMilligrams} on the
-     * last bowl of the run. {@code source} is MENU, LEARNED, PINNED or LAST_TIME; {@code fractionSentence} tells where the
+     * last bowl of the run. {@code source} is MENU, LEARNED, PINNED or LAST_TIME; {@code fractionSentence} says where the
      * fraction comes from.
      */
     public record AllowanceCard(
@@ -60,7 +60,7 @@ public record GramsView(
     public record PriceCard(
             String productId, String name, int packMilligrams, BigDecimal packPrice, BigDecimal pricePerGram) {}
 
-    /** Cost of what is or will be in a bowl; {@code begun} tells which. */
+    /** Cost of what is or will be in a bowl; {@code begun} says which. */
     public record BowlCostCard(
             String bowl, int service, boolean begun, int mixedMilligrams, BigDecimal cost, BigDecimal costPerGram) {}
 

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * One product of the shelf. {@code onShelfMilligrams} is empty when nobody counted; {@code runsOutAt} is the start of
+ * One product of the shelf. {@code onShelfMilligrams} is empty when it was not counted; {@code runsOutAt} is the start of
  * the first bowl for which it is not enough.
  */
 public record StockCard(

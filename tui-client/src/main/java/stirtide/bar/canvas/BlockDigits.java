@@ -2,7 +2,7 @@ package stirtide.bar.canvas;
 
 import java.util.Map;
 
-/** Figures that can be read across the room, drawn with half blocks: two pixel rows a text row. */
+/** Large figures that can be read from a distance, drawn with half blocks: two pixel rows a text row. */
 public final class BlockDigits {
     /** Text rows a tall figure takes. */
     public static final int TALL_ROWS = 5;

@@ -10,9 +10,9 @@ public enum Style {
     RULE,
     /** Headings and the figure that matters. */
     STRONG,
-    /** Alarm that needs hands now. */
+    /** Alarm that needs an action now. */
     HIGH,
-    /** Alarm that needs hands soon. */
+    /** Alarm that needs an action soon. */
     MEDIUM,
     /** Something to know. */
     LOW,

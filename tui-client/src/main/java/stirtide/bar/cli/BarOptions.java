@@ -59,7 +59,7 @@ public record BarOptions(
      *
      * @param server address of the service
      * @param day salon id and date, empty text while none is opened
-     * @param personId who works at the terminal, empty text for nobody
+     * @param personId who works at the terminal, empty text for no person
      * @param credentials token and certificates for a service that asks who the terminal is
      */
     public record DaySource(URI server, String day, String personId, Credentials credentials) {

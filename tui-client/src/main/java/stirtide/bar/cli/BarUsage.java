@@ -10,7 +10,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** What the command line tells about itself: help, version, completion, and why words are no options. */
+/** What the command line prints about itself: help, version, completion, and why words are no options. */
 final class BarUsage {
     private static final int COLUMNS = 120;
     private static final int OPTION_COLUMNS = 28;

@@ -73,13 +73,15 @@ public final class LiveViewReader implements AutoCloseable {
     public String endReason() throws InterruptedException {
         try {
             int status = response.get(1, TimeUnit.SECONDS).statusCode();
-            if (status == OK) return "the service ended the line";
+            if (status == OK) return "the service ended the connection";
             if (status == UNAUTHORIZED) return "the service asks who this terminal is: start it with --token-file";
             return status == NOT_FOUND ? "the service does not know this day" : "the service answered " + status;
         } catch (ExecutionException | CompletionException broken) {
-            return broken.getCause() instanceof IOException failure ? ResponseText.reason(failure) : "the line broke";
+            return broken.getCause() instanceof IOException failure
+                    ? ResponseText.reason(failure)
+                    : "the connection broke";
         } catch (TimeoutException noResponse) {
-            return "the line broke";
+            return "the connection broke";
         }
     }
 

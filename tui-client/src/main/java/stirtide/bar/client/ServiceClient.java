@@ -120,7 +120,7 @@ public final class ServiceClient {
         return tokens;
     }
 
-    /** A request as the person who signed on, or as the terminal while nobody has. */
+    /** A request as the person who signed on, or as the terminal while no person has. */
     public HttpRequest.Builder request(String path) throws IOException {
         return tokens.request(server.resolve(path)).timeout(timeout);
     }
@@ -142,7 +142,7 @@ public final class ServiceClient {
         return BodyPublishers.ofString(ContractJson.write(value));
     }
 
-    /** Sends a request; whatever the status is. Tells the token holder when the service no longer knows the token. */
+    /** Sends a request, whatever status comes back. Informs the token holder when the service no longer knows the token. */
     public HttpResponse<String> send(HttpRequest request) throws IOException, InterruptedException {
         HttpResponse<String> response = http().send(request, BodyHandlers.ofString());
         if (response.statusCode() == UNAUTHORIZED) tokens.rejected(request, ResponseText.sentence(response));

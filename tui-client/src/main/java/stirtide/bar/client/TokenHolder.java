@@ -36,7 +36,7 @@ public final class TokenHolder {
         ofPerson = null;
     }
 
-    /** A request as the person who signed on, or as the terminal while nobody has. */
+    /** A request as the person who signed on, or as the terminal while no person has. */
     HttpRequest.Builder request(URI uri) throws IOException {
         return bearer(uri, currentToken());
     }

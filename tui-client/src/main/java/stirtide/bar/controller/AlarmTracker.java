@@ -104,7 +104,7 @@ final class AlarmTracker {
     }
 
     /** The rows to show for the alarms of the last look. */
-    AlarmList board(List<AlarmCard> alarms) {
+    AlarmList list(List<AlarmCard> alarms) {
         var shown = alarms.stream()
                 .filter(alarm -> alarm.priority().equals("HIGH") || !shelvedUntil.containsKey(alarm.id()))
                 .toList();

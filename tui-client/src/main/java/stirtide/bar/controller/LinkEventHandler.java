@@ -27,11 +27,12 @@ final class LinkEventHandler {
         else if (event instanceof LinkEvent.Waiting waiting) model.link.waiting(waiting.entries());
         else if (event instanceof LinkEvent.Taken taken) taken(taken, nanos);
         else if (event instanceof LinkEvent.Refused refused) refused(refused, nanos);
-        else if (event instanceof LinkEvent.InForce told) model.pages = model.setup.told(model.pages, told.setup());
+        else if (event instanceof LinkEvent.InForce inForce)
+            model.pages = model.setup.received(model.pages, inForce.setup());
         else if (event instanceof LinkEvent.Past past) model.pages = model.pages.withPast(past.days());
         else if (event instanceof LinkEvent.Advised said)
             model.panel.ifPresent(open -> open.hear(said.advice(), said.poured()));
-        else if (event instanceof LinkEvent.Tried told) model.pages = model.pages.with(told.advice());
+        else if (event instanceof LinkEvent.Tried tried) model.pages = model.pages.with(tried.advice());
         else if (event instanceof LinkEvent.SignOn signOn) signOn(signOn, nanos);
         else if (event instanceof LinkEvent.Trouble trouble) model.notices.add(trouble.words(), true);
         else throw new IllegalStateException("no rule for " + event);

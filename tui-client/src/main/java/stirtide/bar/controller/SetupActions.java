@@ -19,22 +19,22 @@ final class SetupActions {
     /** The answer to a key, empty when it is none of the setup's own. */
     static Optional<UiEffect> act(KeyAction action, UiState state) {
         SetupSelection pick = state.pages().setup();
-        Optional<SetupView> told = pick.inForce();
-        if (told.isEmpty()) return Optional.empty();
-        List<SetupRow> rows = SetupRows.of(told.get().setup());
+        Optional<SetupView> inForce = pick.inForce();
+        if (inForce.isEmpty()) return Optional.empty();
+        List<SetupRow> rows = SetupRows.of(inForce.get().setup());
         int at = Math.min(pick.row(), rows.size() - 1);
         SetupRow row = rows.get(at);
         return switch (action) {
             case UP -> turn(state, pick.on(at - 1));
             case DOWN -> turn(state, pick.on(Math.min(rows.size() - 1, at + 1)));
             case NEXT_PART -> turn(state, pick.on(nextHeading(rows, at)));
-            case CHANGE -> Optional.of(SetupForms.change(told.get().setup(), row));
-            case ADD -> Optional.of(SetupForms.add(told.get().setup(), row));
-            case TAKE_OUT -> Optional.of(SetupForms.takeOut(told.get().setup(), row, state.nanos()));
-            case COUNT -> Optional.of(ShelfForms.count(told.get().setup(), row));
+            case CHANGE -> Optional.of(SetupForms.change(inForce.get().setup(), row));
+            case ADD -> Optional.of(SetupForms.add(inForce.get().setup(), row));
+            case TAKE_OUT -> Optional.of(SetupForms.takeOut(inForce.get().setup(), row, state.nanos()));
+            case COUNT -> Optional.of(ShelfForms.count(inForce.get().setup(), row));
             case FRACTION -> Optional.of(ShelfForms.fraction());
-            case PIN -> Optional.of(ShelfForms.pin(told.get().setup(), row));
-            case WRITE_FILES -> Optional.of(new UiEffect.WriteSetupFiles(told.get()));
+            case PIN -> Optional.of(ShelfForms.pin(inForce.get().setup(), row));
+            case WRITE_FILES -> Optional.of(new UiEffect.WriteSetupFiles(inForce.get()));
             default -> Optional.empty();
         };
     }

@@ -28,7 +28,7 @@ final class SetupTracker {
         service.get().askSetup();
     }
 
-    ViewState told(ViewState pages, SetupView setup) {
+    ViewState received(ViewState pages, SetupView setup) {
         asked = Math.max(asked, setup.revision());
         return pages.withSetup(pages.setup().with(setup));
     }

@@ -60,7 +60,7 @@ final class SignOnTracker {
     /** The answer to the key of signing on and off. */
     UiEffect act(UiState state) {
         return switch (operator.signOn()) {
-            case NOT_ASKED -> new UiEffect.Notify("this service asks nobody to sign on here");
+            case NOT_ASKED -> new UiEffect.Notify("this service needs no sign-on");
             case NEEDED -> new UiEffect.Open(SignOnPanel.of(state, ""));
             case DONE ->
                 new UiEffect.Open(new ConfirmPanel(
@@ -81,7 +81,7 @@ final class SignOnTracker {
     Optional<String> hear(LinkEvent.SignOn news, UiState state) {
         leaving = false;
         if (!maySignOn) return Optional.empty();
-        if (news instanceof LinkEvent.SignOn.Needed) operator = Operator.nobody();
+        if (news instanceof LinkEvent.SignOn.Needed) operator = Operator.signOnNeeded();
         if (news instanceof LinkEvent.SignOn.Begun begun) {
             operator = Operator.signedOn(begun.personId(), begun.role());
             pressed(state.nanos());
@@ -90,7 +90,7 @@ final class SignOnTracker {
         }
         if (!(news instanceof LinkEvent.SignOn.Ended ended)) return Optional.empty();
         String name = state.name(operator.personId());
-        operator = Operator.nobody();
+        operator = Operator.signOnNeeded();
         String kept = ended.waitingEntries() == 0
                 ? ""
                 : "; " + ended.waitingEntries() + " entries of " + name + " wait for the next sign-on";

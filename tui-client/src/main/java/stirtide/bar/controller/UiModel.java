@@ -53,7 +53,7 @@ final class UiModel {
                 Optional.empty(),
                 notices.all(),
                 pages,
-                view.map(day -> alarms.board(day.alarms())).orElse(AlarmList.NONE),
+                view.map(day -> alarms.list(day.alarms())).orElse(AlarmList.NONE),
                 scale);
         return state.withPanel(panel.map(open -> open.overlay(state)));
     }

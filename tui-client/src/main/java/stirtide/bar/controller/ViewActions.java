@@ -54,16 +54,16 @@ final class ViewActions {
 
     private static UiEffect acknowledge(UiState state) {
         Optional<AlarmList.Row> top =
-                state.board().rows().stream().filter(AlarmList.Row::unseen).findFirst();
+                state.alarms().rows().stream().filter(AlarmList.Row::unseen).findFirst();
         return top.<UiEffect>map(row -> new UiEffect.AcknowledgeAlarms(row.alarms()))
                 .orElse(new UiEffect.Notify("every alarm was seen"));
     }
 
     private static UiEffect shelve(UiState state) {
-        Optional<AlarmList.Row> top = state.board().rows().stream()
+        Optional<AlarmList.Row> top = state.alarms().rows().stream()
                 .filter(row -> !row.first().priority().equals("HIGH"))
                 .findFirst();
-        String none = state.board().rows().isEmpty() ? "no alarm to shelve" : "a high alarm cannot be shelved";
+        String none = state.alarms().rows().isEmpty() ? "no alarm to shelve" : "a high alarm cannot be shelved";
         return top.<UiEffect>map(row -> new UiEffect.Open(ShelvePanel.of(row))).orElse(new UiEffect.Notify(none));
     }
 

@@ -74,7 +74,7 @@ public final class KeyTable {
                 .key(',', KeyAction.MINUTE_EARLIER, "-1 min", "lifted: a minute earlier")
                 .key('.', KeyAction.MINUTE_LATER, "+1 min", "lifted: a minute later")
                 .key('r', KeyAction.MOVES, "advice", "which services to move, best first; nothing moves by asking")
-                .key('e', KeyAction.EARLIEST, "earliest", "the earliest start of a walk-in at which nobody waits")
+                .key('e', KeyAction.EARLIEST, "earliest", "the earliest start of a walk-in at which no client waits")
                 .key('x', KeyAction.ONE_MORE, "one more", "what one more assistant at the bar would do")
                 .key('d', KeyAction.COMPARE, "compare", "the plan before the last move or mark, and now")
                 .key('t', KeyAction.SCALE, "span", "more or fewer minutes a cell")

@@ -10,7 +10,7 @@ import stirtide.events.view.DayView;
 import stirtide.events.view.PourAdvice;
 import stirtide.events.view.SetupView;
 
-/** What the link tells the desk. */
+/** What the connection to the service reports. */
 public sealed interface LinkEvent {
     /** A newer picture of the day. */
     record Seen(DayView view) implements LinkEvent {}
@@ -61,7 +61,7 @@ public sealed interface LinkEvent {
 
     /** What the service says about who works at this terminal. */
     sealed interface SignOn extends LinkEvent {
-        /** This is a terminal at which nobody has signed on; nothing can be changed before. */
+        /** No person has signed on at this terminal yet; nothing can be changed before. */
         record Needed() implements SignOn {}
 
         /**
@@ -78,7 +78,7 @@ public sealed interface LinkEvent {
         }
 
         /**
-         * Nobody was signed on.
+         * The sign-on was rejected.
          *
          * @param sentence the service's own
          * @param waitSeconds seconds before the service looks at another code, 0 when it looks at once

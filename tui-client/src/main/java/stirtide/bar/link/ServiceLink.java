@@ -97,7 +97,7 @@ public final class ServiceLink implements ServiceGateway, AutoCloseable {
     public void setClockRate(int ratePermille) {
         ask("the clock", () -> {
             Optional<LinkEvent> clock = day.service().setClockRate(ratePermille).map(LinkEvent.Clock::of);
-            return clock.orElseGet(() -> new LinkEvent.Trouble("the clock cannot be driven"));
+            return clock.orElseGet(() -> new LinkEvent.Trouble("the service does not let its clock be set"));
         });
     }
 

@@ -32,7 +32,7 @@ final class SignOnSession implements AutoCloseable {
     /**
      * Opens the queue of the person the terminal was started for.
      *
-     * @param personId that person, empty text for nobody
+     * @param personId that person, empty text for no person
      * @throws IOException when entries cannot be kept on disk
      */
     SignOnSession(
@@ -147,7 +147,7 @@ final class SignOnSession implements AutoCloseable {
     /** Stores an entry on disk and sends it, only ever in the name of the person who made it. */
     synchronized void send(String personId, DayCommand command, String words) {
         if (sending == null) {
-            events.accept(new LinkEvent.Refused(command, words, "nobody is signed on here"));
+            events.accept(new LinkEvent.Refused(command, words, "no person is signed on here"));
             return;
         }
         // Signing on takes seconds at times, and the screen shows who works here a little later than it is so.

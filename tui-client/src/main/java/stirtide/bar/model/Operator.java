@@ -25,7 +25,7 @@ public record Operator(String personId, boolean mayWrite, SignOn signOn, String 
     }
 
     /** No person, at a terminal that waits for a sign-on. */
-    public static Operator nobody() {
+    public static Operator signOnNeeded() {
         return new Operator("", false, SignOn.NEEDED, "");
     }
 

@@ -62,7 +62,7 @@ public final class OverMixBars {
         return switch (sort) {
             case CAUSE -> CodeText.words(bowl.cause());
             case SERVICE -> left.menuName().isEmpty() ? "service " + bowl.service() : left.menuName();
-            case STYLIST -> bowl.stylistName().isEmpty() ? "nobody named" : bowl.stylistName();
+            case STYLIST -> bowl.stylistName().isEmpty() ? "no stylist named" : bowl.stylistName();
             case LIGHTENER -> bowl.lightenerName();
             case CHAIR -> "chair " + bowl.chair();
             case BOWL -> (oneDay ? "" : left.date() + " ") + "bowl " + bowl.bowl();

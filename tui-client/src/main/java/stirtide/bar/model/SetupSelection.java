@@ -19,7 +19,7 @@ public record SetupSelection(Optional<SetupView> inForce, int row) {
     }
 
     /** A newer setup. */
-    public SetupSelection with(SetupView told) {
-        return new SetupSelection(Optional.of(told), row);
+    public SetupSelection with(SetupView newer) {
+        return new SetupSelection(Optional.of(newer), row);
     }
 }

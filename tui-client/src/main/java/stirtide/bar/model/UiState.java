@@ -25,7 +25,7 @@ import stirtide.events.view.DayView;
  * @param panel what is drawn over the view
  * @param notices lines for the person, newest last
  * @param pages which view is shown and what is selected in the other views
- * @param board alarms as this terminal shows them
+ * @param alarms alarms as this terminal shows them
  * @param scale what the scale shows
  */
 @RecordBuilder
@@ -38,7 +38,7 @@ public record UiState(
         Optional<Overlay> panel,
         List<Notice> notices,
         ViewState pages,
-        AlarmList board,
+        AlarmList alarms,
         ScaleStatus scale)
         implements UiStateBuilder.With {
     /** Minutes of life from which on a bowl counts as low. */

@@ -49,7 +49,7 @@ public final class DayPage {
 
     private static String words(Optional<ControlLimits> limits, int days) {
         if (limits.isEmpty()) {
-            return days + " earlier days known; limits are told from " + ControlLimits.FEWEST + " days on.";
+            return days + " earlier days known; limits are shown from " + ControlLimits.FEWEST + " days on.";
         }
         return "A usual day lies between the dashed lines: the mean of " + days
                 + " earlier days, and three times their mean moving range over 1.128 on either side.";

@@ -12,12 +12,12 @@ import stirtide.events.plan.Plan;
 import stirtide.events.view.AlarmCard;
 import stirtide.events.view.DayView;
 
-/** Tells a picture of the day, and then what is different in the next one, in lines that need no picture. */
+/** A view of the day, and then what differs in each later one, as plain lines. */
 public final class PlainTextReport {
     private Optional<DayView> before = Optional.empty();
 
-    /** Lines for a newer picture; the first one is told whole. */
-    public List<String> told(DayView view) {
+    /** Lines for a newer view; the first one is described in full. */
+    public List<String> lines(DayView view) {
         var lines = new ArrayList<String>();
         String time = TimeText.minute(view.time(), ZoneId.of(view.zone()));
         if (before.isEmpty()) {
@@ -44,7 +44,7 @@ public final class PlainTextReport {
                 .forEach(alarm -> lines.add("alarm over: " + alarm.sentence()));
     }
 
-    // What was done is told once, oldest first.
+    // Each action is reported once, oldest first.
     private void actions(DayView view, List<String> lines) {
         long known = before.map(DayView::revision).orElse(view.revision());
         for (int i = view.actions().size() - 1; i >= 0; i--) {

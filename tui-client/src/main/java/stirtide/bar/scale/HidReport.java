@@ -58,7 +58,7 @@ record HidReport(int status, int unit, BigDecimal value) {
         return Optional.of(new HidReport(bytes[at] & BYTE, bytes[at + 1] & BYTE, value));
     }
 
-    /** The report as a reading. Weights in units other than grams are refused: nobody should have to convert. */
+    /** The report as a reading. Weights in units other than grams are rejected, so that no person has to convert. */
     ScaleReading reading() {
         if (status < 1 || status > STATES.size()) return unusable("says something unknown (" + status + ")");
         String trouble = STATES.get(status - 1);

@@ -15,7 +15,7 @@ import java.util.regex.PatternSyntaxException;
  *
  * @param stable pattern of a line at rest; its first group is the number, its second, if there is one, the unit
  * @param moving pattern of a line that is not at rest, with the same groups
- * @param over pattern of a line that tells too much or too little load
+ * @param over pattern of a line that reports too much or too little load
  * @param speed bits a second
  */
 public record SerialDialect(Pattern stable, Pattern moving, Pattern over, int speed) {

@@ -48,7 +48,7 @@ final class AlarmView {
                     "NO LINK for " + TimeText.age(link.ageSeconds()) + ": clocks run on" + waiting + because(link);
             lines.add(new Line(1, "▲ MEDIUM  " + text, Style.MEDIUM, "", false, false));
         }
-        scene.board().rows().forEach(row -> lines.add(line(row, scene)));
+        scene.alarms().rows().forEach(row -> lines.add(line(row, scene)));
         lines.sort(Comparator.comparingInt(Line::rank));
         return lines;
     }
@@ -61,13 +61,13 @@ final class AlarmView {
         AlarmCard alarm = row.first();
         String seen =
                 row.unseen() ? "" : alarm.acknowledgedBy().map(scene::name).orElse("here");
-        String what = scene.board().flood() ? "FLOOD  " + kind(row) : words(alarm, scene);
+        String what = scene.alarms().flood() ? "FLOOD  " + kind(row) : words(alarm, scene);
         String text = symbol(alarm.priority()) + " " + alarm.priority() + "  " + what;
         boolean off = row.signIsOff(scene.nanos());
         return new Line(rank(alarm.priority()), text, style(alarm.priority()), seen, row.unseen(), off);
     }
 
-    // In a flood one line tells a kind: how many, and at which chairs hands are needed.
+    // In a flood one line stands for a kind: how many there are, and at which chairs.
     private static String kind(AlarmList.Row row) {
         String chairs = row.alarms().stream()
                 .map(AlarmCard::chair)

@@ -134,7 +134,7 @@ final class DayGramsView {
     }
 
     private static void alarms(Pane pane, int row, UiState scene) {
-        AlarmList.Tally tally = scene.board().tally();
+        AlarmList.Tally tally = scene.alarms().tally();
         var lines = new ArrayList<String>();
         lines.add("high " + tally.high() + "  medium " + tally.medium() + "  low " + tally.low());
         lines.add("most in 10 min " + tally.mostInTenMinutes() + ", aim 10 or less");
@@ -145,7 +145,7 @@ final class DayGramsView {
         }
         boolean counted = !tally.equals(AlarmList.Tally.NONE);
         String since = counted ? " since " + scene.minute(tally.since()) : "";
-        pane.put(0, row, "ALARMS told here" + since, Style.STRONG);
+        pane.put(0, row, "ALARMS seen here" + since, Style.STRONG);
         for (int i = 0; i < lines.size() && row + 1 + i < pane.height(); i++)
             pane.fit(0, row + 1 + i, pane.width(), lines.get(i), Style.TEXT);
     }

@@ -36,7 +36,8 @@ final class DaysChart {
     }
 
     private static String words(Optional<ControlLimits> limits, int days) {
-        if (limits.isEmpty()) return days + " earlier days known, limits are told from " + ControlLimits.FEWEST + " on";
+        if (limits.isEmpty())
+            return days + " earlier days known, limits are shown from " + ControlLimits.FEWEST + " on";
         BigDecimal lower = limits.get().lower().max(BigDecimal.ZERO);
         return "usual: " + OverMixBars.wholeGrams(lower) + " to "
                 + OverMixBars.wholeGrams(limits.get().upper()) + " g, mean "
@@ -78,14 +79,14 @@ final class DaysChart {
         boolean unusual = limits.map(limit -> limit.isUnusual(BigDecimal.valueOf(day.overMixedMilligrams())))
                 .orElse(false);
         // A day that is still going on can already be too high, but not yet too low.
-        boolean told = unusual && (!unfinished || aboveMean(day, limits));
-        Style style = told ? Style.MEDIUM : Style.TEXT;
+        boolean marked = unusual && (!unfinished || aboveMean(day, limits));
+        Style style = marked ? Style.MEDIUM : Style.TEXT;
         long halves = (long) day.overMixedMilligrams() * height * 2 / top;
         for (int half = 0; half < halves; half += 2) {
             String block = half + 1 < halves ? "█" : "▄";
             pane.put(column + 1, height - 1 - half / 2, block.repeat(3), style);
         }
-        String sign = told ? "▲" : unfinished ? "~" : "";
+        String sign = marked ? "▲" : unfinished ? "~" : "";
         pane.put(column, height, sign, style);
         pane.right(column + 4, height, 4 - sign.length(), WeightText.wholeGrams(day.overMixedMilligrams()), style);
         pane.right(column + 4, height + 1, 5, DAY.format(day.date()), Style.DIM);

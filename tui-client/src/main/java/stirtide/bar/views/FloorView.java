@@ -57,13 +57,13 @@ final class FloorView {
 
     private static void strip(Pane pane, TimeAxis axis, UiState scene, DayView view) {
         int[] load = BarLoad.count(axis, view);
-        long hands = view.people().stream()
+        long assistants = view.people().stream()
                 .filter(person -> person.role().equals("ASSISTANT") && person.onDutyNow())
                 .count();
         pane.put(0, 0, "mixing", Style.TEXT);
         IntStream.range(0, load.length).filter(cell -> load[cell] > 0).forEach(cell -> {
             String digit = load[cell] > LARGEST_DIGIT ? "+" : String.valueOf(load[cell]);
-            boolean many = hands > 0 && load[cell] > hands;
+            boolean many = assistants > 0 && load[cell] > assistants;
             pane.put(axis.left() + cell, 0, digit, many ? Style.STRONG : Style.TEXT);
         });
         List<Plan.WaitReason> waits = BarLoad.ahead(view, scene);

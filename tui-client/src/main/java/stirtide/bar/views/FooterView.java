@@ -28,7 +28,7 @@ final class FooterView {
     }
 
     private static void happened(Pane rows, UiState scene) {
-        String shelved = scene.board().shelved() == 0 ? "" : scene.board().shelved() + " shelved  ";
+        String shelved = scene.alarms().shelved() == 0 ? "" : scene.alarms().shelved() + " shelved  ";
         String unsent = scene.link().waitingEntries() == 0 ? "" : scene.link().waitingEntries() + " waiting to be sent";
         String waiting = (shelved + unsent).strip();
         int room = rows.width() - (waiting.isEmpty() ? 0 : waiting.length() + 2);

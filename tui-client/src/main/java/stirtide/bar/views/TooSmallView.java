@@ -7,7 +7,7 @@ import stirtide.bar.model.UiState;
 import stirtide.bar.text.TimeText;
 import stirtide.events.view.DayView;
 
-/** What a terminal too small for the bar still tells: the size it needs and the next bowl. */
+/** What is shown in a terminal too small for the bar: the size it needs and the next bowl. */
 final class TooSmallView {
     private TooSmallView() {}
 

@@ -12,7 +12,7 @@ import stirtide.events.view.DayView;
 final class WaitText {
     private WaitText() {}
 
-    /** The lines, none when nobody waits from now on; each has the sign of a warning. */
+    /** The lines, none when no client waits from now on; each has the sign of a warning. */
     static List<String> of(DayView view, UiState scene, int columns) {
         List<Plan.WaitReason> ahead = BarLoad.ahead(view, scene);
         var lines = new ArrayList<String>();

@@ -1,4 +1,4 @@
-/** The bar view drawn from a scene. Start with BarView. */
+/** The views drawn from the state of the terminal. Start with ScreenView. */
 @NullMarked
 package stirtide.bar.views;
 

@@ -21,7 +21,7 @@ class AlarmTrackerTest {
     private AlarmList look(int seconds, AlarmCard... alarms) {
         List<AlarmCard> all = List.of(alarms);
         watch.look(all, Samples.NOW.plusSeconds(seconds), seconds * SECOND);
-        return watch.board(all);
+        return watch.list(all);
     }
 
     private static AlarmCard seen(AlarmCard alarm) {

@@ -117,18 +117,18 @@ class BarControllerTest {
     @Test
     void enter_takes_what_lies_still_on_the_scale_once_and_only_into_an_empty_weight() {
         bench.type("w");
-        for (int i = 0; i < 2; i++) bench.desk.hear(new ScaleReading.Weight(0, true), bench.nanos);
+        for (int i = 0; i < 2; i++) bench.controller.hear(new ScaleReading.Weight(0, true), bench.nanos);
         assertThat(bench.picture()).as("an empty scale").contains("Enter next");
         bench.press(Key.Kind.ENTER);
         assertThat(bench.picture()).contains("is empty");
-        for (int i = 0; i < 3; i++) bench.desk.hear(new ScaleReading.Weight(40_200, true), bench.nanos);
+        for (int i = 0; i < 3; i++) bench.controller.hear(new ScaleReading.Weight(40_200, true), bench.nanos);
         assertThat(bench.picture()).contains("Enter takes 40.2 g ");
         bench.press(Key.Kind.ENTER).press(Key.Kind.ENTER);
         assertThat(bench.sent).isEmpty();
-        bench.desk.hear(new ScaleReading.Weight(60_000, false), bench.nanos);
+        bench.controller.hear(new ScaleReading.Weight(60_000, false), bench.nanos);
         bench.press(Key.Kind.ENTER);
         assertThat(bench.sent).isEmpty();
-        for (int i = 0; i < 2; i++) bench.desk.hear(new ScaleReading.Weight(80_100, true), bench.nanos);
+        for (int i = 0; i < 2; i++) bench.controller.hear(new ScaleReading.Weight(80_100, true), bench.nanos);
         assertThat(bench.picture()).contains("Enter takes 80.1 g, records");
         bench.press(Key.Kind.ENTER);
         assertThat(bench.sent)
@@ -311,7 +311,7 @@ class BarControllerTest {
     void every_key_of_a_view_does_something(KeyContext place) {
         for (KeyBinding binding : KeyTable.of(place, true, true)) {
             var fresh = ControllerFixture.with(Samples.busy());
-            fresh.desk.open(place, false);
+            fresh.controller.open(place, false);
             fresh.hear(new LinkEvent.Clock(Samples.NOW, 1000, true));
             fresh.hear(new LinkEvent.Trouble("a lasting line"));
             fresh.press(Key.Kind.TAB).press(Key.Kind.RIGHT).press(Key.Kind.DOWN);
@@ -321,8 +321,8 @@ class BarControllerTest {
             boolean changed = !fresh.scene().equals(before)
                     || !fresh.sent.isEmpty()
                     || fresh.pastAsked > 0
-                    || fresh.desk.isLeaving()
-                    || fresh.desk.takeRedraw();
+                    || fresh.controller.isLeaving()
+                    || fresh.controller.takeRedraw();
             assertThat(changed).as(binding.shown() + " " + binding.sentence()).isTrue();
         }
     }
@@ -330,12 +330,12 @@ class BarControllerTest {
     @Test
     void leaving_asks_but_control_c_ends_a_demonstration_at_once() {
         bench.type("q").press(Key.Kind.ENTER);
-        assertThat(bench.desk.isLeaving()).isFalse();
+        assertThat(bench.controller.isLeaving()).isFalse();
         bench.press(Key.control('c', bench.nanos + 400_000_000L));
         assertThat(bench.title()).isEqualTo("LEAVE?");
         bench.hear(new LinkEvent.Clock(Samples.NOW, 1000, true));
         bench.press(Key.control('c', bench.nanos + 400_000_000L));
-        assertThat(bench.desk.isLeaving()).isTrue();
+        assertThat(bench.controller.isLeaving()).isTrue();
     }
 
     @Test
@@ -381,10 +381,10 @@ class BarControllerTest {
         var bench = new ControllerFixture(Samples.TAMSIN);
         bench.hear(new LinkEvent.Cut("the service does not know this day"));
         assertThat(bench.picture()).contains("waiting for the service   the service does not know this day");
-        bench.hear(new LinkEvent.Seen(Samples.calm())).hear(new LinkEvent.Cut("the line broke"));
+        bench.hear(new LinkEvent.Seen(Samples.calm())).hear(new LinkEvent.Cut("the connection broke"));
         bench.pass(31);
-        assertThat(bench.picture()).contains("NO LINK for 31 s: clocks run on   the line broke");
+        assertThat(bench.picture()).contains("NO LINK for 31 s: clocks run on   the connection broke");
         bench.hear(new LinkEvent.Heard());
-        assertThat(bench.picture()).doesNotContain("the line broke");
+        assertThat(bench.picture()).doesNotContain("the connection broke");
     }
 }

@@ -18,7 +18,7 @@ import stirtide.events.command.DayCommand;
 import stirtide.events.view.DayView;
 import stirtide.events.view.SetupView;
 
-/** A desk with somebody at it: presses keys at the pace of fingers and remembers what was sent. */
+/** A controller with somebody at it: presses keys at the pace of fingers and remembers what was sent. */
 public final class ControllerFixture implements ServiceGateway, LocalServices {
     private static final long FINGER_NANOS = 400_000_000L;
 
@@ -31,12 +31,12 @@ public final class ControllerFixture implements ServiceGateway, LocalServices {
     final List<String> signOffs = new ArrayList<>();
     int pastAsked;
     int setupAsked;
-    final BarController desk;
+    final BarController controller;
     long nanos;
 
     ControllerFixture(Operator operator) {
-        desk = new BarController(operator, this, 0);
-        desk.connect(this);
+        controller = new BarController(operator, this, 0);
+        controller.connect(this);
     }
 
     public static ControllerFixture with(DayView view) {
@@ -102,7 +102,7 @@ public final class ControllerFixture implements ServiceGateway, LocalServices {
     }
 
     public ControllerFixture hear(LinkEvent news) {
-        desk.hear(news, nanos);
+        controller.hear(news, nanos);
         return this;
     }
 
@@ -117,7 +117,7 @@ public final class ControllerFixture implements ServiceGateway, LocalServices {
 
     ControllerFixture press(Key key) {
         nanos = Math.max(nanos, key.nanos());
-        desk.press(key);
+        controller.press(key);
         return this;
     }
 
@@ -127,19 +127,19 @@ public final class ControllerFixture implements ServiceGateway, LocalServices {
         for (char letter : text.toCharArray()) {
             nanos += 100_000;
             boolean enter = letter == '\r' || letter == '\n';
-            desk.press(enter ? Key.of(Key.Kind.ENTER, nanos) : Key.of(letter, nanos));
+            controller.press(enter ? Key.of(Key.Kind.ENTER, nanos) : Key.of(letter, nanos));
         }
         return this;
     }
 
     ControllerFixture pass(int seconds) {
         nanos += seconds * 1_000_000_000L;
-        desk.tick(nanos);
+        controller.tick(nanos);
         return this;
     }
 
     public UiState scene() {
-        return desk.state(nanos);
+        return controller.state(nanos);
     }
 
     Optional<Overlay> panel() {

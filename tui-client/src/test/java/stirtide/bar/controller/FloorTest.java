@@ -112,7 +112,7 @@ class FloorTest {
     @Test
     void a_service_that_has_started_is_not_lifted() {
         floor();
-        bench.desk.hear(new LinkEvent.Heard(), bench.nanos);
+        bench.controller.hear(new LinkEvent.Heard(), bench.nanos);
         bench.press(Key.Kind.UP).press(Key.Kind.UP).press(Key.Kind.DOWN);
         while (bench.scene().pages().floor().service() != 4) bench.press(Key.Kind.DOWN);
         bench.press(Key.Kind.ENTER);
@@ -149,10 +149,10 @@ class FloorTest {
 
     @Test
     void a_kiosk_is_left_by_no_key() {
-        bench.desk.open(KeyContext.BAR, true);
+        bench.controller.open(KeyContext.BAR, true);
         bench.type("q").press(Key.control('c', bench.nanos + 400_000_000L));
         assertThat(bench.panel()).isEmpty();
-        assertThat(bench.desk.isLeaving()).isFalse();
+        assertThat(bench.controller.isLeaving()).isFalse();
         assertThat(bench.picture()).doesNotContain("q leave");
         assertThat(bench.type("?leave").picture())
                 .contains("leave without an entry")
@@ -164,7 +164,7 @@ class FloorTest {
         var busy = ControllerFixture.with(Samples.busy()).type("3z");
         assertThat(busy.title()).isEqualTo("SHELVE");
         busy.press(Key.Kind.RIGHT).press(Key.Kind.ENTER);
-        assertThat(busy.scene().board().shelved()).isEqualTo(1);
+        assertThat(busy.scene().alarms().shelved()).isEqualTo(1);
         assertThat(busy.notice()).contains("for 10 min");
         assertThat(busy.sent).isEmpty();
     }

@@ -18,7 +18,7 @@ class SignOnTest {
 
     @BeforeEach
     void nobody_is_signed_on() {
-        bench.desk.people(true, 5);
+        bench.controller.people(true, 5);
         bench.hear(new LinkEvent.SignOn.Needed()).hear(new LinkEvent.Seen(Samples.busy()));
     }
 
@@ -185,13 +185,13 @@ class SignOnTest {
         var open = ControllerFixture.with(Samples.busy());
         open.type("0");
         assertThat(open.panel()).isEmpty();
-        assertThat(open.notice()).isEqualTo("this service asks nobody to sign on here");
+        assertThat(open.notice()).isEqualTo("this service needs no sign-on");
     }
 
     @Test
     void a_terminal_that_only_reads_is_no_place_to_sign_on() {
         var reader = new ControllerFixture(new Operator("", false));
-        reader.desk.people(false, 5);
+        reader.controller.people(false, 5);
         reader.hear(new LinkEvent.SignOn.Needed()).hear(new LinkEvent.Seen(Samples.busy()));
         reader.type("m");
         assertThat(reader.panel()).isEmpty();

@@ -12,10 +12,10 @@ class TooSmallTest {
 
     @Test
     void nobody_begins_a_bowl_that_is_not_on_the_screen() {
-        bench.desk.tooSmall(true);
+        bench.controller.tooSmall(true);
         bench.type("m");
         assertThat(bench.sent).isEmpty();
-        bench.desk.tooSmall(false);
+        bench.controller.tooSmall(false);
         bench.type("m");
         assertThat(bench.sent).containsExactly(new BeginBowl("7a", "tamsin"));
     }
@@ -23,17 +23,17 @@ class TooSmallTest {
     @Test
     void an_open_entry_is_kept_and_takes_no_keys_unseen() {
         bench.type("m34");
-        bench.desk.tooSmall(true);
+        bench.controller.tooSmall(true);
         bench.type("9").press(Key.Kind.ESCAPE);
-        bench.desk.tooSmall(false);
+        bench.controller.tooSmall(false);
         assertThat(bench.title()).startsWith("WEIGH-IN");
         assertThat(bench.picture()).contains("[34     ]").doesNotContain("[349");
     }
 
     @Test
     void an_end_of_input_still_ends_it() {
-        bench.desk.tooSmall(true);
+        bench.controller.tooSmall(true);
         bench.press(Key.Kind.GONE);
-        assertThat(bench.desk.isLeaving()).isTrue();
+        assertThat(bench.controller.isLeaving()).isTrue();
     }
 }

@@ -118,7 +118,7 @@ class SignOnSessionIT {
             assertThat(service.signedOn()).isEmpty();
             link.send("tamsin", new HandOverBowl("1a"), "late");
             assertThat(news)
-                    .contains(new LinkEvent.Refused(new HandOverBowl("1a"), "late", "nobody is signed on here"));
+                    .contains(new LinkEvent.Refused(new HandOverBowl("1a"), "late", "no person is signed on here"));
         }
     }
 

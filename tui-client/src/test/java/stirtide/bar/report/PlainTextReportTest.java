@@ -11,7 +11,7 @@ class PlainTextReportTest {
 
     @Test
     void the_first_picture_is_told_whole() {
-        assertThat(lines.told(Samples.busy()))
+        assertThat(lines.lines(Samples.busy()))
                 .contains(
                         "11:40  Larch Lane Hair, 2027-05-14: 4 live bowls, 6 to mix",
                         "11:40  alarm HIGH: Bowl 3b is past its life since 11:38: stop applying it, bin it, begin a fresh one.",
@@ -22,21 +22,21 @@ class PlainTextReportTest {
 
     @Test
     void the_same_picture_again_is_not_told_again() {
-        lines.told(Samples.busy());
-        assertThat(lines.told(Samples.busy())).isEmpty();
+        lines.lines(Samples.busy());
+        assertThat(lines.lines(Samples.busy())).isEmpty();
     }
 
     @Test
     void an_alarm_that_is_over_and_an_empty_queue_are_told() {
-        lines.told(Samples.busy());
-        assertThat(lines.told(Samples.quiet()))
+        lines.lines(Samples.busy());
+        assertThat(lines.lines(Samples.quiet()))
                 .contains("11:40  nothing to mix")
                 .anyMatch(line -> line.contains("alarm over: Bowl 3b"));
     }
 
     @Test
     void no_line_holds_a_control_character() {
-        List<String> all = lines.told(Samples.busy());
+        List<String> all = lines.lines(Samples.busy());
         assertThat(String.join("", all).chars().filter(Character::isISOControl)).isEmpty();
     }
 }

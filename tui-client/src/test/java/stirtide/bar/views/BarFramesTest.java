@@ -143,14 +143,14 @@ class BarFramesTest {
                 () -> on(
                         BowlSelection.FIRST,
                         Optional.of(ShelvePanel.of(
-                                Samples.scene(Samples.busy()).board().rows().get(1)))));
+                                Samples.scene(Samples.busy()).alarms().rows().get(1)))));
         return states;
     }
 
     private static UiState signOn() {
         UiState nobody = Samples.scene(Samples.calm());
         var panel = SignOnPanel.of(nobody, "mix: sign on first, then press the key again");
-        return Samples.under(panel, nobody.withOperator(Operator.nobody()));
+        return Samples.under(panel, nobody.withOperator(Operator.signOnNeeded()));
     }
 
     /** The bar after these keys and the answer to what they ask. */
@@ -186,7 +186,7 @@ class BarFramesTest {
                 new AlarmList.Row(List.of(Samples.alarm("PAST_LIFE", 1), Samples.alarm("PAST_LIFE", 4)), -1, true),
                 new AlarmList.Row(List.of(Samples.alarm("LOW_LIFE", 2), Samples.alarm("LOW_LIFE", 3)), -1, false));
         var tally = new AlarmList.Tally(Samples.at(-60), 2, 7, 3, 12, 150, "LOW_LIFE", 7);
-        return scene.withPages(ViewState.BAR.to(KeyContext.DAY)).withBoard(new AlarmList(rows, 2, true, tally));
+        return scene.withPages(ViewState.BAR.to(KeyContext.DAY)).withAlarms(new AlarmList(rows, 2, true, tally));
     }
 
     private static UiState on(BowlSelection picks, Optional<Panel> panel) {

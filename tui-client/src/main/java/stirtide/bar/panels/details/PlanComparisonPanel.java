@@ -50,7 +50,7 @@ public final class PlanComparisonPanel {
     private static List<String> compared(DayView then, DayView now, UiState state) {
         var lines = new ArrayList<String>();
         lines.add("The plan as it was at " + state.minute(then.time()) + ", and now:");
-        if (!now.planSettled()) lines.add("the newest plan is still being drawn");
+        if (!now.planSettled()) lines.add("the newest plan is still being made");
         if (now.betterPlanSought()) lines.add("a better plan is still being looked for");
         figures(lines, then, now);
         lines.add("");

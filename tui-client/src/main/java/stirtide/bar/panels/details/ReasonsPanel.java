@@ -31,7 +31,8 @@ public final class ReasonsPanel {
         if (!view.alarms().isEmpty()) {
             TextPanel.addPart(lines, "Alarms:", view.alarms(), alarm -> alarm.priority() + "  " + alarm.sentence(), "");
         }
-        TextPanel.addPart(lines, "Clients wait:", view.waits(), Plan.WaitReason::sentence, "nobody waits for the bar");
+        TextPanel.addPart(
+                lines, "Clients wait:", view.waits(), Plan.WaitReason::sentence, "no client waits for the bar");
         TextPanel.addPart(
                 lines,
                 "Not as wished:",

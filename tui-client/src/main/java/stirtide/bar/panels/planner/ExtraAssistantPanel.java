@@ -30,7 +30,7 @@ public final class ExtraAssistantPanel {
                             ? new UiEffect.Ask(new Inquiry.Ask.Help(start, end), new AdvicePanel(TITLE))
                             : new UiEffect.Stay("to takes a time after " + from.text());
                 })
-                .note("nobody's hours change by asking")
+                .note("asking changes no hours")
                 .keys("Enter next", "Enter asks");
     }
 }

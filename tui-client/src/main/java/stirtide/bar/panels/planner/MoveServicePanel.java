@@ -81,7 +81,7 @@ public final class MoveServicePanel implements Panel {
     }
 
     private String keys(UiState state) {
-        if (answer(state).isEmpty()) return "y moves it once the effect is told   Enter or Esc no";
+        if (answer(state).isEmpty()) return "y moves it once the effect is known   Enter or Esc no";
         long from = answeredNanos < 0 ? state.nanos() : answeredNanos;
         return "y moves it   Enter or Esc no   " + ConfirmPanel.remaining(from, state.nanos());
     }

@@ -25,7 +25,7 @@ final class ServiceActions {
             case RINSED -> rinsed(card, list);
             case LEVELS ->
                 card.zones().isEmpty() && card.zonesDone().isEmpty()
-                        ? new UiEffect.Stay("the plan tells no zone of this service")
+                        ? new UiEffect.Stay("the plan names no zone of this service")
                         : new UiEffect.Open(VisitForms.levels(card));
             case VISITS -> VisitsPanel.ask(card);
             case OTHER_START ->

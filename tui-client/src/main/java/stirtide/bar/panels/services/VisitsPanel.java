@@ -94,10 +94,10 @@ final class VisitsPanel {
 
     /** Shows another visit on the selected side; visits are listed newest first. */
     private UiEffect other(int step, UiState state) {
-        if (!(InquiryText.answer(state).orElse(null) instanceof Inquiry.Answer.Visits told)
-                || told.view().sideBySide().isEmpty()) return new UiEffect.Stay();
-        VisitsView.SideBySide pair = told.view().sideBySide().get();
-        List<String> days = told.view().visits().stream()
+        if (!(InquiryText.answer(state).orElse(null) instanceof Inquiry.Answer.Visits answer)
+                || answer.view().sideBySide().isEmpty()) return new UiEffect.Stay();
+        VisitsView.SideBySide pair = answer.view().sideBySide().get();
+        List<String> days = answer.view().visits().stream()
                 .map(visit -> visit.on().toString())
                 .distinct()
                 .toList();

@@ -101,7 +101,7 @@ final class SetupFields {
     }
 
     static FormField hours(String label, String first) {
-        String accepted = "hours such as 08:30-12:30 13:00-17:00, or nothing for nobody's hours";
+        String accepted = "hours such as 08:30-12:30 13:00-17:00, or nothing for no hours";
         return new TextField(label, LONGEST_LINE, "(" + HOURS + "( +" + HOURS + "){0,5})?", accepted, first);
     }
 

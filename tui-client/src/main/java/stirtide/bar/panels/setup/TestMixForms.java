@@ -37,7 +37,7 @@ final class TestMixForms {
                         new TextField("minutes to the rinse", 3, "[1-9]\\d{0,2}", "whole minutes, such as 30", ""),
                         TextField.level("level before", false),
                         TextField.level("level after", false)),
-                "hair off the head: it tells of this mix, nothing of a client",
+                "hair off the head: it shows this mix only, nothing about a client",
                 mix -> new DayCommand.RecordSwatch(new SwatchTest(
                         mix.on(),
                         mix.lightenerId(),
@@ -59,7 +59,7 @@ final class TestMixForms {
                                 "\\d([.,]\\d)?",
                                 "how far the fields of the chart are apart, such as 0.5",
                                 "")),
-                "a strip compares how alkaline two mixes are, and tells nothing else",
+                "a strip compares how alkaline two mixes are, and shows nothing else",
                 mix -> new DayCommand.RecordStrip(new MixStrip(
                         mix.on(),
                         mix.lightenerId(),
