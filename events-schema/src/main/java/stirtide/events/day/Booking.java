@@ -34,20 +34,4 @@ public record Booking(
         int laterMinutes,
         Optional<ClientTests> tests,
         Optional<Boolean> asLastTime)
-        implements BookingBuilder.With {
-
-    /** The same booking at another start and chair. */
-    public Booking at(Instant newStart, int newChair) {
-        return withStart(newStart).withChair(newChair);
-    }
-
-    /** The same booking with other tests recorded. */
-    public Booking with(ClientTests recorded) {
-        return withTests(Optional.of(recorded));
-    }
-
-    /** The same booking by the formula of the last visit, or by the menu. */
-    public Booking repeating(boolean lastTime) {
-        return withAsLastTime(Optional.of(lastTime));
-    }
-}
+        implements BookingBuilder.With {}

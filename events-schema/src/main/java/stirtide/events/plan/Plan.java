@@ -51,31 +51,6 @@ public record Plan(
         roundsToCome = roundsToCome == null ? Optional.empty() : roundsToCome;
     }
 
-    /** A plan in which every bowl is a mix of its own. */
-    public Plan(
-            long basedOnRevision,
-            Instant asOf,
-            int rounds,
-            List<PlannedBowl> bowls,
-            List<PlannedService> services,
-            List<WaitReason> waits,
-            List<PlanNote> notes,
-            PlanTotals totals,
-            List<String> changes) {
-        this(
-                basedOnRevision,
-                asOf,
-                rounds,
-                bowls,
-                services,
-                waits,
-                notes,
-                totals,
-                changes,
-                List.of(),
-                Optional.empty());
-    }
-
     /** The same plan as a first one, after which a better one is looked for with so many rounds. */
     public Plan first(int more) {
         return withRoundsToCome(Optional.of(more));

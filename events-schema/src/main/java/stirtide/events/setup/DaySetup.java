@@ -41,11 +41,6 @@ public record DaySetup(
         return withHistory(Optional.of(learned));
     }
 
-    /** The same day with another policy of allowances. */
-    public DaySetup with(AllowancePolicy policy) {
-        return withAllowances(Optional.of(policy));
-    }
-
     /** What earlier days teach, nothing when they teach nothing. */
     public UseHistory learned() {
         return history.orElse(UseHistory.NONE);

@@ -43,11 +43,6 @@ public record Directions(
         cautions = List.copyOf(cautions);
     }
 
-    /** The same directions permitting other techniques. */
-    public Directions with(List<TechniqueRule> others) {
-        return withTechniques(others);
-    }
-
     /**
      * What is permitted for one technique.
      *

@@ -38,12 +38,7 @@ public sealed interface SetupPiece {
             int handOverMinutes,
             int washMinutes,
             @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Boolean> oneMixTwoBowls)
-            implements SetupPiece {
-        /** Figures that leave it as it is whether two bowls may be one mix. */
-        public Basics(String name, int chairs, int handOverMinutes, int washMinutes) {
-            this(name, chairs, handOverMinutes, washMinutes, Optional.empty());
-        }
-    }
+            implements SetupPiece {}
 
     /** A person with the hours of the day. */
     record OnePerson(Person person) implements SetupPiece {}

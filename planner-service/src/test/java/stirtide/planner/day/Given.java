@@ -128,7 +128,8 @@ public final class Given {
                         0,
                         Optional.empty(),
                         Optional.empty())
-                .with(new ClientTests(Optional.of(at("10:00").minus(Duration.ofDays(3))), Optional.empty()));
+                .withTests(Optional.of(
+                        new ClientTests(Optional.of(at("10:00").minus(Duration.ofDays(3))), Optional.empty())));
     }
 
     /** 30 g of lightener and 60 g of developer, window 1:1.5 to 1:2.5. */
@@ -169,7 +170,9 @@ public final class Given {
                 List.of(),
                 List.of(),
                 new Plan.PlanTotals(0, bowls.length, 0, 0, 0),
-                List.of());
+                List.of(),
+                List.of(),
+                Optional.empty());
     }
 
     public static PlannedBowl onScale(PlannedBowl bowl, String scaleId) {

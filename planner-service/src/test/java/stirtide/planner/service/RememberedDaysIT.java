@@ -34,7 +34,9 @@ class RememberedDaysIT {
         DaySetup setup = SmallSalon.setup();
         DaySetup later = new DaySetup(LATER, setup.salon(), setup.developers(), setup.directions(), setup.menu());
         Booking again = SmallSalon.booking("c-1", "full", 1, "09:00", "long");
-        return new DayCommand.OpenDay(later, List.of(again.at(again.start().plus(Duration.ofDays(7)), 1)));
+        return new DayCommand.OpenDay(
+                later,
+                List.of(again.withStart(again.start().plus(Duration.ofDays(7))).withChair(1)));
     }
 
     private static HttpResponse<String> send(SalonClient client, String day, String id, DayCommand command)

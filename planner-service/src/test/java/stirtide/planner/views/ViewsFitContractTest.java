@@ -82,7 +82,8 @@ class ViewsFitContractTest {
                 new SalonMemory(List.of(visit(90, 2_800), visit(40, 2_800)), List.of(), List.of(), Optional.of(900));
         return new DaySetup(plain.date(), managed, plain.developers(), plain.directions(), plain.menu())
                 .with(new UseHistory(List.of(), List.of(), Optional.of(memory)))
-                .with(new AllowancePolicy(Optional.empty(), Optional.of(new BigDecimal("0.80")), 10_000, 200));
+                .withAllowances(Optional.of(
+                        new AllowancePolicy(Optional.empty(), Optional.of(new BigDecimal("0.80")), 10_000, 200)));
     }
 
     private static Scene scene() {
@@ -91,8 +92,8 @@ class ViewsFitContractTest {
                 .does(new OpenDay(
                         setup(),
                         List.of(
-                                Given.booking("one", "foils", 1, "10:00").with(ClientTests.NONE),
-                                Given.booking("two", "full", 2, "10:30").repeating(true))))
+                                Given.booking("one", "foils", 1, "10:00").withTests(Optional.of(ClientTests.NONE)),
+                                Given.booking("two", "full", 2, "10:30").withAsLastTime(Optional.of(true)))))
                 .plans(Given.planned("1a", 1, "09:54", "10:00"))
                 .does(new RepeatFormula(1, true))
                 .does(new PinAllowance("full", "crown", 44_000))

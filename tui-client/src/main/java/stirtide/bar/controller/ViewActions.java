@@ -16,8 +16,7 @@ import stirtide.bar.panels.details.GramsAndCostsPanel;
 import stirtide.bar.panels.details.OverMixBowlsPanel;
 import stirtide.bar.panels.details.PlanComparisonPanel;
 import stirtide.bar.panels.planner.AdvicePanel;
-import stirtide.bar.panels.planner.EarliestStartPanel;
-import stirtide.bar.panels.planner.ExtraAssistantPanel;
+import stirtide.bar.panels.planner.PlannerForms;
 import stirtide.bar.panels.services.WalkInPanel;
 import stirtide.bar.panels.setup.TestMixPanel;
 
@@ -78,9 +77,9 @@ final class ViewActions {
             return Optional.of(new UiEffect.Ask(new Inquiry.Ask.Moves(), new AdvicePanel("WHAT TO MOVE")));
         }
         if (action == KeyAction.EARLIEST)
-            return state.view().map(day -> WalkInPanel.opened(day, () -> EarliestStartPanel.of(day)));
+            return state.view().map(day -> WalkInPanel.opened(day, () -> PlannerForms.earliestStart(day)));
         if (action == KeyAction.ONE_MORE)
-            return state.view().map(day -> new UiEffect.Open(ExtraAssistantPanel.of(day, state)));
+            return state.view().map(day -> new UiEffect.Open(PlannerForms.extraAssistant(day, state)));
         boolean minutes = action == KeyAction.MINUTE_EARLIER || action == KeyAction.MINUTE_LATER;
         if (minutes && !state.pages().floor().lifted()) {
             return Optional.of(new UiEffect.Notify("lift a service first: Enter"));

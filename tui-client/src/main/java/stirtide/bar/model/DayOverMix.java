@@ -18,11 +18,6 @@ public record DayOverMix(LocalDate date, int mixedMilligrams, int overMixedMilli
         left = List.copyOf(left);
     }
 
-    /** A day of which only the sums are known. */
-    public DayOverMix(LocalDate date, int mixedMilligrams, int overMixedMilligrams) {
-        this(date, mixedMilligrams, overMixedMilligrams, List.of());
-    }
-
     /** The figures of a day as it is. */
     public static DayOverMix of(DayView view) {
         return new DayOverMix(

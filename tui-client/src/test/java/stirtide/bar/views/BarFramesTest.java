@@ -43,9 +43,8 @@ import stirtide.bar.panels.details.BowlPanel;
 import stirtide.bar.panels.details.ReasonsPanel;
 import stirtide.bar.panels.form.ConfirmPanel;
 import stirtide.bar.panels.planner.AdvicePanel;
-import stirtide.bar.panels.planner.EarliestStartPanel;
-import stirtide.bar.panels.planner.ExtraAssistantPanel;
 import stirtide.bar.panels.planner.MoveServicePanel;
+import stirtide.bar.panels.planner.PlannerForms;
 import stirtide.bar.panels.services.ServicesPanel;
 import stirtide.bar.panels.services.WalkInPanel;
 import stirtide.bar.panels.setup.SetupForms;
@@ -92,12 +91,12 @@ class BarFramesTest {
                         Optional.of(WalkInPanel.of(Samples.calm(), Samples.scene(Samples.calm())))));
         states.put("floor-move", () -> move(Optional.empty()));
         states.put("floor-move-told", () -> move(Samples.moves().answer()));
-        states.put("earliest", () -> on(BowlSelection.FIRST, Optional.of(EarliestStartPanel.of(Samples.calm()))));
+        states.put("earliest", () -> on(BowlSelection.FIRST, Optional.of(PlannerForms.earliestStart(Samples.calm()))));
         states.put(
                 "one-more",
                 () -> on(
                         BowlSelection.FIRST,
-                        Optional.of(ExtraAssistantPanel.of(Samples.calm(), Samples.scene(Samples.calm())))));
+                        Optional.of(PlannerForms.extraAssistant(Samples.calm(), Samples.scene(Samples.calm())))));
         states.put("setup", () -> setup(SetupSamples.complete(), 9, Optional.empty()));
         states.put("setup-begun", () -> setup(SetupSamples.begun(), 4, Optional.empty()));
         states.put("setup-form", BarFramesTest::setupForm);

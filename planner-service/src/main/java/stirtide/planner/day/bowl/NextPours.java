@@ -67,7 +67,7 @@ public final class NextPours {
 
     private static Directions only(Directions all, int lowestRatio, int highestRatio, int ceiling) {
         var rule = new Directions.TechniqueRule(TECHNIQUE, false, lowestRatio, highestRatio, ceiling, 0);
-        return all.with(List.of(rule));
+        return all.withTechniques(List.of(rule));
     }
 
     private static Map<String, String> names(Day day) {

@@ -7,6 +7,7 @@ import static stirtide.planner.day.state.Recheck.byCommand;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.ClientTests;
@@ -72,12 +73,12 @@ public final class ClientHistoryEvents {
     private static Day tested(Day day, TestRecorded event, StoredEvent stored) {
         var service = day.requireService(event.service());
         var tests = service.booking().tests().orElse(ClientTests.NONE).with(event.kind(), event.doneAt());
-        return day.with(service.withBooking(service.booking().with(tests)));
+        return day.with(service.withBooking(service.booking().withTests(Optional.of(tests))));
     }
 
     private static Day repeated(Day day, FormulaRepeated event, StoredEvent stored) {
         var service = day.requireService(event.service());
-        var changed = service.withBooking(service.booking().repeating(event.asLastTime()));
+        var changed = service.withBooking(service.booking().withAsLastTime(Optional.of(event.asLastTime())));
         return LearnedAllowances.learn(day.with(changed), changed);
     }
 

@@ -77,7 +77,7 @@ public record ServiceState(
 
     /** The same at another start and chair. */
     public ServiceState moved(Instant start, int chair) {
-        return withBooking(booking.at(start, chair));
+        return withBooking(booking.withStart(start).withChair(chair));
     }
 
     /** The same with the client in the chair. */

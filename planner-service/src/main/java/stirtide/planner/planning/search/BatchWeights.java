@@ -106,7 +106,7 @@ final class BatchWeights {
                         .flatMap(technique -> all.techniques().stream()
                                 .filter(rule -> rule.technique().equals(technique)))
                         .reduce(BatchWeights::stricter)
-                        .map(rule -> all.with(List.of(rule))));
+                        .map(rule -> all.withTechniques(List.of(rule))));
     }
 
     private List<String> techniques(PlannedBowl bowl) {

@@ -3,6 +3,7 @@ package stirtide.planner.planning.search;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.Plan.PlanNote;
 import stirtide.events.plan.Plan.PlanTotals;
@@ -51,7 +52,9 @@ final class PlanWriter {
                 new WaitReasons(question, draft.bar(), courses).reasons(),
                 notes,
                 totals(bowls, services),
-                new PlanChangeText(question, shown, bowls).sentences());
+                new PlanChangeText(question, shown, bowls).sentences(),
+                List.of(),
+                Optional.empty());
     }
 
     private PlanTotals totals(List<PlannedBowl> bowls, List<PlannedService> services) {

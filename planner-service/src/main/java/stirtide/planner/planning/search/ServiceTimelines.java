@@ -155,7 +155,7 @@ final class ServiceTimelines {
                     .distinct()
                     .flatMap(technique -> rule(run.lightenerId(), technique).stream())
                     .toList();
-            Directions strictest = rules.size() < 2 ? directions : directions.with(List.of(strictest(rules)));
+            Directions strictest = rules.size() < 2 ? directions : directions.withTechniques(List.of(strictest(rules)));
             String technique = rules.size() < 2
                     ? slots.get(0).zone().technique()
                     : strictest.techniques().get(0).technique();

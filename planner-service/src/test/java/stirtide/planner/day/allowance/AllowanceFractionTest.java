@@ -21,7 +21,8 @@ import stirtide.planner.day.Scene;
 class AllowanceFractionTest {
     private static DaySetup costing(String minutePrice) {
         return Given.setup()
-                .with(new AllowancePolicy(Optional.empty(), Optional.of(new BigDecimal(minutePrice)), 10_000, 365));
+                .withAllowances(Optional.of(
+                        new AllowancePolicy(Optional.empty(), Optional.of(new BigDecimal(minutePrice)), 10_000, 365)));
     }
 
     private static AllowanceFraction crown(DaySetup setup) {
@@ -51,7 +52,9 @@ class AllowanceFractionTest {
 
     @Test
     void the_file_fixes_it_and_a_manager_fixes_it_over_the_file() {
-        var fixed = Given.setup().with(new AllowancePolicy(Optional.of(900), Optional.of(BigDecimal.ONE), 10_000, 365));
+        var fixed = Given.setup()
+                .withAllowances(
+                        Optional.of(new AllowancePolicy(Optional.of(900), Optional.of(BigDecimal.ONE), 10_000, 365)));
         assertThat(crown(fixed).permille()).isEqualTo(900);
         assertThat(AllowanceFraction.of(
                                 fixed,

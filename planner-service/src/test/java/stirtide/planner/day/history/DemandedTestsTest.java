@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stirtide.events.command.DayCommand.AcknowledgeAlarm;
 import stirtide.events.command.DayCommand.OpenDay;
@@ -26,7 +27,7 @@ class DemandedTestsTest {
         return new Scene()
                 .does(new OpenDay(
                         Given.setup(),
-                        List.of(Given.booking("one", "foils", 1, "10:00").with(ClientTests.NONE))));
+                        List.of(Given.booking("one", "foils", 1, "10:00").withTests(Optional.of(ClientTests.NONE)))));
     }
 
     private static DayView view(Scene scene) {

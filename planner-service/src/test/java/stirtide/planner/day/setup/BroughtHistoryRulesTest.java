@@ -29,7 +29,9 @@ import stirtide.planner.day.Scene;
 /** What a day is opened with from before is refused whole when any of it cannot be. */
 class BroughtHistoryRulesTest {
     private static DaySetup policy(Optional<Integer> fixed, String minute, int missing, int halfLife) {
-        return Given.setup().with(new AllowancePolicy(fixed, Optional.of(new BigDecimal(minute)), missing, halfLife));
+        return Given.setup()
+                .withAllowances(Optional.of(
+                        new AllowancePolicy(fixed, Optional.of(new BigDecimal(minute)), missing, halfLife)));
     }
 
     private static DaySetup remembering(
@@ -89,7 +91,8 @@ class BroughtHistoryRulesTest {
     @Test
     void a_test_after_its_service_is_refused() {
         var late = Given.booking("three", "foils", 3, "12:00")
-                .with(new ClientTests(Optional.of(Given.at("12:00").plus(Duration.ofHours(1))), Optional.empty()));
+                .withTests(Optional.of(
+                        new ClientTests(Optional.of(Given.at("12:00").plus(Duration.ofHours(1))), Optional.empty())));
         Scene.planned().refused(new BookService(late), "TEST_AFTER_START");
     }
 }

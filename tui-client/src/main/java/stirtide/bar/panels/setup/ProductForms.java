@@ -123,7 +123,8 @@ final class ProductForms {
             if (place.isPresent()) rules.set(place.get(), rule);
             else rules.add(rule);
             return SalonForms.send(
-                    new SetupPiece.OneLightener(of.with(rules)), "technique " + rule.technique() + " of " + of.name());
+                    new SetupPiece.OneLightener(of.withTechniques(rules)),
+                    "technique " + rule.technique() + " of " + of.name());
         });
     }
 }

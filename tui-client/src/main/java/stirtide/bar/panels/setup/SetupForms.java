@@ -87,7 +87,7 @@ public final class SetupForms {
                             new MenuEntry(one.menuId(), one.name(), without(one.zones(), place))));
         return setup.directions(row.id())
                 .filter(one -> one.techniques().size() > 1)
-                .map(one -> new SetupPiece.OneLightener(one.with(without(one.techniques(), place))));
+                .map(one -> new SetupPiece.OneLightener(one.withTechniques(without(one.techniques(), place))));
     }
 
     private static <T> List<T> without(List<T> all, int place) {
