@@ -1,12 +1,13 @@
 package stirtide.planner.planning.floor;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.LongPredicate;
 import java.util.random.RandomGenerator;
 
 /**
  * Plans a salon day: a first plan by inserting services in the order of booking and a short search, then cycles of ruin and recreate that cool down, at other temperatures in
- * turn, each from the best plan so far. For the same day, random numbers and steps the answer is the same.
+ * turn, each from the best plan so far. Between cycles a proof tries to show that nothing is less late. For the same day, random numbers and steps the answer is the same.
  */
 public final class FloorEngine {
     /** Steps spent on the first plan, and the most for days on which a complete one is hard to find. */
@@ -24,7 +25,8 @@ public final class FloorEngine {
     private static final int PART = 50;
 
     private final FloorSearch search;
-    private final FloorScore bounds;
+    private final LatenessBound lateness;
+    private final int handling;
     private final long firstCycle;
     private long steps;
 
@@ -38,7 +40,10 @@ public final class FloorEngine {
     public FloorEngine(FloorDay day, RandomGenerator random) {
         FloorGrid grid = new FloorGrid(day);
         this.search = new FloorSearch(grid, random);
-        this.bounds = FloorBounds.of(grid);
+        this.lateness = new LatenessBound(grid);
+        this.handling = Arrays.stream(grid.services)
+                .mapToInt(service -> service.leastHandling[0])
+                .sum();
         this.firstCycle = (long) STEPS_PER_SERVICE * day.services().size();
         search.build();
         for (int i = 0; i < FIRST_STEPS || !search.complete() && i < MOST_FIRST_STEPS; i++) {
@@ -53,12 +58,13 @@ public final class FloorEngine {
 
     /** What no plan can beat, each figure for itself. */
     public FloorScore bounds() {
-        return bounds;
+        return new FloorScore(lateness.lateness(), handling, 0);
     }
 
     /** On how many levels, from the first, the best plan is as good as the bounds; 0 to 3. */
     public int provenLevels() {
         FloorScore best = search.best();
+        FloorScore bounds = bounds();
         if (!search.complete() || best.lateness() != bounds.lateness()) {
             return 0;
         }
@@ -68,7 +74,7 @@ public final class FloorEngine {
         return best.standing() == bounds.standing() ? 3 : 2;
     }
 
-    /** Steps of search done since the first plan. */
+    /** Steps of search and states of proofs since the first plan. */
     public long steps() {
         return steps;
     }
@@ -83,6 +89,10 @@ public final class FloorEngine {
         for (int cycle = 0; provenLevels() < 3 && more.test(steps); cycle++) {
             search.loadBest();
             cool(HOT[cycle % HOT.length], length, more);
+            if (search.complete()) {
+                long before = steps;
+                steps += lateness.raise(search.best().lateness(), taken -> more.test(before + taken));
+            }
             length = length * 5 / 4;
         }
     }

@@ -29,6 +29,7 @@ class FloorPlanCheckTest {
     private int dutyEnd;
     private int secondStylist;
     private int secondChair;
+    private int secondMix;
     private List<BowlAssignment> plannedBowls;
     private List<ServiceTimes> plannedServices;
     private FloorScore score;
@@ -41,6 +42,7 @@ class FloorPlanCheckTest {
         dutyEnd = 100;
         secondStylist = 1;
         secondChair = 1;
+        secondMix = 0;
         plannedBowls = new ArrayList<>(List.of(
                 new BowlAssignment(1, 0, 4, 0, 6, 0),
                 new BowlAssignment(1, 4, 10, 0, 10, 0),
@@ -56,7 +58,7 @@ class FloorPlanCheckTest {
 
     private FloorDay day() {
         FloorZone first = new FloorZone(0, 6, 300, 0, 5, 20);
-        FloorZone second = new FloorZone(0, 4, 200, 0, 5, 20);
+        FloorZone second = new FloorZone(0, 4, 200, secondMix, 5, 20);
         List<Integer> breaks = List.of(2, 4, 6, 8);
         FloorAssistant assistant = new FloorAssistant(List.of(new DutySpan(0, dutyEnd)));
         return new FloorDay(
@@ -70,7 +72,7 @@ class FloorPlanCheckTest {
                 200,
                 List.of(assistant, assistant),
                 List.of(new FloorBowlSize(600, 10, bowls)),
-                List.of(new FloorMix(3, 18)),
+                List.of(new FloorMix(3, 18), new FloorMix(3, 18)),
                 List.of(
                         new FloorService(1, 0, 0, 10, List.of(first, second), breaks),
                         new FloorService(2, secondStylist, secondChair, 10, List.of(first, second), breaks)));
@@ -247,5 +249,46 @@ class FloorPlanCheckTest {
     void every_service_is_there_once() {
         plannedServices.remove(1);
         breaksShared("form");
+    }
+
+    @Test
+    void a_bowl_feeds_one_mix() {
+        secondMix = 1;
+        assertThat(faults()).anyMatch(fault -> fault.startsWith("mixes:"));
+    }
+
+    @Test
+    void nobody_waits_too_long_in_all() {
+        moveFirst(91);
+        assertThat(faults()).anyMatch(fault -> fault.startsWith("90 minutes:"));
+    }
+
+    @Test
+    void a_stylist_begins_services_in_the_order_of_booking() {
+        secondStylist = 0;
+        moveFirst(1);
+        plannedBowls.set(0, new BowlAssignment(1, 0, 4, 0, 7, 0));
+        breaksShared("stylist order");
+    }
+
+    @Test
+    void a_chair_seats_clients_in_the_order_of_booking() {
+        secondChair = 0;
+        moveFirst(1);
+        breaksShared("chair order");
+    }
+
+    @Test
+    void a_service_that_is_not_booked_is_found() {
+        plannedServices.add(new ServiceTimes(3, minutes(10, 20), 25, 0));
+        breaks("form");
+    }
+
+    @Test
+    void a_size_or_an_assistant_that_is_not_there_is_found() {
+        plannedBowls.set(0, new BowlAssignment(1, 0, 4, 1, 6, 0));
+        breaks("form");
+        plannedBowls.set(0, new BowlAssignment(1, 0, 4, 0, 6, 2));
+        breaks("form");
     }
 }

@@ -50,6 +50,15 @@ class FloorEngineTest {
         assertThat(planned(day("F6A1-nat-1"), 1000).provenLevels()).isEqualTo(3);
     }
 
+    @ParameterizedTest
+    @CsvSource({"F6A1-50-1", "F6A1-50-2", "F6A1-70-1", "F6A1-90-2", "F12A1-50-1"})
+    void proves_that_nothing_is_less_late(String name) throws Exception {
+        FloorEngine engine = new FloorEngine(day(name), new SplittableRandom(1));
+        engine.improve(done -> done < 30_000 && engine.provenLevels() == 0);
+
+        assertThat(engine.provenLevels()).isGreaterThan(0);
+    }
+
     @Test
     void gives_the_same_plan_for_the_same_steps() throws Exception {
         FloorDay day = day("F12A1-90-1");
