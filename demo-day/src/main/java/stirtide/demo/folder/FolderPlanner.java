@@ -110,7 +110,8 @@ public final class FolderPlanner {
         return day;
     }
 
-    private static Instant midnight(DaySetup setup) {
+    /** The start of the day in the zone of the salon. */
+    static Instant midnight(DaySetup setup) {
         return setup.date().atStartOfDay(ZoneId.of(setup.salon().zone())).toInstant();
     }
 }

@@ -1,6 +1,5 @@
 package stirtide.demo.folder;
 
-import java.time.ZoneId;
 import java.util.List;
 import stirtide.bar.text.CountText;
 import stirtide.events.plan.MoveAdvice;
@@ -27,7 +26,7 @@ public final class MovesPage {
         WhatIfAnswer answer = WhatIf.answer(
                 FolderPlanner.day(read),
                 new WhatIfQuestion.Moves(),
-                setup.date().atStartOfDay(ZoneId.of(setup.salon().zone())).toInstant());
+                FolderPlanner.midnight(setup));
         if (answer instanceof WhatIfAnswer.Refused refused)
             throw new CommandException(
                     CommandException.BAD_INPUT, refused.refusal().sentence());

@@ -1,8 +1,9 @@
 package stirtide.demo.print;
 
 import java.time.Instant;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -10,6 +11,7 @@ import stirtide.events.day.BatchShare;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.day.StoredEvent;
+import stirtide.events.formula.DeveloperPart;
 
 /** The course of one bowl, collected from the events. Weights are in milligrams. */
 final class BowlSummary {
@@ -61,42 +63,43 @@ final class BowlSummary {
         developer = milligrams - lightener;
     }
 
+        private void binned(Instant at, int leftMilligrams, OverMixCause why) {
+        closedAt = Optional.of(at);
+        left = leftMilligrams;
+        cause = Optional.of(why);
+    }
+
+    private static int sum(List<DeveloperPart> parts) {
+        return parts.stream().mapToInt(DeveloperPart::milligrams).sum();
+    }
+
     int mixed() {
         return lightener + developer;
     }
 
     /** All bowls, in the order in which they were begun. */
     static List<BowlSummary> of(List<StoredEvent> events) {
-        SortedMap<String, BowlSummary> byId = new TreeMap<>();
-        List<BowlSummary> inOrder = new ArrayList<>();
+        Map<String, BowlSummary> byId = new LinkedHashMap<>();
         SortedMap<String, String> pairs = new TreeMap<>();
         for (StoredEvent stored : events) {
             if (stored.event() instanceof DayEvent.BowlBegun begun) {
-                BowlSummary summary = new BowlSummary(begun, stored.time());
-                byId.put(begun.bowl(), summary);
-                inOrder.add(summary);
+                byId.put(begun.bowl(), new BowlSummary(begun, stored.time()));
             } else if (stored.event() instanceof DayEvent.BatchBegun begun) {
-                for (BatchShare share : begun.shares()) {
-                    BowlSummary summary = new BowlSummary(begun, share, stored.time());
-                    byId.put(share.bowl(), summary);
-                    inOrder.add(summary);
-                }
+                for (BatchShare share : begun.shares())
+                    byId.put(share.bowl(), new BowlSummary(begun, share, stored.time()));
                 pairs.put(begun.shares().get(0).bowl(), begun.shares().get(1).bowl());
             } else if (!applyMix(byId, pairs, stored)) apply(byId, stored);
         }
-        return inOrder;
+        return List.copyOf(byId.values());
     }
 
     /** Applies weighing, dividing and binning of one mix for two bowls; until it is divided, shares are as planned. */
     private static boolean applyMix(
-            SortedMap<String, BowlSummary> bowls, SortedMap<String, String> pairs, StoredEvent stored) {
+            Map<String, BowlSummary> bowls, SortedMap<String, String> pairs, StoredEvent stored) {
         if (stored.event() instanceof DayEvent.BatchWeighed weighed) {
             BowlSummary first = known(bowls, weighed.batch());
             BowlSummary second = known(bowls, pairs.getOrDefault(weighed.batch(), ""));
-            int liquid = weighed.developerParts().stream()
-                    .mapToInt(part -> part.milligrams())
-                    .sum();
-            int whole = weighed.lightenerMilligrams() + liquid;
+            int whole = weighed.lightenerMilligrams() + sum(weighed.developerParts());
             int share = (int) ((long) whole * second.mixed() / (first.mixed() + second.mixed()));
             first.holds(whole - share, weighed.lightenerMilligrams(), whole);
             second.holds(share, weighed.lightenerMilligrams(), whole);
@@ -114,21 +117,17 @@ final class BowlSummary {
         } else if (stored.event() instanceof DayEvent.BatchBinned binned) {
             for (String id : List.of(binned.batch(), pairs.getOrDefault(binned.batch(), ""))) {
                 BowlSummary summary = known(bowls, id);
-                summary.closedAt = Optional.of(stored.time());
-                summary.left = summary.mixed();
-                summary.cause = Optional.of(binned.cause());
+                summary.binned(stored.time(), summary.mixed(), binned.cause());
             }
         } else return false;
         return true;
     }
 
-    private static void apply(SortedMap<String, BowlSummary> bowls, StoredEvent stored) {
+    private static void apply(Map<String, BowlSummary> bowls, StoredEvent stored) {
         if (stored.event() instanceof DayEvent.BowlWeighed weighed) {
             BowlSummary summary = known(bowls, weighed.bowl());
             summary.lightener = weighed.lightenerMilligrams();
-            summary.developer = weighed.developerParts().stream()
-                    .mapToInt(part -> part.milligrams())
-                    .sum();
+            summary.developer = sum(weighed.developerParts());
             summary.weighed = true;
             summary.inside = weighed.insideDirections();
         } else if (stored.event() instanceof DayEvent.BowlHandedOver over) {
@@ -136,14 +135,11 @@ final class BowlSummary {
         } else if (stored.event() instanceof DayEvent.BowlFinished done) {
             known(bowls, done.bowl()).closedAt = Optional.of(stored.time());
         } else if (stored.event() instanceof DayEvent.BowlBinned binned) {
-            BowlSummary summary = known(bowls, binned.bowl());
-            summary.closedAt = Optional.of(stored.time());
-            summary.left = binned.leftMilligrams();
-            summary.cause = Optional.of(binned.cause());
+            known(bowls, binned.bowl()).binned(stored.time(), binned.leftMilligrams(), binned.cause());
         }
     }
 
-    private static BowlSummary known(SortedMap<String, BowlSummary> bowls, String bowl) {
+    private static BowlSummary known(Map<String, BowlSummary> bowls, String bowl) {
         BowlSummary summary = bowls.get(bowl);
         if (summary == null) throw new IllegalStateException("bowl " + bowl + " was never begun");
         return summary;

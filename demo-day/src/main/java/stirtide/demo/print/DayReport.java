@@ -2,9 +2,9 @@ package stirtide.demo.print;
 
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
+import stirtide.bar.text.CodeText;
 import stirtide.bar.text.TimeText;
 import stirtide.demo.play.PlayedDay;
 import stirtide.events.day.DayEvent;
@@ -134,7 +134,7 @@ public final class DayReport {
         for (Map.Entry<String, Integer> cause : totals.overMixedByCause().entrySet())
             grams(
                     page,
-                    "  " + cause.getKey().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    "  " + CodeText.words(cause.getKey()),
                     cause.getValue(),
                     totals.mixedMilligrams());
         page.row(GRAMS, "cost of all mixed", totals.mixedCost().toPlainString() + " " + currency, "");

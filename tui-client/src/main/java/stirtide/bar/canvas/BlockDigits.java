@@ -42,39 +42,30 @@ public final class BlockDigits {
 
     /** Draws digits, {@code :}, {@code +} and {@code h} in five rows at most. */
     public static void tall(Pane pane, int column, int row, String text, Style style) {
-        if (pane.canvas().glyphs() == Glyphs.ASCII) whole(pane, column, row, text, style);
-        else halves(pane, column, row, text, style, TALL);
+        // Seven bits have no half block: the short figures are drawn a whole row a pixel.
+        boolean halves = pane.canvas().glyphs() != Glyphs.ASCII;
+        draw(pane, column, row, text, style, halves ? TALL : SHORT, halves);
     }
 
     /** Draws the same characters in three rows. */
     public static void small(Pane pane, int column, int row, String text, Style style) {
         if (pane.canvas().glyphs() == Glyphs.ASCII) pane.put(column, row + 1, text, style);
-        else halves(pane, column, row, text, style, SHORT);
+        else draw(pane, column, row, text, style, SHORT, true);
     }
 
-    private static void halves(Pane pane, int column, int row, String text, Style style, Map<Character, String> font) {
+    /** With half blocks two rows of pixels are a row of text; without them a pixel is a cell. */
+    private static void draw(
+            Pane pane, int column, int row, String text, Style style, Map<Character, String> font, boolean halves) {
         int at = column;
+        int step = halves ? 2 : 1;
         for (char letter : text.toCharArray()) {
             String[] lines = lines(font, letter);
-            for (int y = 0; y < lines.length; y += 2) {
+            for (int y = 0; y < lines.length; y += step) {
                 for (int x = 0; x < lines[0].length(); x++) {
                     boolean upper = lines[y].charAt(x) == '1';
-                    boolean lower = y + 1 < lines.length && lines[y + 1].charAt(x) == '1';
-                    if (upper || lower) pane.put(at + x, row + y / 2, upper ? lower ? "█" : "▀" : "▄", style);
-                }
-            }
-            at += lines[0].length() + 1;
-        }
-    }
-
-    // Seven bits have no half block: the short figures are drawn a whole row a pixel.
-    private static void whole(Pane pane, int column, int row, String text, Style style) {
-        int at = column;
-        for (char letter : text.toCharArray()) {
-            String[] lines = lines(SHORT, letter);
-            for (int y = 0; y < lines.length; y++) {
-                for (int x = 0; x < lines[0].length(); x++) {
-                    if (lines[y].charAt(x) == '1') pane.put(at + x, row + y, "#", style);
+                    boolean lower = halves && y + 1 < lines.length && lines[y + 1].charAt(x) == '1';
+                    String block = !halves ? "#" : upper ? lower ? "█" : "▀" : "▄";
+                    if (upper || lower) pane.put(at + x, row + y / step, block, style);
                 }
             }
             at += lines[0].length() + 1;

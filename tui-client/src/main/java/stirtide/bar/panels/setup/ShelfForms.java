@@ -1,6 +1,5 @@
 package stirtide.bar.panels.setup;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import stirtide.bar.model.Panel.UiEffect;
@@ -60,9 +59,7 @@ public final class ShelfForms {
                         new DayCommand.SetAllowanceFraction(Optional.empty()),
                         "the costs say how often grams are enough");
             if (texts.get(1).isEmpty()) return new UiEffect.Stay("times in 100 takes 50 to 99.5, such as 80");
-            int permille = new BigDecimal(texts.get(1).replace(',', '.'))
-                    .movePointRight(1)
-                    .intValueExact();
+            int permille = FieldValues.tenths(texts.get(1));
             return new UiEffect.Send(
                     new DayCommand.SetAllowanceFraction(Optional.of(permille)),
                     "grams are to be enough " + texts.get(1) + " times in 100");
