@@ -27,7 +27,7 @@ class ArchitectureTest {
     /** Package and what it may use, without "stirtide."; ".." stands for a package and all below it. */
     private static final Map<String, List<String>> MAY_USE = table("""
             bar: bar.canvas bar.cli bar.client bar.controller bar.keys bar.link bar.model bar.report bar.scale \
-                bar.terminal bar.views events..
+                bar.terminal bar.text bar.views events..
             bar.canvas:
             bar.cli: bar.canvas bar.client bar.keys bar.link bar.scale bar.terminal
             bar.client: events..
@@ -50,17 +50,17 @@ class ArchitectureTest {
             bar.views: bar.canvas bar.keys bar.model bar.panels.. bar.text events.. mixing..
             demo: bar.client demo.folder demo.live demo.print events.. planner.cli planner.salonfiles.. \
                 planner.service
-            demo.folder: demo.print events.. planner.cli planner.day.. planner.planning.bounds \
+            demo.folder: bar.text demo.print events.. planner.cli planner.day.. planner.planning.bounds \
                 planner.planning.search planner.planning.whatif planner.salonfiles.. planner.views planner.visits
             demo.live: bar bar.client demo.folder demo.play demo.print events.. planner.cli planner.salonfiles.. \
                 planner.service
             demo.play: bar.client events.. mixing..
-            demo.print: demo.play events.. mixing.. planner.allowance planner.check planner.day.. \
+            demo.print: bar.text demo.play events.. mixing.. planner.allowance planner.check planner.day.. \
                 planner.planning.search planner.stock
             events.command: events.day events.formula events.setup
             events.day: events.formula events.plan events.setup
             events.formula:
-            events.json: events.day
+            events.json: events.command events.day
             events.plan: events.formula
             events.setup:
             events.view: events.formula events.plan events.setup
