@@ -54,7 +54,7 @@ public final class VisitsPage {
         TreeSet<String> known = new TreeSet<>();
         all.forEach(visit -> known.add(visit.clientRef()));
         return "nothing is remembered of \"" + clientRef + "\"; accepted: "
-                + (known.isEmpty() ? "nobody, the folder has no history.json" : String.join(", ", known));
+                + (known.isEmpty() ? "none, the folder has no history.json" : String.join(", ", known));
     }
 
     private static void row(StringBuilder page, String zone, String figure, String first, String second, String mark) {

@@ -1,6 +1,7 @@
 package stirtide.planner.service;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -180,7 +181,7 @@ final class ServeCommand implements Runnable {
             command.run();
             return Optional.of(0);
         } catch (RuntimeException failed) {
-            return Optional.of(CommandLines.report(failed, new PrintWriter(System.err, true)));
+            return Optional.of(CommandLines.report(failed, new PrintWriter(System.err, true, StandardCharsets.UTF_8)));
         }
     }
 
