@@ -8,6 +8,7 @@ import stirtide.events.formula.DeveloperPart;
 import stirtide.events.setup.Directions.TechniqueRule;
 import stirtide.mixing.strength.BlendStrength;
 import stirtide.mixing.strength.Liquid;
+import stirtide.mixing.text.AmountText;
 import stirtide.mixing.weighing.WorstCaseCheck;
 
 /**
@@ -18,6 +19,8 @@ import stirtide.mixing.weighing.WorstCaseCheck;
  * alligation by weight; with water only where the directions permit and no two developers do; three where no two do.
  */
 public final class FormulaSearch {
+    private static final long LARGEST_MIX_TRIED = 1_000_000;
+
     private FormulaSearch() {}
 
     /** Answers with weights, or says why there are none and what would help. There is no way round a refusal. */
@@ -33,13 +36,13 @@ public final class FormulaSearch {
             Optional<Blend> best = bestOf(rung, question, check, question.usableMilligrams());
             if (best.isPresent()) return weigh(best.get(), question, rule.get(), check);
         }
-        return UnweighableReason.explain(question, check, ladder);
+        return unweighable(question, check, ladder);
     }
 
     /** A found mix and the liquids its parts belong to. */
-    record Blend(WeightSearch.Found found, List<Liquid> liquids) {}
+    private record Blend(WeightSearch.Found found, List<Liquid> liquids) {}
 
-    static Optional<Blend> bestOf(
+    private static Optional<Blend> bestOf(
             List<List<Liquid>> rung, FormulaQuestion question, WorstCaseCheck check, long usable) {
         Optional<Blend> best = Optional.empty();
         for (List<Liquid> liquids : rung) {
@@ -75,5 +78,28 @@ public final class FormulaSearch {
                 check.worstLowRatio(kinds, amounts),
                 check.worstHighRatio(kinds, amounts));
         return new FormulaAnswer.Weigh(formula, (int) (blend.found().total() - question.leastMilligrams()));
+    }
+
+    /** Why no weights hold on a scale, and what would help. */
+    private static FormulaAnswer unweighable(
+            FormulaQuestion question, WorstCaseCheck check, List<List<List<Liquid>>> ladder) {
+        String reason = "No weights from " + AmountText.grams(question.leastMilligrams()) + " to "
+                + AmountText.grams(question.usableMilligrams()) + " on scale "
+                + question.scale().scaleId() + " (division "
+                + AmountText.grams(check.errors().stepMilligrams()) + ") stay inside "
+                + AmountText.ratio(check.lowestRatio()) + " to " + AmountText.ratio(check.highestRatio())
+                + " and the strength in the worst case.";
+        long ceiling = Math.min(LARGEST_MIX_TRIED, check.errors().maximumMilligrams());
+        Optional<Long> larger = ceiling <= question.usableMilligrams()
+                ? Optional.empty()
+                : ladder.stream()
+                        .flatMap(rung -> bestOf(rung, question, check, ceiling).stream())
+                        .map(blend -> blend.found().total())
+                        .min(Long::compare);
+        String finer = "a scale with a smaller division, or more developer on the shelf if the count is short.";
+        return new FormulaAnswer.Impossible(
+                reason,
+                larger.map(total -> "A mix of " + AmountText.grams(total) + " in a bowl that holds it, " + finer)
+                        .orElse("A" + finer.substring(1)));
     }
 }

@@ -26,10 +26,6 @@ final class LiquidSplit {
         this.wanted = wantedStrengthHundredths;
     }
 
-    List<Liquid> liquids() {
-        return liquids;
-    }
-
     /** Smallest weight of developer worth trying, in milligrams. */
     long leastDeveloper() {
         return Math.max(check.leastBlendMilligrams(liquids), (long) liquids.size() * check.leastPartMilligrams());
