@@ -1,5 +1,6 @@
 package stirtide.planner.swatch;
 
+import java.util.Optional;
 import stirtide.events.setup.MixStrip;
 
 /**
@@ -9,18 +10,16 @@ import stirtide.events.setup.MixStrip;
  * @param stepTenths distance of the chart's fields in tenths of pH, 1 to 20: the reading is good to half of it
  */
 public record StripReading(int tenths, int stepTenths) {
-    /** @throws IllegalArgumentException if a value is out of range, with the range */
-    public StripReading {
-        if (tenths < 0 || tenths > 140) throw new IllegalArgumentException("pH must be 0 to 14: " + tenths / 10.0);
-        if (stepTenths < 1 || stepTenths > 20)
-            throw new IllegalArgumentException("a chart's step must be 0.1 to 2: " + stepTenths / 10.0);
+    /** What is wrong with the figures of a strip, with the ranges; empty when nothing is. */
+    public static Optional<String> objection(MixStrip strip) {
+        if (strip.phTenths() < 0 || strip.phTenths() > 140)
+            return Optional.of("pH must be 0 to 14: " + strip.phTenths() / 10.0);
+        return strip.stepTenths() < 1 || strip.stepTenths() > 20
+                ? Optional.of("a chart's step must be 0.1 to 2: " + strip.stepTenths() / 10.0)
+                : Optional.empty();
     }
 
-    /**
-     * A strip as it was recorded.
-     *
-     * @throws IllegalArgumentException if a value is out of range, with the range
-     */
+    /** A strip as it was recorded. */
     public static StripReading of(MixStrip strip) {
         return new StripReading(strip.phTenths(), strip.stepTenths());
     }

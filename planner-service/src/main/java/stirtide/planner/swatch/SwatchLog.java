@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import stirtide.events.setup.SwatchTest;
+import stirtide.events.view.SwatchView.LiftCard;
 import stirtide.mixing.text.AmountText;
 
 /** Compares the ratios of one lightener by the swatches a salon has tested. */
@@ -18,59 +20,56 @@ public final class SwatchLog {
 
     private SwatchLog() {}
 
-    /**
-     * Swatches of one ratio, strength and time.
-     *
-     * @param ratioThousandths ratio, in thousandths
-     * @param strengthHundredths strength, in hundredths of a per cent by weight
-     * @param minutes minutes until rinsed
-     * @param swatches how many stand behind it, 1 or more
-     * @param meanLiftHundredths mean levels lifted, in hundredths
-     * @param spreadHundredths standard deviation (n - 1) of the lift, in hundredths; empty for a single swatch
-     * @param sentence the same in words, with the smallest and the largest lift
-     */
-    public record Line(
-            int ratioThousandths,
-            int strengthHundredths,
-            int minutes,
-            int swatches,
-            int meanLiftHundredths,
-            Optional<Integer> spreadHundredths,
-            String sentence) {}
-
     private record Key(int strength, int minutes, int ratio) {}
 
+    /** What is wrong with the figures of a swatch, with the ranges; empty when nothing is. */
+    public static Optional<String> objection(SwatchTest test) {
+        if (test.ratioThousandths() < 1 || test.strengthHundredths() < 0 || test.minutes() < 1)
+            return Optional.of("ratio and minutes must be above 0, strength 0 or more: " + test.ratioThousandths()
+                    + ", " + test.minutes() + ", " + test.strengthHundredths());
+        int before = test.levelBeforeTenths();
+        int after = test.levelAfterTenths();
+        return Math.min(before, after) < 10 || Math.max(before, after) > 100
+                ? Optional.of("levels must be 1 to 10: " + before / 10.0 + ", " + after / 10.0)
+                : Optional.empty();
+    }
+
+    private static int liftTenths(SwatchTest swatch) {
+        return swatch.levelAfterTenths() - swatch.levelBeforeTenths();
+    }
+
     /** One line for each strength, time and ratio tested with a lightener, in this order. */
-    public static List<Line> of(String lightenerId, List<Swatch> swatches) {
-        Map<Key, List<Swatch>> groups = new TreeMap<>(Comparator.comparingInt(Key::strength)
+    public static List<LiftCard> of(String lightenerId, List<SwatchTest> swatches) {
+        Map<Key, List<SwatchTest>> groups = new TreeMap<>(Comparator.comparingInt(Key::strength)
                 .thenComparingInt(Key::minutes)
                 .thenComparingInt(Key::ratio));
-        for (Swatch swatch : swatches)
+        for (SwatchTest swatch : swatches)
             if (swatch.lightenerId().equals(lightenerId))
                 groups.computeIfAbsent(
                                 new Key(swatch.strengthHundredths(), swatch.minutes(), swatch.ratioThousandths()),
                                 key -> new ArrayList<>())
                         .add(swatch);
-        List<Line> lines = new ArrayList<>();
+        List<LiftCard> lines = new ArrayList<>();
         groups.forEach((key, group) -> lines.add(line(key, group)));
         return lines;
     }
 
-    private static Line line(Key key, List<Swatch> group) {
-        IntSummaryStatistics lift = group.stream().mapToInt(Swatch::liftTenths).summaryStatistics();
+    private static LiftCard line(Key key, List<SwatchTest> group) {
+        IntSummaryStatistics lift =
+                group.stream().mapToInt(SwatchLog::liftTenths).summaryStatistics();
         int mean = (int) Math.round(lift.getAverage() * 10);
         Optional<Integer> spread = spread(group, lift.getAverage());
         String sentence = AmountText.ratio(key.ratio()) + " with " + AmountText.strength(key.strength()) + " for "
                 + key.minutes() + " min lifted " + levels(mean) + range(lift) + ", " + group.size()
                 + (group.size() == 1 ? " swatch" : " swatches")
                 + (group.size() < FEW ? " only" : "");
-        return new Line(key.ratio(), key.strength(), key.minutes(), group.size(), mean, spread, sentence);
+        return new LiftCard(key.ratio(), key.strength(), key.minutes(), group.size(), mean, spread, sentence);
     }
 
-    private static Optional<Integer> spread(List<Swatch> group, double mean) {
+    private static Optional<Integer> spread(List<SwatchTest> group, double mean) {
         if (group.size() < 2) return Optional.empty();
         double squares = 0;
-        for (Swatch swatch : group) squares += (swatch.liftTenths() - mean) * (swatch.liftTenths() - mean);
+        for (SwatchTest swatch : group) squares += (liftTenths(swatch) - mean) * (liftTenths(swatch) - mean);
         return Optional.of((int) Math.round(Math.sqrt(squares / (group.size() - 1)) * 10));
     }
 

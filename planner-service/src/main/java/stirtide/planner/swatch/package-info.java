@@ -1,7 +1,7 @@
 /**
  * What test swatches and pH strips of a salon show, and how much they can show. Pure.
  *
- * <p>Read {@code Swatch}, {@code SwatchLog}, {@code StripReading}, {@code Alkalinity}.
+ * <p>Read {@code SwatchLog}, {@code StripReading}, {@code Alkalinity}.
  */
 @NullMarked
 package stirtide.planner.swatch;

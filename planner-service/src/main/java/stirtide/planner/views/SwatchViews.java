@@ -7,14 +7,12 @@ import java.util.TreeSet;
 import stirtide.events.setup.MixStrip;
 import stirtide.events.setup.SwatchTest;
 import stirtide.events.view.SwatchView;
-import stirtide.events.view.SwatchView.LiftCard;
 import stirtide.events.view.SwatchView.LightenerCard;
 import stirtide.events.view.SwatchView.StripCard;
 import stirtide.mixing.text.AmountText;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.swatch.Alkalinity;
 import stirtide.planner.swatch.StripReading;
-import stirtide.planner.swatch.Swatch;
 import stirtide.planner.swatch.SwatchLog;
 
 /** Makes the view of swatches and strips, earlier days and today together. */
@@ -28,7 +26,7 @@ public final class SwatchViews {
 
     /** The view of an opened day. */
     public static SwatchView of(Day day) {
-        List<Swatch> swatches = swatches(day).stream().map(Swatch::of).toList();
+        List<SwatchTest> swatches = swatches(day);
         List<MixStrip> strips = strips(day);
         TreeSet<String> lighteners = new TreeSet<>();
         day.opened().directions().forEach(product -> lighteners.add(product.lightenerId()));
@@ -53,29 +51,16 @@ public final class SwatchViews {
         return all.stream().sorted(BY_MIX).toList();
     }
 
-    private static LightenerCard card(Day day, String lightenerId, List<Swatch> swatches, List<MixStrip> strips) {
+    private static LightenerCard card(Day day, String lightenerId, List<SwatchTest> swatches, List<MixStrip> strips) {
         List<MixStrip> own = strips.stream()
                 .filter(strip -> strip.lightenerId().equals(lightenerId))
                 .toList();
         return new LightenerCard(
                 lightenerId,
                 ProductNames.lightener(day, lightenerId),
-                SwatchLog.of(lightenerId, swatches).stream()
-                        .map(SwatchViews::lift)
-                        .toList(),
+                SwatchLog.of(lightenerId, swatches),
                 own.stream().map(SwatchViews::strip).toList(),
                 comparisons(own));
-    }
-
-    private static LiftCard lift(SwatchLog.Line line) {
-        return new LiftCard(
-                line.ratioThousandths(),
-                line.strengthHundredths(),
-                line.minutes(),
-                line.swatches(),
-                line.meanLiftHundredths(),
-                line.spreadHundredths(),
-                line.sentence());
     }
 
     private static StripCard strip(MixStrip strip) {

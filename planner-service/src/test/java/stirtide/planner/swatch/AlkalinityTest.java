@@ -1,13 +1,14 @@
 package stirtide.planner.swatch;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stirtide.events.setup.MixStrip;
 
 /** What two strips tell. */
 class AlkalinityTest {
@@ -73,7 +74,13 @@ class AlkalinityTest {
 
     @Test
     void readings_out_of_range_are_refused() {
-        assertThatThrownBy(() -> new StripReading(141, 5)).hasMessageContaining("0 to 14");
-        assertThatThrownBy(() -> new StripReading(90, 0)).hasMessageContaining("0.1 to 2");
+        assertThat(objection(141, 5)).contains("0 to 14");
+        assertThat(objection(90, 0)).contains("0.1 to 2");
+    }
+
+    private static String objection(int tenths, int stepTenths) {
+        return StripReading.objection(
+                        new MixStrip(LocalDate.of(2027, 3, 1), "pale-clay", 2000, 600, tenths, stepTenths))
+                .orElseThrow();
     }
 }

@@ -1,21 +1,22 @@
 package stirtide.planner.swatch;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import stirtide.events.setup.SwatchTest;
+import stirtide.events.view.SwatchView.LiftCard;
 
 /** Ratios compared by swatches. Invented tests. */
 class SwatchLogTest {
-    private static Swatch swatch(int ratio, int minutes, int after) {
-        return new Swatch(LocalDate.of(2027, 3, 1), "pale-clay", ratio, 600, minutes, 50, after);
+    private static SwatchTest swatch(int ratio, int minutes, int after) {
+        return new SwatchTest(LocalDate.of(2027, 3, 1), "pale-clay", ratio, 600, minutes, 50, after);
     }
 
     @Test
     void lines_give_mean_spread_and_number() {
-        List<SwatchLog.Line> lines = SwatchLog.of(
+        List<LiftCard> lines = SwatchLog.of(
                 "pale-clay",
                 List.of(swatch(2000, 30, 80), swatch(1500, 30, 90), swatch(2000, 30, 70), swatch(2000, 30, 75)));
         assertThat(lines).hasSize(2);
@@ -32,12 +33,13 @@ class SwatchLogTest {
     void other_lighteners_and_times_stay_apart() {
         assertThat(SwatchLog.of("other", List.of(swatch(2000, 30, 80)))).isEmpty();
         assertThat(SwatchLog.of("pale-clay", List.of(swatch(2000, 30, 80), swatch(2000, 40, 80))))
-                .extracting(SwatchLog.Line::minutes)
+                .extracting(LiftCard::minutes)
                 .containsExactly(30, 40);
     }
 
     @Test
     void a_level_off_the_scale_is_refused() {
-        assertThatThrownBy(() -> swatch(2000, 30, 101)).hasMessageContaining("1 to 10");
+        assertThat(SwatchLog.objection(swatch(2000, 30, 101)).orElseThrow()).contains("1 to 10");
+        assertThat(SwatchLog.objection(swatch(2000, 30, 100))).isEmpty();
     }
 }

@@ -9,7 +9,7 @@ import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.Decision;
 import stirtide.planner.day.state.Refusal;
 import stirtide.planner.swatch.StripReading;
-import stirtide.planner.swatch.Swatch;
+import stirtide.planner.swatch.SwatchLog;
 
 /** Test swatches and pH strips of mixes. */
 final class MixTestRules {
@@ -18,7 +18,7 @@ final class MixTestRules {
     static Decision swatch(Day day, DayCommand.RecordSwatch command) {
         var swatch = command.swatch();
         var wrong = product(day, swatch.lightenerId(), swatch.on())
-                .or(() -> range(() -> Swatch.of(swatch), "SWATCH_OUT_OF_RANGE"));
+                .or(() -> range(SwatchLog.objection(swatch), "SWATCH_OUT_OF_RANGE"));
         return Decision.acceptUnless(wrong, () -> new DayEvent.SwatchRecorded(swatch));
     }
 
@@ -27,7 +27,7 @@ final class MixTestRules {
         if (strip.ratioThousandths() < 1 || strip.strengthHundredths() < 0)
             return Decision.refuse("STRIP_OUT_OF_RANGE", "The ratio of the mix is above 0, its strength 0 or more.");
         var wrong = product(day, strip.lightenerId(), strip.on())
-                .or(() -> range(() -> StripReading.of(strip), "STRIP_OUT_OF_RANGE"));
+                .or(() -> range(StripReading.objection(strip), "STRIP_OUT_OF_RANGE"));
         return Decision.acceptUnless(wrong, () -> new DayEvent.StripRecorded(strip));
     }
 
@@ -46,13 +46,7 @@ final class MixTestRules {
         return Optional.empty();
     }
 
-    /** The records of swatches and strips know their own ranges and say them. */
-    private static Optional<Refusal> range(Runnable made, String code) {
-        try {
-            made.run();
-            return Optional.empty();
-        } catch (IllegalArgumentException outside) {
-            return Refusal.of(code, "Not accepted: " + outside.getMessage() + ".");
-        }
+    private static Optional<Refusal> range(Optional<String> outside, String code) {
+        return outside.map(why -> new Refusal(code, "Not accepted: " + why + "."));
     }
 }

@@ -10,7 +10,7 @@ import stirtide.events.setup.UseHistory;
 import stirtide.mixing.strength.LegalLimits;
 import stirtide.planner.allowance.AllowanceSettings;
 import stirtide.planner.swatch.StripReading;
-import stirtide.planner.swatch.Swatch;
+import stirtide.planner.swatch.SwatchLog;
 
 /** What a setup may bring along from earlier days, so that whatever reads it later may rely on it. */
 final class BroughtHistoryRules {
@@ -65,10 +65,11 @@ final class BroughtHistoryRules {
             return Optional.of(
                     "Ratio, grams and minutes of an earlier visit are above 0, its minutes at most a day, its strength at most 12 %.");
         return Stream.concat(
-                        memory.swatches().stream().<Runnable>map(swatch -> () -> Swatch.of(swatch)),
-                        memory.strips().stream().<Runnable>map(strip -> () -> StripReading.of(strip)))
-                .flatMap(made -> said(made).stream())
-                .findFirst();
+                        memory.swatches().stream().map(SwatchLog::objection),
+                        memory.strips().stream().map(StripReading::objection))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .map(outside -> "A swatch or strip of an earlier day: " + outside + ".");
     }
 
     private static boolean wrong(PastVisit.PastZone zone) {
@@ -80,15 +81,5 @@ final class BroughtHistoryRules {
                 || !SetupChecks.isMinutes(zone.applyMinutes(), 1)
                 || !SetupChecks.isMinutes(zone.processMinutes(), 0)
                 || zone.rinsedAfterMinutes().orElse(0) < 0;
-    }
-
-    /** Swatches and strips know their own ranges and say them. */
-    private static Optional<String> said(Runnable made) {
-        try {
-            made.run();
-            return Optional.empty();
-        } catch (IllegalArgumentException outside) {
-            return Optional.of("A swatch or strip of an earlier day: " + outside.getMessage() + ".");
-        }
     }
 }
