@@ -6,6 +6,7 @@ import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import stirtide.events.setup.UseHistory.PastUse;
 
 /**
  * Allowances that learn. Grams used are log-normal around the menu's base grams times the factors of length and
@@ -17,7 +18,7 @@ public final class Allowances {
     private Allowances() {}
 
     /** Grams to plan for a zone, from what earlier visits of the same menu entry and zone used. */
-    public static Allowance of(ZoneAsked asked, List<UsedGrams> history, AllowanceSettings settings) {
+    public static Allowance of(ZoneAsked asked, List<PastUse> history, AllowanceSettings settings) {
         UsagePosterior learned = new UsagePosterior(history, asked, settings);
         NormalInverseGamma known = learned.forClient();
         double fraction = settings.fractionPermille() / 1000.0;
@@ -90,14 +91,14 @@ public final class Allowances {
     }
 
     private static String reasons(ZoneAsked asked, UsagePosterior learned) {
-        List<UsedGrams> visits = learned.taken();
+        List<PastUse> visits = learned.taken();
         String aside = learned.setAside() == 0 ? "" : ", " + learned.setAside() + " set aside as far out";
         if (visits.isEmpty())
             return "no earlier " + asked.zone() + " to learn from, the menu says " + menu(asked) + " g" + aside;
         String all = visits.size() == 1
                 ? "1 earlier " + asked.zone() + " used "
                 : visits.size() + " earlier " + asked.zone() + " used ";
-        List<UsedGrams> own = learned.ofClient();
+        List<PastUse> own = learned.ofClient();
         String client = own.isEmpty() ? "" : ", this client " + range(own) + " g";
         return all + range(visits) + " g" + client + aside;
     }
@@ -106,8 +107,8 @@ public final class Allowances {
         return grams((int) Math.round(asked.expectedMilligrams()));
     }
 
-    private static String range(List<UsedGrams> visits) {
-        IntStream used = visits.stream().mapToInt(UsedGrams::usedMilligrams);
+    private static String range(List<PastUse> visits) {
+        IntStream used = visits.stream().mapToInt(PastUse::usedMilligrams);
         IntSummaryStatistics all = used.summaryStatistics();
         String least = grams(all.getMin());
         String most = grams(all.getMax());

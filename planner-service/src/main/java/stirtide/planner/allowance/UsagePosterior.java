@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import stirtide.events.setup.UseHistory.PastUse;
 
 /**
  * What earlier visits teach about ln(used / expected by the menu): first all visits of the zone, then the client's own.
@@ -22,23 +23,23 @@ final class UsagePosterior {
 
     private final AllowanceSettings settings;
     private final ZoneAsked asked;
-    private final List<UsedGrams> taken = new ArrayList<>();
+    private final List<PastUse> taken = new ArrayList<>();
     private int setAside;
 
-    UsagePosterior(List<UsedGrams> history, ZoneAsked asked, AllowanceSettings settings) {
+    UsagePosterior(List<PastUse> history, ZoneAsked asked, AllowanceSettings settings) {
         this.settings = settings;
         this.asked = asked;
         take(history.stream()
                 .filter(used -> !used.spilled() && used.on().isBefore(asked.on()))
                 .filter(used ->
                         asked.resetOn().map(reset -> !used.on().isBefore(reset)).orElse(true))
-                .sorted(Comparator.comparing(UsedGrams::on)
-                        .thenComparing(UsedGrams::clientRef)
-                        .thenComparing(UsedGrams::usedMilligrams))
+                .sorted(Comparator.comparing(PastUse::on)
+                        .thenComparing(PastUse::clientRef)
+                        .thenComparing(PastUse::usedMilligrams))
                 .toList());
     }
 
-    List<UsedGrams> taken() {
+    List<PastUse> taken() {
         return List.copyOf(taken);
     }
 
@@ -46,7 +47,7 @@ final class UsagePosterior {
         return setAside;
     }
 
-    List<UsedGrams> ofClient() {
+    List<PastUse> ofClient() {
         return asked.clientRef().isEmpty()
                 ? List.of()
                 : taken.stream()
@@ -80,14 +81,14 @@ final class UsagePosterior {
 
     /** Squared distances of visits from their client's mean, and the degrees of freedom they have. */
     private WeightedSample withinClients() {
-        Map<String, List<UsedGrams>> byClient = new TreeMap<>();
-        for (UsedGrams used : taken)
+        Map<String, List<PastUse>> byClient = new TreeMap<>();
+        for (PastUse used : taken)
             if (!used.clientRef().isEmpty())
                 byClient.computeIfAbsent(used.clientRef(), client -> new ArrayList<>())
                         .add(used);
         double freedom = 0;
         double squares = 0;
-        for (List<UsedGrams> visits : byClient.values()) {
+        for (List<PastUse> visits : byClient.values()) {
             if (visits.size() < 2) continue;
             WeightedSample sample = sample(visits);
             freedom += sample.weight() * (visits.size() - 1) / visits.size();
@@ -101,10 +102,10 @@ final class UsagePosterior {
         return new NormalInverseGamma(0, settings.priorVisits(), settings.priorFreedom(), spread * spread);
     }
 
-    private void take(List<UsedGrams> ordered) {
+    private void take(List<PastUse> ordered) {
         NormalInverseGamma known = prior();
-        UsedGrams waiting = null;
-        for (UsedGrams used : ordered) {
+        PastUse waiting = null;
+        for (PastUse used : ordered) {
             int side = sideOut(known, used);
             if (side != 0 && (waiting == null || sideOut(known, waiting) != side)) {
                 if (waiting != null) setAside++;
@@ -123,27 +124,33 @@ final class UsagePosterior {
         if (waiting != null) setAside++;
     }
 
-    private NormalInverseGamma taking(NormalInverseGamma known, UsedGrams used) {
+    private NormalInverseGamma taking(NormalInverseGamma known, PastUse used) {
         taken.add(used);
-        return known.updated(WeightedSample.of(used.lnRatio()));
+        return known.updated(WeightedSample.of(lnRatio(used)));
     }
 
-    private static int sideOut(NormalInverseGamma known, UsedGrams used) {
-        double above = known.probabilityAbove(used.lnRatio());
+    private static int sideOut(NormalInverseGamma known, PastUse used) {
+        double above = known.probabilityAbove(lnRatio(used));
         return above < OUTLIER_TAIL ? 1 : above > 1 - OUTLIER_TAIL ? -1 : 0;
     }
 
-    private WeightedSample sample(List<UsedGrams> visits) {
+    private WeightedSample sample(List<PastUse> visits) {
         double[] values = new double[visits.size()];
         double[] weights = new double[visits.size()];
         for (int i = 0; i < values.length; i++) {
-            values[i] = visits.get(i).lnRatio();
+            values[i] = lnRatio(visits.get(i));
             weights[i] = weightOf(visits.get(i));
         }
         return values.length == 0 ? new WeightedSample(0, 0, 0) : WeightedSample.of(values, weights);
     }
 
-    private double weightOf(UsedGrams used) {
+    /** ln of used over what the menu expected. */
+    private static double lnRatio(PastUse used) {
+        return Math.log(used.usedMilligrams()
+                / ZoneAsked.expectedMilligrams(used.baseMilligrams(), used.lengthPermille(), used.densityPermille()));
+    }
+
+    private double weightOf(PastUse used) {
         if (settings.halfLifeDays() == 0) return 1;
         double days = ChronoUnit.DAYS.between(used.on(), asked.on());
         return Math.pow(0.5, days / settings.halfLifeDays());

@@ -25,6 +25,10 @@ public record ZoneAsked(
         Optional<Integer> pinnedMilligrams,
         Optional<LocalDate> resetOn) {
     double expectedMilligrams() {
-        return UsedGrams.expectedMilligrams(baseMilligrams, lengthPermille, densityPermille);
+        return expectedMilligrams(baseMilligrams, lengthPermille, densityPermille);
+    }
+
+    static double expectedMilligrams(int base, int lengthPermille, int densityPermille) {
+        return base * (lengthPermille / 1000.0) * (densityPermille / 1000.0);
     }
 }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import stirtide.events.setup.UseHistory.PastUse;
 
 /** How allowances learn. Invented visits. */
 class AllowancesTest {
@@ -18,12 +19,12 @@ class AllowancesTest {
         return new ZoneAsked("crown foils", TODAY, client, 50_000, 1000, 1000, Optional.empty(), Optional.empty());
     }
 
-    private static UsedGrams used(int daysAgo, String client, int grams) {
-        return new UsedGrams(TODAY.minusDays(daysAgo), client, 50_000, 1000, 1000, grams * 1000, false);
+    private static PastUse used(int daysAgo, String client, int grams) {
+        return new PastUse(TODAY.minusDays(daysAgo), "menu", "zone", client, 50_000, 1000, 1000, grams * 1000, false);
     }
 
-    private static List<UsedGrams> history(int... grams) {
-        List<UsedGrams> history = new ArrayList<>();
+    private static List<PastUse> history(int... grams) {
+        List<PastUse> history = new ArrayList<>();
         for (int i = 0; i < grams.length; i++) history.add(used(10 + i, "c" + i, grams[i]));
         return history;
     }
@@ -40,7 +41,7 @@ class AllowancesTest {
 
     @Test
     void one_line_names_visits_range_and_client() {
-        List<UsedGrams> history = new ArrayList<>(history(41, 62, 50, 48, 55, 53, 47));
+        List<PastUse> history = new ArrayList<>(history(41, 62, 50, 48, 55, 53, 47));
         history.add(used(40, "kv", 58));
         Allowance allowance = Allowances.of(asked("kv"), history, USUAL);
         assertThat(allowance.visits()).isEqualTo(8);
@@ -50,7 +51,7 @@ class AllowancesTest {
 
     @Test
     void the_clients_own_visits_weigh_more() {
-        List<UsedGrams> history = new ArrayList<>(history(50, 51, 49, 50, 52, 48, 50, 51));
+        List<PastUse> history = new ArrayList<>(history(50, 51, 49, 50, 52, 48, 50, 51));
         history.add(used(30, "kv", 65));
         history.add(used(60, "kv", 66));
         int hers = Allowances.of(asked("kv"), history, USUAL).medianMilligrams();
@@ -63,7 +64,7 @@ class AllowancesTest {
         ZoneAsked longHair =
                 new ZoneAsked("crown foils", TODAY, "", 50_000, 1400, 1100, Optional.empty(), Optional.empty());
         assertThat(Allowances.of(longHair, List.of(), USUAL).medianMilligrams()).isEqualTo(77_000);
-        UsedGrams earlier = new UsedGrams(TODAY.minusDays(9), "a", 50_000, 1400, 1100, 77_000, false);
+        PastUse earlier = new PastUse(TODAY.minusDays(9), "menu", "zone", "a", 50_000, 1400, 1100, 77_000, false);
         assertThat(Allowances.of(asked(""), List.of(earlier), USUAL).medianMilligrams())
                 .isEqualTo(50_000);
     }
@@ -71,7 +72,7 @@ class AllowancesTest {
     @Test
     void one_odd_visit_is_set_aside_and_named() {
         Allowance clean = Allowances.of(asked(""), history(50, 51, 49, 50, 52, 48, 50, 51, 50, 49), USUAL);
-        List<UsedGrams> odd = new ArrayList<>(history(50, 51, 49, 50, 52, 48, 50, 51, 50, 49));
+        List<PastUse> odd = new ArrayList<>(history(50, 51, 49, 50, 52, 48, 50, 51, 50, 49));
         odd.add(used(5, "spill", 400));
         Allowance with = Allowances.of(asked(""), odd, USUAL);
         assertThat(with.setAside()).isEqualTo(1);
@@ -81,13 +82,13 @@ class AllowancesTest {
 
     @Test
     void a_spilled_bowl_is_not_learned_from() {
-        UsedGrams spilled = new UsedGrams(TODAY.minusDays(3), "a", 50_000, 1000, 1000, 55_000, true);
+        PastUse spilled = new PastUse(TODAY.minusDays(3), "menu", "zone", "a", 50_000, 1000, 1000, 55_000, true);
         assertThat(Allowances.of(asked(""), List.of(spilled), USUAL).visits()).isZero();
     }
 
     @Test
     void two_odd_visits_in_a_row_are_a_new_habit() {
-        List<UsedGrams> history = new ArrayList<>(history(50, 51, 49, 50, 52, 48, 50, 51, 50, 49));
+        List<PastUse> history = new ArrayList<>(history(50, 51, 49, 50, 52, 48, 50, 51, 50, 49));
         history.add(used(5, "x", 400));
         history.add(used(4, "y", 390));
         Allowance allowance = Allowances.of(asked(""), history, USUAL);
@@ -97,7 +98,7 @@ class AllowancesTest {
 
     @Test
     void a_pin_wins_and_a_reset_forgets() {
-        List<UsedGrams> history = history(80, 82, 81);
+        List<PastUse> history = history(80, 82, 81);
         ZoneAsked pinned =
                 new ZoneAsked("crown foils", TODAY, "", 50_000, 1000, 1000, Optional.of(61_000), Optional.empty());
         assertThat(Allowances.of(pinned, history, USUAL).plannedMilligrams()).isEqualTo(61_000);
@@ -109,8 +110,8 @@ class AllowancesTest {
 
     @Test
     void old_visits_fade() {
-        List<UsedGrams> old = List.of(used(3650, "a", 80), used(3649, "b", 80), used(3648, "c", 80));
-        List<UsedGrams> fresh = List.of(used(3, "a", 80), used(4, "b", 80), used(5, "c", 80));
+        List<PastUse> old = List.of(used(3650, "a", 80), used(3649, "b", 80), used(3648, "c", 80));
+        List<PastUse> fresh = List.of(used(3, "a", 80), used(4, "b", 80), used(5, "c", 80));
         assertThat(Allowances.of(asked(""), old, USUAL).medianMilligrams()).isLessThan(51_000);
         assertThat(Allowances.of(asked(""), fresh, USUAL).medianMilligrams()).isGreaterThan(65_000);
         AllowanceSettings never = new AllowanceSettings(800, 1, 3, 200, 500, 0);
@@ -140,8 +141,8 @@ class AllowancesTest {
 
     @Test
     void the_order_of_the_history_does_not_matter() {
-        List<UsedGrams> history = history(50, 61, 49, 40, 52, 48);
-        List<UsedGrams> turned = new ArrayList<>(history);
+        List<PastUse> history = history(50, 61, 49, 40, 52, 48);
+        List<PastUse> turned = new ArrayList<>(history);
         java.util.Collections.reverse(turned);
         assertThat(Allowances.of(asked(""), turned, USUAL)).isEqualTo(Allowances.of(asked(""), history, USUAL));
     }

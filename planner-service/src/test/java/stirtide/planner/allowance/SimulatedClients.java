@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import stirtide.events.setup.UseHistory.PastUse;
 
 /**
  * Salons with ten clients who differ from each other and come again and again. The true share of the spread that lies
@@ -33,11 +34,12 @@ final class SimulatedClients {
         double within = spread * Math.sqrt(1 - trueShare);
         double[] centers = new double[CLIENTS];
         for (int c = 0; c < CLIENTS; c++) centers[c] = mean + spread * Math.sqrt(trueShare) * random.nextGaussian();
-        List<UsedGrams> visits = new ArrayList<>();
+        List<PastUse> visits = new ArrayList<>();
         for (int visit = 0; visit < ownVisits * CLIENTS; visit++) {
             int client = visit % CLIENTS;
             int grams = (int) (BASE * Math.exp(centers[client] + within * random.nextGaussian()));
-            visits.add(new UsedGrams(FIRST.plusDays(visit), "c" + client, BASE, 1000, 1000, grams, false));
+            visits.add(
+                    new PastUse(FIRST.plusDays(visit), "menu", "zone", "c" + client, BASE, 1000, 1000, grams, false));
         }
         ZoneAsked asked = new ZoneAsked(
                 "foils", FIRST.plusDays(visits.size()), "c0", BASE, 1000, 1000, Optional.empty(), Optional.empty());

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import stirtide.events.setup.UseHistory.PastUse;
 
 /**
  * Salons with known truth: one zone each, ln of used over expected normal with the salon's own mean and spread, which
@@ -21,7 +22,7 @@ public final class SimulatedSalons {
     private SimulatedSalons() {}
 
     /** What is true of one salon, and what its visits used. */
-    record Salon(double mean, double spread, List<UsedGrams> visits) {
+    record Salon(double mean, double spread, List<PastUse> visits) {
         double probabilityShort(double plannedMilligrams) {
             return STANDARD.survivalProbability((Math.log(plannedMilligrams / BASE) - mean) / spread);
         }
@@ -46,10 +47,11 @@ public final class SimulatedSalons {
         for (int i = 0; i < count; i++) {
             double mean = random.nextGaussian() * 0.2;
             double spread = 0.1 + 0.2 * random.nextDouble();
-            List<UsedGrams> used = new ArrayList<>();
+            List<PastUse> used = new ArrayList<>();
             for (int visit = 0; visit < visits; visit++) {
                 double grams = BASE * Math.exp(mean + spread * random.nextGaussian());
-                used.add(new UsedGrams(FIRST.plusDays(visit), "c" + visit, BASE, 1000, 1000, (int) grams, false));
+                used.add(new PastUse(
+                        FIRST.plusDays(visit), "menu", "zone", "c" + visit, BASE, 1000, 1000, (int) grams, false));
             }
             salons.add(new Salon(mean, spread, used));
         }
@@ -112,7 +114,7 @@ public final class SimulatedSalons {
 
     private static double mean(Salon salon, int visitsSeen) {
         return salon.visits().subList(0, visitsSeen).stream()
-                .mapToInt(UsedGrams::usedMilligrams)
+                .mapToInt(PastUse::usedMilligrams)
                 .average()
                 .orElse(BASE);
     }

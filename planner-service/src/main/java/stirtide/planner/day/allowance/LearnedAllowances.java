@@ -12,7 +12,6 @@ import stirtide.events.setup.UseHistory.PastUse;
 import stirtide.planner.allowance.Allowance;
 import stirtide.planner.allowance.AllowanceSettings;
 import stirtide.planner.allowance.Allowances;
-import stirtide.planner.allowance.UsedGrams;
 import stirtide.planner.allowance.ZoneAsked;
 import stirtide.planner.day.state.AllowanceLedger;
 import stirtide.planner.day.state.Day;
@@ -94,10 +93,9 @@ public final class LearnedAllowances {
                         use.menuId().equals(booking.menuId()) && use.zone().equals(zone.zone()))
                 .filter(use -> use.on().isBefore(setup.date()))
                 .filter(use -> reset.isEmpty() || !use.on().isBefore(reset.get()))
-                .map(LearnedAllowances::used)
                 .toList();
         var pinned = rule.flatMap(AllowanceRule::pinnedMilligrams);
-        if (uses.stream().allMatch(UsedGrams::spilled) && pinned.isEmpty()) return Optional.empty();
+        if (uses.stream().allMatch(PastUse::spilled) && pinned.isEmpty()) return Optional.empty();
         var asked = new ZoneAsked(
                 zone.zone(),
                 setup.date(),
@@ -117,16 +115,5 @@ public final class LearnedAllowances {
         return setup.allowances()
                 .map(policy -> settings.withHalfLifeDays(policy.halfLifeDays()))
                 .orElse(settings);
-    }
-
-    private static UsedGrams used(PastUse use) {
-        return new UsedGrams(
-                use.on(),
-                use.clientRef(),
-                use.baseMilligrams(),
-                use.lengthPermille(),
-                use.densityPermille(),
-                use.usedMilligrams(),
-                use.spilled());
     }
 }
