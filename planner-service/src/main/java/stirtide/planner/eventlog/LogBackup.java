@@ -72,7 +72,7 @@ public final class LogBackup implements AutoCloseable {
         row = event.getLong(1);
         String name = event.getString(2);
         long revision = event.getLong(3);
-        SqliteStatements.Head before = heads.getOrDefault(name, new SqliteStatements.Head(0, HashChain.start(name)));
+        SqliteStatements.Head before = heads.getOrDefault(name, SqliteStatements.Head.before(name));
         byte[] hash = HashChain.next(before.hash(), revision, event.getBytes(5));
         if (revision != before.revision() + 1 || !Arrays.equals(hash, event.getBytes(6)))
             throw new LogFailure(

@@ -8,6 +8,7 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -88,6 +89,15 @@ final class LogFolder implements AutoCloseable {
     /** File that repeats the newest event's digest outside the log file. */
     Path anchor() {
         return folder.resolve("anchor");
+    }
+
+    /** The note in that file. */
+    Optional<HeadAnchor.Note> note() {
+        try {
+            return HeadAnchor.read(anchor());
+        } catch (IOException unreadable) {
+            throw new LogFailure(LogFailure.Kind.UNAVAILABLE, "cannot read " + anchor(), unreadable);
+        }
     }
 
     /** Removes what a connection that only reads leaves behind; to be called when there is none. */

@@ -1,6 +1,5 @@
 package stirtide.planner.eventlog;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -22,12 +21,10 @@ final class LogInspection {
             if (SqliteFile.isFresh(connection)) return List.of();
             SqliteVerifier verifier = new SqliteVerifier(connection);
             return verifier.newestRow() <= wholeUpTo
-                    ? verifier.verify(HeadAnchor.read(folder.anchor()))
-                    : verifier.verifyAllButEvents(HeadAnchor.read(folder.anchor()));
+                    ? verifier.verify(folder.note())
+                    : verifier.verifyAllButEvents(folder.note());
         } catch (SQLException failed) {
             throw SqliteFile.translate(failed, folder.file());
-        } catch (IOException unreadable) {
-            throw new LogFailure(LogFailure.Kind.UNAVAILABLE, "cannot read " + folder.anchor(), unreadable);
         } finally {
             folder.removeSharedMemory();
         }

@@ -1,6 +1,5 @@
 package stirtide.planner.eventlog;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -26,7 +25,7 @@ public final class LogMaintenance {
      * @throws LogFailure when there is no log or it cannot be opened at all
      */
     public static List<Damage> verify(Path folder) {
-        return with(folder, (connection, place) -> new SqliteVerifier(connection).verify(note(place)));
+        return with(folder, (connection, place) -> new SqliteVerifier(connection).verify(place.note()));
     }
 
     /**
@@ -42,7 +41,7 @@ public final class LogMaintenance {
     /** Writes the whole log into one new SQLite file; the log must be sound. */
     public static void copyTo(Path folder, Path file) {
         with(folder, (connection, place) -> {
-            List<Damage> damages = new SqliteVerifier(connection).verify(note(place));
+            List<Damage> damages = new SqliteVerifier(connection).verify(place.note());
             if (!damages.isEmpty())
                 throw new LogFailure(LogFailure.Kind.DAMAGED, "the log is damaged: " + damages.get(0));
             try (PreparedStatement copy = connection.prepareStatement("VACUUM INTO ?")) {
@@ -85,14 +84,6 @@ public final class LogMaintenance {
             broken.put("log.db", new Damage("log.db", 0, "cannot be read further: " + unreadable.getMessage()));
         }
         return List.copyOf(broken.values());
-    }
-
-    private static Optional<HeadAnchor.Note> note(LogFolder place) {
-        try {
-            return HeadAnchor.read(place.anchor());
-        } catch (IOException unreadable) {
-            throw new LogFailure(LogFailure.Kind.UNAVAILABLE, "cannot read " + place.anchor(), unreadable);
-        }
     }
 
     private interface Work {

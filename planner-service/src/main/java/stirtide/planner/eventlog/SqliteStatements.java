@@ -35,6 +35,11 @@ final class SqliteStatements {
 
     /** Newest revision of a stream and the digest up to it. */
     record Head(long revision, byte[] hash) {
+        /** The head of a stream before its first event. */
+        static Head before(String day) {
+            return new Head(0, HashChain.start(day));
+        }
+
         String seal() {
             return revision + "-" + HexFormat.of().formatHex(hash);
         }
@@ -112,7 +117,7 @@ final class SqliteStatements {
         PreparedStatement query = prepared("SELECT revision, hash FROM head WHERE day=?");
         query.setString(1, day);
         try (ResultSet rows = query.executeQuery()) {
-            return rows.next() ? new Head(rows.getLong(1), rows.getBytes(2)) : new Head(0, HashChain.start(day));
+            return rows.next() ? new Head(rows.getLong(1), rows.getBytes(2)) : Head.before(day);
         }
     }
 

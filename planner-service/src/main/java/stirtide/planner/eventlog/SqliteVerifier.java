@@ -14,15 +14,10 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import stirtide.events.json.EventReader;
 import stirtide.planner.eventlog.EventLog.Damage;
+import stirtide.planner.eventlog.SqliteStatements.Head;
 
 /** Reads the whole log file and names what is not as it was written. */
 final class SqliteVerifier {
-    private record Head(long revision, byte[] hash) {
-        static Head before(String day) {
-            return new Head(0, HashChain.start(day));
-        }
-    }
-
     private final Connection connection;
     private final List<Damage> damages = new ArrayList<>();
     private final Map<String, Head> heads = new TreeMap<>();
