@@ -92,15 +92,8 @@ public final class AccessFile {
     /** Takes a token back; whether there was one. */
     public boolean revoke(String tokenId, Instant now) {
         Optional<AccessList.Token> known = read().token(tokenId);
-        known.ifPresent(token -> change(list -> list.with(new AccessList.Token(
-                token.tokenId(),
-                token.name(),
-                token.role(),
-                token.salonId(),
-                token.sha256(),
-                token.made(),
-                token.expires(),
-                Optional.of(token.revoked().orElse(now))))));
+        known.ifPresent(token -> change(
+                list -> list.with(token.withRevoked(Optional.of(token.revoked().orElse(now))))));
         return known.isPresent();
     }
 

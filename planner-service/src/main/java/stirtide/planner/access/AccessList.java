@@ -1,5 +1,6 @@
 package stirtide.planner.access;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +28,7 @@ public record AccessList(List<Token> tokens, List<Person> people) {
      * @param expires when it ends
      * @param revoked when it was taken back, if it was
      */
+    @RecordBuilder
     public record Token(
             String tokenId,
             String name,
@@ -35,7 +37,8 @@ public record AccessList(List<Token> tokens, List<Person> people) {
             String sha256,
             Instant made,
             Instant expires,
-            Optional<Instant> revoked) {}
+            Optional<Instant> revoked)
+            implements AccessListTokenBuilder.With {}
 
     /**
      * A person with a sign-on code.

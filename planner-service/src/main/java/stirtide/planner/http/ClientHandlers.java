@@ -3,15 +3,9 @@ package stirtide.planner.http;
 import io.vertx.ext.web.RoutingContext;
 
 /** Export and erasure of a client. References stand in bodies, never in paths, which end up in logs. */
-final class ClientHandlers {
+record ClientHandlers(DayOperations days) {
     private static final ProblemDetail UNKNOWN =
             ProblemDetail.of(404, "CLIENT_UNKNOWN", "nothing is kept under this reference; write it as it was booked");
-
-    private final DayOperations days;
-
-    ClientHandlers(DayOperations days) {
-        this.days = days;
-    }
 
     record Reference(String clientRef) {}
 

@@ -8,18 +8,12 @@ import java.util.concurrent.TimeoutException;
 import stirtide.planner.http.DayOperations.ClockReading;
 
 /** Operations on the salon's clock. */
-final class ClockHandlers {
+record ClockHandlers(DayOperations days) {
     /** Shorter than what an idle connection is granted, so that the answer still arrives. */
     private static final int LONGEST_SECONDS = 20;
 
     private static final ApiException ON_ITS_WAY =
             ApiException.notNow("the clock is on its way; send the same again to wait for its end");
-
-    private final DayOperations days;
-
-    ClockHandlers(DayOperations days) {
-        this.days = days;
-    }
 
     record Rate(int ratePermille) {}
 

@@ -12,16 +12,8 @@ import stirtide.planner.access.Role;
 import stirtide.planner.http.DayOperations.CommandAnswer;
 
 /** Commands. Bodies have passed the contract before they come here. */
-final class CommandHandlers {
+record CommandHandlers(AuthenticationHandler authentication, DayOperations days) {
     private static final Pattern ENTITY_TAG = Pattern.compile("\"(\\d{1,18})\"");
-
-    private final AuthenticationHandler authentication;
-    private final DayOperations days;
-
-    CommandHandlers(AuthenticationHandler authentication, DayOperations days) {
-        this.authentication = authentication;
-        this.days = days;
-    }
 
     void open(RoutingContext ctx) {
         CommandRequest request = Responses.body(ctx, CommandRequest.class);

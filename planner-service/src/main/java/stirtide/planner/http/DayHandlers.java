@@ -6,13 +6,7 @@ import java.util.Optional;
 import stirtide.planner.http.DayOperations.View;
 
 /** Questions about days. Parameters have passed the contract before they come here. */
-final class DayHandlers {
-    private final DayOperations days;
-
-    DayHandlers(DayOperations days) {
-        this.days = days;
-    }
-
+record DayHandlers(DayOperations days) {
     record DayList(List<Known> days) {}
 
     record Known(String day, long revision) {}

@@ -52,18 +52,7 @@ public final class HttpServers {
         return ContractReader.read();
     }
 
-    /** Starts both servers on the current context. */
-    public static Future<HttpServers> start(
-            Vertx vertx,
-            Address address,
-            HttpSecurity security,
-            DayOperations days,
-            PrometheusMeterRegistry registry,
-            Supplier<Readiness> ready) {
-        return start(vertx, address, security, days, registry, ready, vertx.executeBlocking(HttpServers::contract));
-    }
-
-    /** The same, with a {@link #contract()} that is being read already. */
+    /** Starts both servers on the current context, with a {@link #contract()} that may still be being read. */
     public static Future<HttpServers> start(
             Vertx vertx,
             Address address,

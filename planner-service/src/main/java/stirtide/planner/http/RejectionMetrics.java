@@ -5,14 +5,8 @@ import io.micrometer.core.instrument.MeterRegistry;
 import io.vertx.ext.web.RoutingContext;
 
 /** Counts refused requests by problem code: a fixed set of words, never a day, a client or an id. */
-final class RejectionMetrics {
+record RejectionMetrics(MeterRegistry registry) {
     private static final String KEY = "stirtide.refusals";
-
-    private final MeterRegistry registry;
-
-    RejectionMetrics(MeterRegistry registry) {
-        this.registry = registry;
-    }
 
     /** Handler before all routes. */
     void watch(RoutingContext ctx) {

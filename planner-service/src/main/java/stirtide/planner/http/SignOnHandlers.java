@@ -13,15 +13,7 @@ import stirtide.planner.access.Role;
 import stirtide.planner.access.SignOnResult;
 
 /** Sign-on of a person at a terminal with a short code, and sign-off. */
-final class SignOnHandlers {
-    private final Vertx vertx;
-    private final Authenticator authenticator;
-
-    SignOnHandlers(Vertx vertx, Authenticator authenticator) {
-        this.vertx = vertx;
-        this.authenticator = authenticator;
-    }
-
+record SignOnHandlers(Vertx vertx, Authenticator authenticator) {
     record Code(String personId, String code) {}
 
     /** Who the sender is; {@code needed} is whether a person must sign on before anything can be changed. */

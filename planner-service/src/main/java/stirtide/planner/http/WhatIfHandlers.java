@@ -5,13 +5,7 @@ import stirtide.planner.planning.whatif.WhatIfAnswer;
 import stirtide.planner.planning.whatif.WhatIfQuestion;
 
 /** Hypothetical changes; asking changes nothing. Parameters have passed the contract before they come here. */
-final class WhatIfHandlers {
-    private final DayOperations days;
-
-    WhatIfHandlers(DayOperations days) {
-        this.days = days;
-    }
-
+record WhatIfHandlers(DayOperations days) {
     void moves(RoutingContext ctx) {
         answer(ctx, new WhatIfQuestion.Moves());
     }

@@ -5,15 +5,7 @@ import java.time.Instant;
 import java.util.Optional;
 
 /** Records everything that falls due on all days, one instant after the other. */
-final class CatchUp {
-    private final SalonClock clock;
-    private final DayRegistry days;
-
-    CatchUp(SalonClock clock, DayRegistry days) {
-        this.clock = clock;
-        this.days = days;
-    }
-
+record CatchUp(SalonClock clock, DayRegistry days) {
     /**
      * Completes when all days are planned. On a driven clock better plans are waited for, so that the same steps give the
      * same events; on a wall clock they are not.

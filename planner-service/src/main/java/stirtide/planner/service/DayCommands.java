@@ -7,19 +7,7 @@ import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.planner.http.DayOperations.CommandAnswer;
 
 /** Takes commands to their days: loads the day, seals client references, and keeps the day in memory until it is done. */
-final class DayCommands {
-    private final DayRegistry days;
-    private final OpeningHistory history;
-    private final ClientDataService clients;
-    private final CommandRunner runner;
-
-    DayCommands(DayRegistry days, OpeningHistory history, ClientDataService clients, CommandRunner runner) {
-        this.days = days;
-        this.history = history;
-        this.clients = clients;
-        this.runner = runner;
-    }
-
+record DayCommands(DayRegistry days, OpeningHistory history, ClientDataService clients, CommandRunner runner) {
     Future<CommandAnswer> run(String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
         if (!(request.command() instanceof OpenDay open)) return runLoaded(day, request, ifMatch, role);
         // The newest day before it teaches it and must stay in memory until it is open.

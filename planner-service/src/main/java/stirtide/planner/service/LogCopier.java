@@ -9,15 +9,7 @@ import stirtide.planner.eventlog.SqliteEventLog;
 import stirtide.planner.http.ApiException;
 
 /** Copies the log while it goes on being written: some rows at a time, between the appends. */
-final class LogCopier {
-    private final AsyncEventLog thread;
-    private final SqliteEventLog log;
-
-    LogCopier(AsyncEventLog thread, SqliteEventLog log) {
-        this.thread = thread;
-        this.log = log;
-    }
-
+record LogCopier(AsyncEventLog thread, SqliteEventLog log) {
     /** Copies the log as it is now into a new SQLite file. */
     Future<Void> copyTo(Path file) {
         return thread.between(() -> log.beginCopy(file))

@@ -11,15 +11,9 @@ import stirtide.planner.day.state.Day;
 import stirtide.planner.eventlog.LogFailure;
 
 /** Adds to the opening of a day what the earlier days of the salon teach it. */
-final class OpeningHistory {
+record OpeningHistory(DayRegistry days) {
     /** Some months of a busy bar; more would make the opening large and teach little. */
     private static final int MOST_USES = 1000;
-
-    private final DayRegistry days;
-
-    OpeningHistory(DayRegistry days) {
-        this.days = days;
-    }
 
     /** Name of the newest day of the salon before the one to be opened. */
     Optional<String> newestBefore(OpenDay open) {

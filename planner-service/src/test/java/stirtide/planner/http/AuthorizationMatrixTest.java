@@ -98,7 +98,8 @@ class AuthorizationMatrixTest {
                         TestSecurity.with(folder, HttpLimits.LOOPBACK),
                         new IdleDayOperations(),
                         new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                        () -> Readiness.READY)
+                        () -> Readiness.READY,
+                        vertx.executeBlocking(HttpServers::contract))
                 .await(20, TimeUnit.SECONDS);
     }
 

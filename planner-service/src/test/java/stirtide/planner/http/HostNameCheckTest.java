@@ -36,7 +36,8 @@ class HostNameCheckTest {
                             TestSecurity.open(),
                             new IdleDayOperations(),
                             new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                            () -> Readiness.READY)
+                            () -> Readiness.READY,
+                            vertx.executeBlocking(HttpServers::contract))
                     .await(20, TimeUnit.SECONDS);
             for (int port : new int[] {edge.port(), edge.managementPort()})
                 assertThat(answer(port)).startsWith("HTTP/1.1 421 ").contains("HOST_UNKNOWN");

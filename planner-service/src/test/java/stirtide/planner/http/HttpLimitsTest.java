@@ -42,7 +42,8 @@ class HttpLimitsTest {
                         TestSecurity.with(folder, limits),
                         new IdleDayOperations(),
                         new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                        () -> Readiness.READY)
+                        () -> Readiness.READY,
+                        vertx.executeBlocking(HttpServers::contract))
                 .await(20, TimeUnit.SECONDS)
                 .port();
     }

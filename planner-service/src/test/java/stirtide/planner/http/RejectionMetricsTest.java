@@ -41,7 +41,8 @@ class RejectionMetricsTest {
                         TestSecurity.open(),
                         new IdleDayOperations(),
                         new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                        () -> Readiness.READY)
+                        () -> Readiness.READY,
+                        vertx.executeBlocking(HttpServers::contract))
                 .await(20, TimeUnit.SECONDS);
     }
 

@@ -52,7 +52,8 @@ class SlowClientsTest {
                         TestSecurity.with(folder, limits),
                         desk,
                         registry,
-                        () -> Readiness.READY)
+                        () -> Readiness.READY,
+                        vertx.executeBlocking(HttpServers::contract))
                 .await(20, TimeUnit.SECONDS)
                 .port();
     }
