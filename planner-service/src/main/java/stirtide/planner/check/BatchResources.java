@@ -12,17 +12,7 @@ import stirtide.planner.planning.search.PlanQuestion;
 import stirtide.planner.planning.search.PlanQuestion.BowlOut;
 
 /** People, scales and bowls of mixes for two bowls, beside all that the plan without them needs. */
-final class BatchResources {
-    private final PlanQuestion question;
-    private final Plan plan;
-    private final Findings findings;
-
-    private BatchResources(PlanQuestion question, Plan plan, Findings findings) {
-        this.question = question;
-        this.plan = plan;
-        this.findings = findings;
-    }
-
+record BatchResources(PlanQuestion question, Plan plan, Findings findings) {
     static void check(PlanQuestion question, Plan plan, Findings findings) {
         BatchResources resources = new BatchResources(question, plan, findings);
         for (PlannedBatch batch : plan.batches()) resources.mixing(batch);

@@ -55,11 +55,11 @@ public final class ProofCheck {
         this.unavoidableWait = day.unavoidableWait();
         // Two bowls of one mix take no more of a person and a scale than two mixes by two people on two scales.
         int mixes = question.oneMixTwoBowls() ? 2 : 1;
-        List<Assistant> hands = new ArrayList<>();
+        List<Assistant> mixers = new ArrayList<>();
         for (int copy = 0; copy < mixes; copy++)
-            question.assistants().forEach(each -> hands.add(hands(question, each)));
+            question.assistants().forEach(each -> mixers.add(mixers(question, each)));
         int scales = mixes * Math.max(1, question.scales().size());
-        this.problem = new StaggerProblem(question.handOverMinutes(), extraWaitMinutes, runs, hands, scales);
+        this.problem = new StaggerProblem(question.handOverMinutes(), extraWaitMinutes, runs, mixers, scales);
     }
 
     private static int room(PlanQuestion question) {
@@ -78,7 +78,7 @@ public final class ProofCheck {
         return new StaggerRun(place, part.useMinutes(), directions.mixMinutes(), directions.workingLifeMinutes(), rule);
     }
 
-    private static Assistant hands(PlanQuestion question, PlanQuestion.Assistant assistant) {
+    private static Assistant mixers(PlanQuestion question, PlanQuestion.Assistant assistant) {
         int free = Math.max(question.nowMinute(), assistant.busyUntilMinute());
         return new Assistant(assistant.onDuty().stream()
                 .filter(duty -> duty.to() > free)
@@ -121,9 +121,9 @@ public final class ProofCheck {
      */
     public boolean forces(BowlReason reason, int fromMinute, int toMinute) {
         List<Integer> places = meant(reason);
-        boolean hands = reason.cause().equals("NOBODY_FREE") || reason.cause().equals("TOO_MUCH_AT_ONCE");
-        return hands
-                ? handsForce(places, fromMinute, toMinute, reason.leastBowls())
+        boolean mixers = reason.cause().equals("NOBODY_FREE") || reason.cause().equals("TOO_MUCH_AT_ONCE");
+        return mixers
+                ? mixersForce(places, fromMinute, toMinute, reason.leastBowls())
                 : places.stream()
                                 .map(parts::get)
                                 .mapToInt(part -> serving(part)
@@ -155,21 +155,21 @@ public final class ProofCheck {
         return places;
     }
 
-    private StaggerProblem only(List<Integer> places, List<Assistant> hands) {
+    private StaggerProblem only(List<Integer> places, List<Assistant> mixers) {
         List<StaggerRun> runs = places.stream().map(problem.runs()::get).toList();
         return new StaggerProblem(
-                problem.handOverMinutes(), problem.maxWaitMinutes(), runs, hands, problem.mixesAtOnce());
+                problem.handOverMinutes(), problem.maxWaitMinutes(), runs, mixers, problem.mixesAtOnce());
     }
 
     /** A price of 1 on each minute of mixing in the stretch, and one on bowls that no saving of minutes makes up for. */
-    private boolean handsForce(List<Integer> places, int from, int to, int least) {
-        List<Assistant> hands = problem.assistants().stream()
+    private boolean mixersForce(List<Integer> places, int from, int to, int least) {
+        List<Assistant> mixers = problem.assistants().stream()
                 .map(each -> new Assistant(freeOutside(each, from, to)))
                 .toList();
         int[] prices = new int[to - from];
         Arrays.fill(prices, 1);
         Certificate.Priced step = new Certificate.Priced(0, BOWL_WEIGHT, 0, MinutePrices.of(from, prices), null);
-        return CertificateCheck.refutes(only(places, hands), new Certificate(fewerThan(least), step));
+        return CertificateCheck.refutes(only(places, mixers), new Certificate(fewerThan(least), step));
     }
 
     private static List<DutyWindow> freeOutside(Assistant person, int from, int to) {
@@ -198,27 +198,13 @@ public final class ProofCheck {
         return BowlServing.of(question, part, roomMilligrams);
     }
 
-    /** In what a problem differs from the one derived here; empty when the proofs of one are proofs of the other. */
-    public List<String> differences(StaggerProblem other, List<List<Integer>> otherServices) {
-        List<String> found = new ArrayList<>();
-        if (!services.equals(otherServices)) found.add("services " + services + ", not " + otherServices);
-        if (!problem.assistants().equals(other.assistants())) found.add("other people or hours");
-        if (problem.runs().size() != other.runs().size()) return List.of("another number of runs");
-        for (int r = 0; r < problem.runs().size(); r++) {
-            StaggerRun own = problem.runs().get(r);
-            StaggerRun its = other.runs().get(r);
-            if (!own.useMinutes().equals(its.useMinutes())
-                    || own.mixMinutes() != its.mixMinutes()
-                    || own.workingLifeMinutes() != its.workingLifeMinutes()) found.add("times of run " + r);
-            else if (!sameBowls(own, its)) found.add("bowls of run " + r);
-        }
-        return found;
+    /** The problem derived here. */
+    public StaggerProblem problem() {
+        return problem;
     }
 
-    private static boolean sameBowls(StaggerRun a, StaggerRun b) {
-        for (int from = 0; from < a.minutes(); from++)
-            for (int to = from + 1; to <= a.minutes(); to++)
-                if (a.bowls().cost(from, to) != b.bowls().cost(from, to)) return false;
-        return true;
+    /** Places of the runs of each service in {@link #problem}. */
+    public List<List<Integer>> services() {
+        return services;
     }
 }

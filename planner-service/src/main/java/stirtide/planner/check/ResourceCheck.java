@@ -13,17 +13,7 @@ import stirtide.planner.planning.search.PlanQuestion.Assistant;
 import stirtide.planner.planning.search.PlanQuestion.BowlOut;
 
 /** People, scales and bowls: none is asked for twice at one time. */
-final class ResourceCheck {
-    private final PlanQuestion question;
-    private final Plan plan;
-    private final Findings findings;
-
-    private ResourceCheck(PlanQuestion question, Plan plan, Findings findings) {
-        this.question = question;
-        this.plan = plan;
-        this.findings = findings;
-    }
-
+record ResourceCheck(PlanQuestion question, Plan plan, Findings findings) {
     static void check(PlanQuestion question, Plan plan, Findings findings) {
         ResourceCheck check = new ResourceCheck(question, plan, findings);
         for (PlannedBowl bowl : plan.bowls()) check.known(bowl);

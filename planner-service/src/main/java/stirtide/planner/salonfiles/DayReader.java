@@ -30,7 +30,12 @@ import stirtide.planner.salonfiles.source.SourceFile;
 import stirtide.planner.salonfiles.source.TextFileReader;
 
 /** Reads the bookings of a folder and finds its day: the date, the people at work on it, and the bookings that take place. */
-final class DayReader {
+record DayReader(
+        Path folder,
+        Optional<LocalDate> asked,
+        ProblemCollector problems,
+        Optional<Located<SalonFile>> salon,
+        Optional<Located<MenuFile>> menu) {
     private static final String BOOKINGS_JSON = "bookings.json";
     private static final String BOOKINGS_ICS = "bookings.ics";
 
@@ -43,25 +48,6 @@ final class DayReader {
      * @param notes sentences about what was left out
      */
     record BookedDay(LocalDate date, Salon salon, List<Booking> bookings, List<String> notes) {}
-
-    private final Path folder;
-    private final Optional<LocalDate> asked;
-    private final ProblemCollector problems;
-    private final Optional<Located<SalonFile>> salon;
-    private final Optional<Located<MenuFile>> menu;
-
-    DayReader(
-            Path folder,
-            Optional<LocalDate> asked,
-            ProblemCollector problems,
-            Optional<Located<SalonFile>> salon,
-            Optional<Located<MenuFile>> menu) {
-        this.folder = folder;
-        this.asked = asked;
-        this.problems = problems;
-        this.salon = salon;
-        this.menu = menu;
-    }
 
     /** The day, or empty after the problems of its bookings were reported. */
     Optional<BookedDay> read(Function<String, SourceFile> sources) {

@@ -18,19 +18,9 @@ import stirtide.mixing.text.AmountText;
 import stirtide.mixing.weighing.Ratios;
 
 /** Checks a zone of the last visit against today's directions, products and scales. */
-final class RepeatFormulaCheck {
+record RepeatFormulaCheck(DaySetup setup, MenuZone zone, PastZone past) {
     /** How far apart two ratios are still called the same, in thousandths of the ratio. A choice of this tool, no source. */
     private static final int SAME_RATIO_PERMILLE = 10;
-
-    private final DaySetup setup;
-    private final MenuZone zone;
-    private final PastZone past;
-
-    private RepeatFormulaCheck(DaySetup setup, MenuZone zone, PastZone past) {
-        this.setup = setup;
-        this.zone = zone;
-        this.past = past;
-    }
 
     static RepeatedZone of(DaySetup setup, MenuZone zone, PastZone past) {
         return new RepeatFormulaCheck(setup, zone, past).check();

@@ -64,7 +64,7 @@ public final class CertificateCheck {
 
     /**
      * Least minutes by which services must be late in all, if a late bowl makes all that follows in its service later: for
-     * each service the cheapest delay with the cheapest bowls that are no later, less the price of all hands. Holds for all
+     * each service the cheapest delay with the cheapest bowls that are no later, less the price of all mixers. Holds for all
      * prices of 0 or more.
      *
      * @param services places of the runs of each service
@@ -80,7 +80,7 @@ public final class CertificateCheck {
             return 0;
         }
         MixPrices summed = new MixPrices(problem, any, step, check.allowed, check.from, check.to);
-        long least = -check.hands(step);
+        long least = -check.mixers(step);
         for (List<Integer> service : services) {
             least = Math.addExact(least, check.delayed(service, minute, summed));
         }
@@ -135,10 +135,10 @@ public final class CertificateCheck {
             return false;
         }
         MixPrices prices = new MixPrices(problem, claim, terms, allowed, from, to);
-        int[] hands = new int[to - from];
-        Arrays.setAll(hands, i -> hands(from + i));
-        MixerStates workers = new MixerStates(problem, hands, from, step.people());
-        return new SweepCheck(problem, prices, step.prices(), hands, from, workers).dies(allowance(claim, terms));
+        int[] mixers = new int[to - from];
+        Arrays.setAll(mixers, i -> mixers(from + i));
+        MixerStates workers = new MixerStates(problem, mixers, from, step.people());
+        return new SweepCheck(problem, prices, step.prices(), mixers, from, workers).dies(allowance(claim, terms));
     }
 
     private boolean priced(Claim claim, Certificate.Priced step, RunCase[] cases) {
@@ -147,7 +147,7 @@ public final class CertificateCheck {
         }
         MixPrices prices = new MixPrices(problem, claim, step, allowed, from, to);
         long[][] ahead = new long[cases.length][];
-        long bound = -hands(step);
+        long bound = -mixers(step);
         for (int r = 0; r < cases.length; r++) {
             ahead[r] = cases[r].ahead(prices);
             if (ahead[r][0] >= RunCase.NONE) {
@@ -189,16 +189,16 @@ public final class CertificateCheck {
     }
 
     /** Price of all the mixing that the bar can do. */
-    private long hands(Certificate.Priced step) {
+    private long mixers(Certificate.Priced step) {
         long sum = 0;
         for (int t = step.prices().fromMinute(); t < step.prices().toMinute(); t++) {
-            sum += (long) hands(t) * step.prices().at(t);
+            sum += (long) mixers(t) * step.prices().at(t);
         }
         return sum;
     }
 
     /** How many can mix in a minute. */
-    private int hands(int minute) {
+    private int mixers(int minute) {
         int onDuty = 0;
         for (Assistant assistant : problem.assistants()) {
             boolean here = false;

@@ -6,24 +6,24 @@ import stirtide.planner.planning.stagger.Assistant;
 import stirtide.planner.planning.stagger.StaggerProblem;
 
 /**
- * Who is at work in the states of a {@link SweepCheck}: after the runs a state lists until when, either of as many hands as are
+ * Who is at work in the states of a {@link SweepCheck}: after the runs a state lists until when, either of as many mixers as are
  * at work, in order, or of each person, 0 for nobody's work.
  */
 final class MixerStates {
     private final List<Assistant> people;
     private final boolean named;
-    private final int[] hands;
+    private final int[] mixers;
     private final int from;
     private final int place;
 
     /**
-     * @param hands how many can mix in each minute from {@code from}
+     * @param mixers how many can mix in each minute from {@code from}
      * @param named whether people are told apart
      */
-    MixerStates(StaggerProblem problem, int[] hands, int from, boolean named) {
+    MixerStates(StaggerProblem problem, int[] mixers, int from, boolean named) {
         this.people = problem.assistants();
         this.named = named;
-        this.hands = hands;
+        this.mixers = mixers;
         this.from = from;
         this.place = problem.runs().size();
     }
@@ -44,7 +44,7 @@ final class MixerStates {
             return false;
         }
         for (int s = t; s < t + minutes; s++) {
-            if (s - from >= hands.length || atWork(state, s) >= hands[s - from]) {
+            if (s - from >= mixers.length || atWork(state, s) >= mixers[s - from]) {
                 return false;
             }
         }

@@ -11,7 +11,7 @@ import stirtide.planner.planning.stagger.StaggerRun;
 
 /**
  * Follows all plans minute by minute and tells whether every one of them comes to cost more than is allowed. A state is how
- * far each run is fed, then the minutes at which hands at work are free again. That the bowls of a run are mixed in the order
+ * far each run is fed, then the minutes at which mixers at work are free again. That the bowls of a run are mixed in the order
  * of their use leaves out nothing better: of two that are not, the starts can be exchanged.
  */
 final class SweepCheck {
@@ -32,7 +32,7 @@ final class SweepCheck {
 
     private final MixPrices prices;
     private final MinutePrices minutePrices;
-    private final int[] hands;
+    private final int[] mixers;
     private final int from;
     private final MixerStates workers;
     private final List<SweptRun> runs = new ArrayList<>();
@@ -40,19 +40,19 @@ final class SweepCheck {
     private boolean survived;
 
     /**
-     * @param hands how many can mix in each minute from {@code from}
+     * @param mixers how many can mix in each minute from {@code from}
      * @param workers who may mix
      */
     SweepCheck(
             StaggerProblem problem,
             MixPrices prices,
             MinutePrices minutePrices,
-            int[] hands,
+            int[] mixers,
             int from,
             MixerStates workers) {
         this.prices = prices;
         this.minutePrices = minutePrices;
-        this.hands = hands;
+        this.mixers = mixers;
         this.from = from;
         this.workers = workers;
         for (StaggerRun run : problem.runs()) {
@@ -66,34 +66,35 @@ final class SweepCheck {
         if (runs.stream().anyMatch(run -> !run.lawful())) {
             return false;
         }
-        long handsToCome = 0;
-        for (int t = from; t < from + hands.length; t++) {
-            handsToCome += (long) hands[t - from] * minutePrices.at(t);
+        long mixersToCome = 0;
+        for (int t = from; t < from + mixers.length; t++) {
+            mixersToCome += (long) mixers[t - from] * minutePrices.at(t);
         }
         Map<State, Long> alive = new HashMap<>();
         alive.put(new State(workers.idle()), 0L);
-        for (int t = from; t < from + hands.length && !alive.isEmpty(); t++) {
+        for (int t = from; t < from + mixers.length && !alive.isEmpty(); t++) {
             long price = minutePrices.at(t);
-            long then = handsToCome - hands[t - from] * price;
+            long then = mixersToCome - mixers[t - from] * price;
             Map<State, Long> next = new HashMap<>();
             for (Map.Entry<State, Long> entry : alive.entrySet()) {
-                follow(entry.getKey().values(), entry.getValue(), 0, t, handsToCome, price, next);
+                follow(entry.getKey().values(), entry.getValue(), 0, t, mixersToCome, price, next);
             }
             if (survived || next.size() > MOST_STATES) {
                 return false;
             }
-            handsToCome = then;
+            mixersToCome = then;
             alive = next;
         }
         return alive.isEmpty();
     }
 
     /** All that runs from the given place on may start at t. */
-    private void follow(int[] state, long cost, int place, int t, long handsToCome, long price, Map<State, Long> next) {
-        if (!withinReach(state, cost, t, handsToCome)) {
+    private void follow(
+            int[] state, long cost, int place, int t, long mixersToCome, long price, Map<State, Long> next) {
+        if (!withinReach(state, cost, t, mixersToCome)) {
             return;
         }
-        pass(state, cost, t, handsToCome, price, next);
+        pass(state, cost, t, mixersToCome, price, next);
         for (int r = place; r < runs.size(); r++) {
             SweptRun run = runs.get(r);
             for (int by = 0; by < workers.choices() && state[r] < run.minutes() && run.mayStart(t); by++) {
@@ -105,15 +106,15 @@ final class SweepCheck {
                     if (reach > state[r] && run.waits(t, use) <= prices.longestWait()) {
                         int[] made = workers.begin(state, by, t + run.mixMinutes());
                         made[r] = reach;
-                        follow(made, cost + run.cost(t, use), r, t, handsToCome, price, next);
+                        follow(made, cost + run.cost(t, use), r, t, mixersToCome, price, next);
                     }
                 }
             }
         }
     }
 
-    private boolean withinReach(int[] state, long cost, int t, long handsToCome) {
-        long least = cost - handsToCome;
+    private boolean withinReach(int[] state, long cost, int t, long mixersToCome) {
+        long least = cost - mixersToCome;
         boolean fed = true;
         for (int r = 0; r < runs.size(); r++) {
             long rest = runs.get(r).rest(t, state[r]);
@@ -125,11 +126,11 @@ final class SweepCheck {
         return within && !fed;
     }
 
-    /** The state a minute later; what was paid for this minute is now known, so that it is no longer set against the hands. */
-    private void pass(int[] state, long cost, int t, long handsToCome, long price, Map<State, Long> next) {
+    /** The state a minute later; what was paid for this minute is now known, so that it is no longer set against the mixers. */
+    private void pass(int[] state, long cost, int t, long mixersToCome, long price, Map<State, Long> next) {
         int[] made = workers.pass(state, t + 1);
         long then = cost - price * workers.atWork(state, t);
-        if (withinReach(made, then, t + 1, handsToCome - hands[t - from] * price)) {
+        if (withinReach(made, then, t + 1, mixersToCome - mixers[t - from] * price)) {
             next.merge(new State(made), then, Math::min);
         }
     }

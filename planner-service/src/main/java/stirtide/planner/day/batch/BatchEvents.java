@@ -78,7 +78,7 @@ public final class BatchEvents {
                     BatchSplit.of(event.planned(), poured, second),
                     event.lifeEnds());
             next = next.with(next.requireService(share.service())
-                    .begun(BowlState.begun(bowl, stored.time()).partOf(batch)));
+                    .begun(BowlState.begun(bowl, stored.time()).withBatch(Optional.of(batch))));
         }
         return next;
     }
@@ -107,8 +107,9 @@ public final class BatchEvents {
         return both(
                 day,
                 batch,
-                bowl -> bowl.partOf(batch)
-                        .weighed(BatchSplit.of(whole, poured, bowl.bowl().equals(batch.pouredInto()))));
+                bowl -> bowl.withBatch(Optional.of(batch))
+                        .withWeighed(Optional.of(
+                                BatchSplit.of(whole, poured, bowl.bowl().equals(batch.pouredInto())))));
     }
 
     private static Day both(Day day, BatchState batch, UnaryOperator<BowlState> change) {

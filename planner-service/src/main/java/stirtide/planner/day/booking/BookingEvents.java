@@ -36,7 +36,8 @@ public final class BookingEvents {
             new EventRule<ServiceCancelled>(
                     ServiceCancelled.class,
                     REPLAN,
-                    (day, e, stored) -> day.with(day.requireService(e.service()).cancelled(stored.time())),
+                    (day, e, stored) ->
+                            day.with(day.requireService(e.service()).withCancelledAt(Optional.of(stored.time()))),
                     e -> "cancelled service " + e.service(),
                     byCommand(e -> new DayCommand.CancelService(e.service(), e.reason()))));
 

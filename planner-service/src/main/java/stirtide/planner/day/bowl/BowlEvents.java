@@ -42,18 +42,19 @@ public final class BowlEvents {
                     BowlWeighed.class,
                     REPLAN,
                     (day, e, stored) -> day.with(day.requireBowl(e.bowl())
-                            .weighed(new BowlWeights(
+                            .withWeighed(Optional.of(new BowlWeights(
                                     e.lightenerMilligrams(),
                                     e.developerParts(),
                                     e.ratioThousandths(),
                                     e.insideDirections(),
-                                    stored.time()))),
+                                    stored.time())))),
                     e -> "weighed bowl " + e.bowl(),
                     byCommand(e -> new DayCommand.WeighBowl(e.bowl(), e.lightenerMilligrams(), e.developerParts()))),
             new EventRule<BowlHandedOver>(
                     BowlHandedOver.class,
                     REPLAN,
-                    (day, e, stored) -> day.with(day.requireBowl(e.bowl()).handedOver(stored.time())),
+                    (day, e, stored) ->
+                            day.with(day.requireBowl(e.bowl()).withHandedOverAt(Optional.of(stored.time()))),
                     e -> "handed over bowl " + e.bowl(),
                     byCommand(e -> new DayCommand.HandOverBowl(e.bowl()))),
             new EventRule<BowlFinished>(

@@ -4,6 +4,7 @@ import static stirtide.planner.day.state.EventRule.PlanRelevance.REPLAN;
 import static stirtide.planner.day.state.Recheck.byCommand;
 
 import java.util.List;
+import java.util.Optional;
 import stirtide.events.command.DayCommand;
 import stirtide.events.day.DayEvent.SectionRinsed;
 import stirtide.events.day.DayEvent.ServiceStarted;
@@ -17,7 +18,8 @@ public final class ChairEvents {
             new EventRule<ServiceStarted>(
                     ServiceStarted.class,
                     REPLAN,
-                    (day, e, stored) -> day.with(day.requireService(e.service()).started(stored.time())),
+                    (day, e, stored) ->
+                            day.with(day.requireService(e.service()).withStartedAt(Optional.of(stored.time()))),
                     e -> "started service " + e.service(),
                     byCommand(e -> new DayCommand.StartService(e.service()))),
             new EventRule<ZoneFinished>(

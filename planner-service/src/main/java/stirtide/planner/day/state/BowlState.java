@@ -118,21 +118,6 @@ public record BowlState(
                 .orElse(this);
     }
 
-    /** The same after it was weighed. */
-    public BowlState weighed(BowlWeights truth) {
-        return withWeighed(Optional.of(truth));
-    }
-
-    /** The same as a part of a mix for two bowls. */
-    public BowlState partOf(BatchState mix) {
-        return withBatch(Optional.of(mix));
-    }
-
-    /** The same at its chair. */
-    public BowlState handedOver(Instant at) {
-        return withHandedOverAt(Optional.of(at));
-    }
-
     /** The same used up. */
     public BowlState finished(Instant at) {
         return withClosed(Optional.of(new Closed(at, 0, Optional.empty())));

@@ -33,11 +33,6 @@ public final class DayHistory {
         return new DayHistory(this, event, first == null ? event : first, size + 1);
     }
 
-    /** Number of events. */
-    public int size() {
-        return size;
-    }
-
     /** The first event, which opened the day. */
     public Optional<StoredEvent> first() {
         return Optional.ofNullable(first);

@@ -80,16 +80,6 @@ public record ServiceState(
         return withBooking(booking.withStart(start).withChair(chair));
     }
 
-    /** The same with the client in the chair. */
-    public ServiceState started(Instant at) {
-        return withStartedAt(Optional.of(at));
-    }
-
-    /** The same cancelled. */
-    public ServiceState cancelled(Instant at) {
-        return withCancelledAt(Optional.of(at));
-    }
-
     /** The same with one more zone applied. */
     public ServiceState zoneDone(String zone, Instant at) {
         var done = new ArrayList<>(zonesDone);

@@ -17,7 +17,7 @@ import stirtide.planner.planning.stagger.SearchRounds;
 
 /** Draws the plan of a day and says how far from the best it is at most. */
 public final class BoundedPlanner {
-    /** With more waiting than this in all, hands prove no bowls: a mix may be moved too far for it to mean anything. */
+    /** With more waiting than this in all, mixers prove no bowls: a mix may be moved too far for it to mean anything. */
     private static final int MOST_WAIT_MINUTES = 15;
 
     private final PlanQuestion question;

@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import stirtide.events.plan.BowlReason;
 import stirtide.events.plan.Plan;
 import stirtide.planner.check.ProofCheck;
+import stirtide.planner.planning.bounds.BowlReasonText.Stretch;
 import stirtide.planner.planning.bounds.FewestBowlsRun.Job;
 import stirtide.planner.planning.search.PlanQuestion;
 import stirtide.planner.planning.search.RelaxedProblem;
@@ -48,15 +49,15 @@ final class BowlLowerBounds {
     /**
      * The reasons that are confirmed.
      *
-     * @param hands whether to look for stretches that want for hands; without, only for what a bowl serves and holds
+     * @param mixers whether to look for stretches that want for mixers; without, only for what a bowl serves and holds
      */
-    List<BowlReason> reasons(boolean hands) {
+    List<BowlReason> reasons(boolean mixers) {
         List<Integer> unexplained = new ArrayList<>();
         for (int place = 0; place < runs.size(); place++) {
             int fewest = runs.get(place).fewest();
             int planned = planned(place);
             if (fewest > 1 && planned >= fewest) alone(place, fewest);
-            if (hands && planned > fewest && !extra(place, fewest)) unexplained.add(place);
+            if (mixers && planned > fewest && !extra(place, fewest)) unexplained.add(place);
         }
         if (rounds.granted() == 0) return reasons;
         for (int place : unexplained)
@@ -109,9 +110,6 @@ final class BowlLowerBounds {
                 .toList();
     }
 
-    /** A stretch with what it needs and what it gets. */
-    record Stretch(int from, int to, int needed, int available) {}
-
     /** The stretch around one of these jobs that lacks most minutes; of several the longest, which holds whole mixes. */
     private Optional<Stretch> busiest(List<Job> own) {
         List<Job> near = near(own);
@@ -129,7 +127,7 @@ final class BowlLowerBounds {
             for (int to : tos.tailSet(from, false)) {
                 if (mustLieIn(own, from, to) == 0) continue;
                 Stretch stretch = new Stretch(from, to, mustLieIn(near, from, to), given.between(from, to));
-                if (stretch.needed > stretch.available && (best == null || better(stretch, best))) best = stretch;
+                if (stretch.needed() > stretch.available() && (best == null || better(stretch, best))) best = stretch;
             }
         }
         return Optional.ofNullable(best);
@@ -142,14 +140,14 @@ final class BowlLowerBounds {
     }
 
     private static boolean better(Stretch a, Stretch b) {
-        int more = a.needed - a.available - b.needed + b.available;
-        return more > 0 || more == 0 && a.to - a.from > b.to - b.from;
+        int more = a.needed() - a.available() - b.needed() + b.available();
+        return more > 0 || more == 0 && a.to() - a.from() > b.to() - b.from();
     }
 
     private boolean tooMuch(int extra, Stretch stretch) {
         TreeSet<Integer> services = new TreeSet<>();
         for (Job job : jobs)
-            if (job.mustLieIn(stretch.from, stretch.to) > 0)
+            if (job.mustLieIn(stretch.from(), stretch.to()) > 0)
                 services.add(problem.parts().get(job.place()).service());
         int least = 1;
         for (int place = 0; place < runs.size(); place++)
@@ -157,13 +155,13 @@ final class BowlLowerBounds {
                 least += runs.get(place).fewest();
         boolean known = reasons.stream()
                 .anyMatch(reason -> reason.cause().equals("TOO_MUCH_AT_ONCE")
-                        && reason.from().equals(words.at(stretch.from))
-                        && reason.to().equals(words.at(stretch.to)));
+                        && reason.from().equals(words.at(stretch.from()))
+                        && reason.to().equals(words.at(stretch.to())));
         return known || claim(words.tooMuch(extra, stretch, List.copyOf(services), least));
     }
 
     private boolean claim(BowlReason reason) {
-        boolean confirmed = check.forces(reason, words.minute(reason.from()), words.minute(reason.to()));
+        boolean confirmed = check.forces(reason, question.minuteOf(reason.from()), question.minuteOf(reason.to()));
         if (confirmed) reasons.add(reason);
         return confirmed;
     }

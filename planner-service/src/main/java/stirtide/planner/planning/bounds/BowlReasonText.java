@@ -1,12 +1,10 @@
 package stirtide.planner.planning.bounds;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import stirtide.events.plan.BowlReason;
 import stirtide.mixing.text.AmountText;
-import stirtide.planner.planning.bounds.BowlLowerBounds.Stretch;
 import stirtide.planner.planning.bounds.FewestBowlsRun.Job;
 import stirtide.planner.planning.search.PlanQuestion;
 import stirtide.planner.planning.search.PlanText;
@@ -15,6 +13,9 @@ import stirtide.planner.planning.stagger.StaggerRun;
 
 /** Reasons for bowls in words. */
 final class BowlReasonText {
+    /** A stretch with the minutes of mixing it needs and those it gets. */
+    record Stretch(int from, int to, int needed, int available) {}
+
     private final PlanQuestion question;
     private final RelaxedProblem problem;
     private final PlanText words;
@@ -29,10 +30,6 @@ final class BowlReasonText {
 
     Instant at(int minute) {
         return words.at(minute);
-    }
-
-    int minute(Instant instant) {
-        return (int) Duration.between(question.dayStart(), instant).toMinutes();
     }
 
     /** Why one run takes several bowls whoever is there to mix. */

@@ -18,30 +18,17 @@ import stirtide.planner.planning.stagger.StaggerProblem;
  * Looks for a few services that no order of mixing gives just the bowls that each needs alone, though no stretch has too few
  * minutes: the services around one that got a bowl more, less those without which it still holds. Says only what the checker
  * confirms.
+ *
+ * @param rounds rounds for each set of services that is tried
  */
-final class OrderLowerBounds {
+record OrderLowerBounds(
+        RelaxedProblem problem,
+        ProofCheck check,
+        BowlReasonText words,
+        List<FewestBowlsRun> runs,
+        SearchRounds rounds) {
     /** More at once are seldom settled by few rounds, and nobody reads them. */
     private static final int MOST_SERVICES = 8;
-
-    private final RelaxedProblem problem;
-    private final ProofCheck check;
-    private final BowlReasonText words;
-    private final List<FewestBowlsRun> runs;
-    private final SearchRounds rounds;
-
-    /** @param rounds rounds for each set of services that is tried */
-    OrderLowerBounds(
-            RelaxedProblem problem,
-            ProofCheck check,
-            BowlReasonText words,
-            List<FewestBowlsRun> runs,
-            SearchRounds rounds) {
-        this.problem = problem;
-        this.check = check;
-        this.words = words;
-        this.runs = runs;
-        this.rounds = rounds;
-    }
 
     /**
      * Why one of several services gets one bowl more, if that can be shown.

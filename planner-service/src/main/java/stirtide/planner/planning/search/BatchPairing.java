@@ -28,15 +28,13 @@ final class BatchPairing {
     static final int MOST_APART_MINUTES = 10;
 
     private final PlanQuestion question;
-    private final BatchWeights bench;
-    private final PlanText words;
+    private final BatchWeights weights;
     private Plan plan;
     private BatchSlots slots;
 
     private BatchPairing(PlanQuestion question, Plan plan) {
         this.question = question;
-        this.bench = new BatchWeights(question);
-        this.words = new PlanText(question);
+        this.weights = new BatchWeights(question);
         this.plan = plan;
         this.slots = new BatchSlots(question, plan);
     }
@@ -52,15 +50,15 @@ final class BatchPairing {
             return List.of(one.bowl(), other.bowl());
         }
 
-        int apart(BatchSlots slots) {
-            return Math.abs(slots.minute(one.neededFrom()) - slots.minute(other.neededFrom()));
+        int apart(PlanQuestion question) {
+            return Math.abs(question.minuteOf(one.neededFrom()) - question.minuteOf(other.neededFrom()));
         }
     }
 
     private Plan join() {
         List<Pair> pairs = pairs();
         pairs.sort(Comparator.<Pair>comparingInt(pair -> pair.shown().isPresent() ? 0 : 1)
-                .thenComparingInt(pair -> pair.apart(slots))
+                .thenComparingInt(pair -> pair.apart(question))
                 .thenComparing(pair -> pair.one().neededFrom()));
         for (Pair pair : pairs) {
             if (pair.ids().stream().anyMatch(id -> plan.batchOf(id).isPresent())) continue;
@@ -104,13 +102,13 @@ final class BatchPairing {
         return one.service() != other.service()
                 && one.personId().isPresent()
                 && other.personId().isPresent()
-                && pair.apart(slots) <= MOST_APART_MINUTES
+                && pair.apart(question) <= MOST_APART_MINUTES
                 && Objects.equals(formula(one), formula(other))
                 && developers(one.formula()).equals(developers(other.formula()));
     }
 
     private List<Object> formula(PlannedBowl bowl) {
-        return bench.run(bowl)
+        return weights.run(bowl)
                 .map(run -> List.<Object>of(run.lightenerId(), run.strengthHundredths(), run.ratioThousandths()))
                 .orElseThrow();
     }
@@ -126,22 +124,24 @@ final class BatchPairing {
                 .flatMap(shown -> shown.bowls().stream()
                         .filter(bowl -> pair.ids().contains(bowl.bowl()))
                         .map(shown::beginOf))
-                .anyMatch(begin -> slots.minute(begin) < frozenBefore);
+                .anyMatch(begin -> question.minuteOf(begin) < frozenBefore);
     }
 
     private Optional<PlannedBatch> batch(Pair pair) {
         Directions directions =
-                bench.directions(pair.one().formula().lightenerId()).orElseThrow();
+                question.directions(pair.one().formula().lightenerId()).orElseThrow();
         int minutes = directions.mixMinutes() + PlannedBatch.DIVIDE_MINUTES;
         if (minutes >= 2 * directions.mixMinutes()) return Optional.empty();
         int firstUse = Math.min(
-                slots.minute(pair.one().neededFrom()), slots.minute(pair.other().neededFrom()));
+                question.minuteOf(pair.one().neededFrom()),
+                question.minuteOf(pair.other().neededFrom()));
         int lastUse = Math.max(
-                slots.minute(pair.one().neededTo()), slots.minute(pair.other().neededTo()));
+                question.minuteOf(pair.one().neededTo()),
+                question.minuteOf(pair.other().neededTo()));
         int latest = firstUse - question.handOverMinutes() - minutes;
         int earliest = Math.max(question.nowMinute(), lastUse - directions.workingLifeMinutes());
         return pair.shown()
-                .map(shown -> slots.minute(shown.mixStart()))
+                .map(shown -> question.minuteOf(shown.mixStart()))
                 .filter(start -> earliest <= start && start <= latest)
                 .flatMap(start -> at(pair, directions, start))
                 .or(() -> Stream.iterate(latest, start -> start >= earliest, start -> start - 1)
@@ -157,7 +157,7 @@ final class BatchPairing {
         if (person.isEmpty()) return Optional.empty();
         return scales(pair)
                 .filter(scale -> slots.scaleFree(scale.scaleId(), start, end, pair.ids()))
-                .flatMap(scale -> bench.mix(pair.one(), pair.other(), scale).stream()
+                .flatMap(scale -> weights.mix(pair.one(), pair.other(), scale).stream()
                         .filter(mix -> developers(mix.formula())
                                 .equals(developers(pair.one().formula())))
                         .map(mix -> batch(pair, directions, start, person.get(), scale, mix)))
@@ -171,9 +171,9 @@ final class BatchPairing {
                 pair.one().formula().totalMilligrams() + pair.other().formula().totalMilligrams();
         return new PlannedBatch(
                 mix.shares(),
-                words.at(start),
-                words.at(start + directions.mixMinutes() + PlannedBatch.DIVIDE_MINUTES),
-                words.at(start + directions.workingLifeMinutes()),
+                question.instantOf(start),
+                question.instantOf(start + directions.mixMinutes() + PlannedBatch.DIVIDE_MINUTES),
+                question.instantOf(start + directions.workingLifeMinutes()),
                 person.personId(),
                 scale.scaleId(),
                 mix.formula(),

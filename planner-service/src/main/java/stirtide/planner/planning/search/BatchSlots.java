@@ -1,7 +1,5 @@
 package stirtide.planner.planning.search;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,20 +13,7 @@ import stirtide.planner.planning.search.PlanQuestion.Assistant;
  * Who and what is free for one mix of two bowls, beside the plan as it stands. Every other bowl keeps the person, the
  * scale and the minutes it has in the plan, in a batch or not, so that a pair may always be mixed bowl by bowl.
  */
-final class BatchSlots {
-    private final PlanQuestion question;
-    private final Plan plan;
-
-    BatchSlots(PlanQuestion question, Plan plan) {
-        this.question = question;
-        this.plan = plan;
-    }
-
-    int minute(Instant instant) {
-        return (int)
-                Math.floorDiv(Duration.between(question.dayStart(), instant).getSeconds(), 60L);
-    }
-
+record BatchSlots(PlanQuestion question, Plan plan) {
     private record Use(int from, int to) {
         boolean meets(int start, int end) {
             return from < end && start < to;
@@ -56,11 +41,11 @@ final class BatchSlots {
             if (!pair.contains(bowl.bowl())
                     && (person.isPresent() && bowl.personId().equals(person)
                             || scale.isPresent() && bowl.scaleId().equals(scale.get())))
-                uses.add(new Use(minute(bowl.mixStart()), minute(bowl.mixEnd())));
+                uses.add(new Use(question.minuteOf(bowl.mixStart()), question.minuteOf(bowl.mixEnd())));
         for (PlannedBatch batch : plan.batches())
             if (person.filter(batch.personId()::equals).isPresent()
                     || scale.filter(batch.scaleId()::equals).isPresent())
-                uses.add(new Use(minute(batch.mixStart()), minute(batch.mixEnd())));
+                uses.add(new Use(question.minuteOf(batch.mixStart()), question.minuteOf(batch.mixEnd())));
         return uses;
     }
 
@@ -84,12 +69,13 @@ final class BatchSlots {
                 .filter(out -> out.bowlSizeId().equals(size))
                 .forEach(out -> uses.add(new Use(question.nowMinute(), out.freeFromMinute())));
         for (PlannedBowl bowl : plan.bowls()) {
-            int clean = minute(bowl.neededTo()) + question.washMinutes();
+            int clean = question.minuteOf(bowl.neededTo()) + question.washMinutes();
             Optional<PlannedBatch> batch = batches.stream()
                     .filter(each -> each.bowlIds().contains(bowl.bowl()))
                     .findFirst();
-            int from = batch.map(each -> Math.min(minute(each.mixStart()), minute(bowl.mixStart())))
-                    .orElse(minute(bowl.mixStart()));
+            int from = batch.map(
+                            each -> Math.min(question.minuteOf(each.mixStart()), question.minuteOf(bowl.mixStart())))
+                    .orElse(question.minuteOf(bowl.mixStart()));
             if (bowl.bowlSizeId().equals(size)) uses.add(new Use(from, clean));
             else if (batch.stream().anyMatch(each -> sizeOf(each, bowl).equals(size))) uses.add(new Use(from, clean));
         }

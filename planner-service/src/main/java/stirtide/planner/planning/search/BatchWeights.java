@@ -20,15 +20,9 @@ import stirtide.planner.planning.search.PlanQuestion.RunTask;
  * share by weight: need and residue, rounded up to what the scale shows. Where the two clients' techniques differ, the
  * narrowest window and the lowest ceiling hold.
  */
-final class BatchWeights {
-    private final PlanQuestion question;
-
+record BatchWeights(PlanQuestion question) {
     /** Weights for both, and what is to be in each bowl, the one it is mixed in first. */
     record Mix(BowlFormula formula, List<Share> shares) {}
-
-    BatchWeights(PlanQuestion question) {
-        this.question = question;
-    }
 
     /** Run of a planned bowl, empty when the question does not ask for it. */
     Optional<RunTask> run(PlannedBowl bowl) {
@@ -36,12 +30,6 @@ final class BatchWeights {
                 .filter(task -> task.service() == bowl.service())
                 .flatMap(task -> task.runs().stream())
                 .filter(run -> run.run() == bowl.run())
-                .findFirst();
-    }
-
-    Optional<Directions> directions(String lightenerId) {
-        return question.directions().stream()
-                .filter(each -> each.lightenerId().equals(lightenerId))
                 .findFirst();
     }
 
@@ -99,7 +87,7 @@ final class BatchWeights {
     }
 
     private Optional<Directions> strictest(RunTask run, PlannedBowl first, PlannedBowl second) {
-        return directions(run.lightenerId())
+        return question.directions(run.lightenerId())
                 .flatMap(all -> List.of(first, second).stream()
                         .flatMap(bowl -> techniques(bowl).stream())
                         .distinct()
@@ -116,7 +104,8 @@ final class BatchWeights {
                 .toList();
     }
 
-    private static TechniqueRule stricter(TechniqueRule a, TechniqueRule b) {
+    /** What both permit. */
+    static TechniqueRule stricter(TechniqueRule a, TechniqueRule b) {
         return new TechniqueRule(
                 a.technique() + " and " + b.technique(),
                 a.onScalp() || b.onScalp(),

@@ -24,7 +24,7 @@ final class BowlPathSearch {
     /** Price of a milligram of residue in minutes of age: more than all bowls of a service are ever old. */
     private static final long MILLIGRAM = 1L << 20;
 
-    private final ServiceTimeline track;
+    private final ServiceTimeline timeline;
     private final ResourceCalendar bar;
     private final List<ShownPlan.Mix> pins;
     private final int now;
@@ -44,28 +44,28 @@ final class BowlPathSearch {
      * @param pins mixes that the first bowls must have
      * @param early minutes by which mixes start earlier than need be, to leave later minutes to others
      */
-    BowlPathSearch(ServiceTimeline track, ResourceCalendar bar, List<ShownPlan.Mix> pins, int early) {
-        this.track = track;
+    BowlPathSearch(ServiceTimeline timeline, ResourceCalendar bar, List<ShownPlan.Mix> pins, int early) {
+        this.timeline = timeline;
         this.bar = bar;
         this.pins = pins;
         now = bar.question().nowMinute();
         handOver = bar.question().handOverMinutes();
         wash = bar.question().washMinutes();
-        int longestLife = track.feeds().stream()
+        int longestLife = timeline.feeds().stream()
                 .mapToInt(feed -> feed.recipe().lifeMinutes())
                 .max()
                 .orElse(0);
-        int from = Math.max(now, track.starts()[0] - longestLife);
-        int to = Math.max(from, track.endOf(track.minutes()) + 2 * MOST_WAIT_MINUTES);
+        int from = Math.max(now, timeline.starts()[0] - longestLife);
+        int to = Math.max(from, timeline.endOf(timeline.minutes()) + 2 * MOST_WAIT_MINUTES);
         starts = new MixStarts(bar, from, to, early);
-        best = new BowlPathStep[track.minutes() + 1];
-        bestCost = new long[track.minutes() + 1];
+        best = new BowlPathStep[timeline.minutes() + 1];
+        bestCost = new long[timeline.minutes() + 1];
         Arrays.fill(bestCost, Long.MAX_VALUE);
-        expanded = new BowlPathStep[track.minutes()][bar.scaleCount()];
-        expandedStart = new int[track.minutes()][bar.scaleCount()];
-        expandedDelay = new int[track.minutes()][bar.scaleCount()];
-        scratch = new int[track.minutes()];
-        noHolds = track.noHolds();
+        expanded = new BowlPathStep[timeline.minutes()][bar.scaleCount()];
+        expandedStart = new int[timeline.minutes()][bar.scaleCount()];
+        expandedDelay = new int[timeline.minutes()][bar.scaleCount()];
+        scratch = new int[timeline.minutes()];
+        noHolds = timeline.noHolds();
     }
 
     /** Bowls in order of use, or empty when no path exists within the longest wait. */
@@ -73,11 +73,11 @@ final class BowlPathSearch {
         offer(new BowlPathStep(0, 0, 0, 0, zoneStart(0, 0, 0), 0, null, null));
         for (int delay = 0; delay <= MOST_WAIT_MINUTES; delay++) {
             for (BowlPathStep step : later.getOrDefault(delay, List.of())) offer(step);
-            for (int at = 0; at < track.minutes(); at++) {
+            for (int at = 0; at < timeline.minutes(); at++) {
                 BowlPathStep step = best[at];
                 if (step != null) advance(step, delay);
             }
-            BowlPathStep end = best[track.minutes()];
+            BowlPathStep end = best[timeline.minutes()];
             if (end != null) return Optional.of(end.bowls());
         }
         return Optional.empty();
@@ -91,9 +91,9 @@ final class BowlPathSearch {
 
     private void advance(BowlPathStep step, int delay) {
         int at = step.minute();
-        FeedSegment feed = track.feed(at);
+        FeedSegment feed = timeline.feed(at);
         if (at == feed.from() && !feed.live().isEmpty()) {
-            LiveFeeding.End end = LiveFeeding.feed(track, feed, step.delay(), noHolds, scratch);
+            LiveFeeding.End end = LiveFeeding.feed(timeline, feed, step.delay(), noHolds, scratch);
             if (end.minute() > at) {
                 if (step.delay() == delay) pass(step, end.minute(), end.delay(), delay);
                 return;
@@ -101,7 +101,7 @@ final class BowlPathSearch {
         }
         if (feed.refusal().isPresent()) {
             if (step.delay() == delay) pass(step, feed.to(), delay, delay);
-        } else if (track.need(at, at + 1) == 0) {
+        } else if (timeline.need(at, at + 1) == 0) {
             if (step.delay() == delay) pass(step, at + 1, delay, delay);
         } else expand(step, feed, delay);
     }
@@ -128,18 +128,18 @@ final class BowlPathSearch {
 
     /** Start of application of the zone that minute {@code at} is in, when minutes from {@code from} on have this delay. */
     private int zoneStart(int at, int from, int delay, @Nullable BowlPathStep step) {
-        if (at >= track.minutes()) return 0;
-        ServiceTimeline.ZoneSlot slot = track.zone(at);
+        if (at >= timeline.minutes()) return 0;
+        ServiceTimeline.ZoneSlot slot = timeline.zone(at);
         if (slot.from() < from && step != null) return step.zoneStart();
-        return track.applyStart(slot, delay);
+        return timeline.applyStart(slot, delay);
     }
 
     private void expand(BowlPathStep step, FeedSegment feed, int delay) {
         int at = step.minute();
-        ServiceTimeline.ZoneSlot slot = track.zone(at);
+        ServiceTimeline.ZoneSlot slot = timeline.zone(at);
         boolean inZone = at > slot.from() || slot.zone().begunMinute().isPresent();
-        if (inZone && track.endOf(slot.to()) + delay > track.latestEnd(slot, step.zoneStart())) return;
-        int use = track.starts()[at] + delay;
+        if (inZone && timeline.endOf(slot.to()) + delay > timeline.latestEnd(slot, step.zoneStart())) return;
+        int use = timeline.starts()[at] + delay;
         int mixMinutes = feed.recipe().mixMinutes();
         for (int scale = 0; scale < bar.scaleCount(); scale++) {
             int mix = start(step, scale, use - mixMinutes - handOver, mixMinutes);
@@ -192,10 +192,10 @@ final class BowlPathSearch {
         int k = 0;
         int until = UNKNOWN;
         for (int to = at + 1; to <= feed.to(); to++) {
-            int end = track.endOf(to) + delay;
+            int end = timeline.endOf(to) + delay;
             if (end > lifeEnd || k == sizes.length) return;
             while (k < sizes.length && cost + MILLIGRAM * bar.residue(sizes[k]) < bestCost[to]) {
-                int need = track.need(at, to);
+                int need = timeline.need(at, to);
                 if (until == UNKNOWN && need <= bar.room(sizes[k])) until = until(step, sizes[k], mix, lifeEnd);
                 if (serves(feed, need, sizes[k], scale) && end <= until) {
                     offer(next(step, new BowlPathStep.Bowl(at, to, mix, use, end, scale, sizes[k]), delay));
@@ -222,7 +222,7 @@ final class BowlPathSearch {
                 arc.to(),
                 delay,
                 step.depth() + 1,
-                arc.mix() + track.feed(arc.from()).recipe().mixMinutes(),
+                arc.mix() + timeline.feed(arc.from()).recipe().mixMinutes(),
                 zoneStart(arc.to(), arc.from(), delay, step),
                 step.cost() + arc.use() - arc.mix() + MILLIGRAM * bar.residue(arc.size()),
                 step,

@@ -22,30 +22,30 @@ final class BowlSequence {
     }
 
     /** All bowls of the service, or empty when for some minute none is offered. */
-    static Optional<List<MixAssignment>> through(ServiceTimeline track, Offer offer) {
-        List<MixAssignment> portions = new ArrayList<>();
-        int[] noHolds = track.noHolds();
-        int[] delays = new int[track.minutes()];
+    static Optional<List<MixAssignment>> through(ServiceTimeline timeline, Offer offer) {
+        List<MixAssignment> assignments = new ArrayList<>();
+        int[] noHolds = timeline.noHolds();
+        int[] delays = new int[timeline.minutes()];
         int late = 0;
         int at = 0;
-        while (at < track.minutes()) {
-            FeedSegment feed = track.feed(at);
+        while (at < timeline.minutes()) {
+            FeedSegment feed = timeline.feed(at);
             if (at == feed.from() && !feed.live().isEmpty()) {
-                LiveFeeding.End end = LiveFeeding.feed(track, feed, late, noHolds, delays);
+                LiveFeeding.End end = LiveFeeding.feed(timeline, feed, late, noHolds, delays);
                 at = end.minute();
                 late = end.delay();
                 if (at >= feed.to()) continue;
             }
             if (feed.refusal().isPresent()) at = feed.to();
-            else if (track.need(at, at + 1) == 0) at++;
+            else if (timeline.need(at, at + 1) == 0) at++;
             else {
-                Optional<MixAssignment> portion = offer.bowl(feed, at, late, portions);
-                if (portion.isEmpty()) return Optional.empty();
-                portions.add(portion.get());
-                late = portion.get().use() - track.starts()[at];
-                at = portion.get().to();
+                Optional<MixAssignment> assignment = offer.bowl(feed, at, late, assignments);
+                if (assignment.isEmpty()) return Optional.empty();
+                assignments.add(assignment.get());
+                late = assignment.get().use() - timeline.starts()[at];
+                at = assignment.get().to();
             }
         }
-        return Optional.of(portions);
+        return Optional.of(assignments);
     }
 }

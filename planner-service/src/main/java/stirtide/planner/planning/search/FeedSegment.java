@@ -5,7 +5,7 @@ import java.util.Optional;
 import stirtide.planner.planning.search.PlanQuestion.LiveSupply;
 
 /**
- * A stretch of a run whose zones may share bowls: minutes {@code from} to {@code to} of its track.
+ * A stretch of a run whose zones may share bowls: minutes {@code from} to {@code to} of its timeline.
  *
  * @param run number of the run
  * @param from first minute of application, counted over the service

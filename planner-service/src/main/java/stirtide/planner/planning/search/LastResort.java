@@ -16,60 +16,60 @@ import stirtide.planner.planning.search.ServiceTimeline.ZoneSlot;
 final class LastResort {
     private static final int MOST_HOLD_MINUTES = 240;
 
-    private final ServiceTimeline track;
+    private final ServiceTimeline timeline;
     private final ResourceCalendar bar;
     private final PlanQuestion question;
     private final int[] holds;
-    private final List<MixAssignment> portions = new ArrayList<>();
+    private final List<MixAssignment> assignments = new ArrayList<>();
     private final int[] delays;
     private int at;
     private int late;
     private int heldAt = -1;
 
     /** Bowls in order of use, and the minutes the client waits before each zone. */
-    record Way(ServiceTimeline track, List<MixAssignment> portions, int[] holds) {}
+    record Way(ServiceTimeline timeline, List<MixAssignment> assignments, int[] holds) {}
 
-    private LastResort(ServiceTimeline track, ResourceCalendar bar, int[] holds) {
-        this.track = track;
+    private LastResort(ServiceTimeline timeline, ResourceCalendar bar, int[] holds) {
+        this.timeline = timeline;
         this.bar = bar;
         this.question = bar.question();
         this.holds = holds;
-        this.delays = new int[track.minutes()];
+        this.delays = new int[timeline.minutes()];
     }
 
     /** A way to feed the service that processes no zone too long but one that has begun so. */
-    static Way find(ServiceTimeline track, ResourceCalendar bar) {
-        int[] holds = track.noHolds();
-        LastResort way = feed(track, bar, holds);
-        for (int over = ServicePlan.firstOver(track, way.delays);
+    static Way find(ServiceTimeline timeline, ResourceCalendar bar) {
+        int[] holds = timeline.noHolds();
+        LastResort way = feed(timeline, bar, holds);
+        for (int over = ServicePlan.firstOver(timeline, way.delays);
                 over >= 0;
-                over = ServicePlan.firstOver(track, way.delays)) {
-            Optional<LastResort> held = hold(track, bar, holds, over);
-            if (held.isEmpty() && refused(track, over)) break;
-            if (held.isEmpty()) return find(refuse(track, track.zones().get(over)), bar);
+                over = ServicePlan.firstOver(timeline, way.delays)) {
+            Optional<LastResort> held = hold(timeline, bar, holds, over);
+            if (held.isEmpty() && refused(timeline, over)) break;
+            if (held.isEmpty()) return find(refuse(timeline, timeline.zones().get(over)), bar);
             way = held.get();
             holds = way.holds;
         }
-        return new Way(track, way.portions, holds);
+        return new Way(timeline, way.assignments, holds);
     }
 
-    private static LastResort feed(ServiceTimeline track, ResourceCalendar bar, int[] holds) {
-        LastResort way = new LastResort(track, bar, holds);
+    private static LastResort feed(ServiceTimeline timeline, ResourceCalendar bar, int[] holds) {
+        LastResort way = new LastResort(timeline, bar, holds);
         way.feed();
         return way;
     }
 
     /** A wait before a zone that lets it end in time: doubled until one does, then halved towards the shortest. */
-    private static Optional<LastResort> hold(ServiceTimeline track, ResourceCalendar bar, int[] holds, int zone) {
+    private static Optional<LastResort> hold(ServiceTimeline timeline, ResourceCalendar bar, int[] holds, int zone) {
         int tooShort = holds[zone];
         Optional<LastResort> found = Optional.empty();
         for (int more = 1; found.isEmpty() && holds[zone] + more <= MOST_HOLD_MINUTES; more *= 2) {
-            found = held(track, bar, holds, zone, holds[zone] + more);
+            found = held(timeline, bar, holds, zone, holds[zone] + more);
             if (found.isEmpty()) tooShort = holds[zone] + more;
         }
         while (found.isPresent() && found.get().holds[zone] - tooShort > 1) {
             int middle = (tooShort + found.get().holds[zone]) >>> 1;
-            Optional<LastResort> shorter = held(track, bar, holds, zone, middle);
+            Optional<LastResort> shorter = held(timeline, bar, holds, zone, middle);
             if (shorter.isPresent()) found = shorter;
             else tooShort = middle;
         }
@@ -77,21 +77,21 @@ final class LastResort {
     }
 
     private static Optional<LastResort> held(
-            ServiceTimeline track, ResourceCalendar bar, int[] holds, int zone, int minutes) {
+            ServiceTimeline timeline, ResourceCalendar bar, int[] holds, int zone, int minutes) {
         int[] longer = holds.clone();
         longer[zone] = minutes;
-        LastResort way = feed(track, bar, longer);
-        int over = ServicePlan.firstOver(track, way.delays);
+        LastResort way = feed(timeline, bar, longer);
+        int over = ServicePlan.firstOver(timeline, way.delays);
         return over < 0 || over > zone ? Optional.of(way) : Optional.empty();
     }
 
-    private static boolean refused(ServiceTimeline track, int zone) {
-        return track.feed(track.zones().get(zone).from()).refusal().isPresent();
+    private static boolean refused(ServiceTimeline timeline, int zone) {
+        return timeline.feed(timeline.zones().get(zone).from()).refusal().isPresent();
     }
 
-    private static ServiceTimeline refuse(ServiceTimeline track, ZoneSlot slot) {
-        FeedSegment feed = track.feed(slot.from());
-        return track.refusing(
+    private static ServiceTimeline refuse(ServiceTimeline timeline, ZoneSlot slot) {
+        FeedSegment feed = timeline.feed(slot.from());
+        return timeline.refusing(
                 feed,
                 new FeedSegment.Refusal(
                         "No bowls that can be mixed for " + slot.zone().zone()
@@ -101,19 +101,19 @@ final class LastResort {
     }
 
     private void feed() {
-        while (at < track.minutes()) {
-            FeedSegment feed = track.feed(at);
+        while (at < timeline.minutes()) {
+            FeedSegment feed = timeline.feed(at);
             if (at == feed.from() && !feed.live().isEmpty()) {
-                LiveFeeding.End end = LiveFeeding.feed(track, feed, late, holds, delays);
+                LiveFeeding.End end = LiveFeeding.feed(timeline, feed, late, holds, delays);
                 if (end.minute() > at) heldAt = end.minute() - 1;
                 at = end.minute();
                 late = end.delay();
                 if (at >= feed.to()) continue;
             }
-            if (heldAt < at) late += track.holdBefore(at, holds);
+            if (heldAt < at) late += timeline.holdBefore(at, holds);
             heldAt = at;
             if (feed.refusal().isPresent()) pass(feed.to());
-            else if (track.need(at, at + 1) == 0) pass(at + 1);
+            else if (timeline.need(at, at + 1) == 0) pass(at + 1);
             else serve(feed);
         }
     }
@@ -123,16 +123,16 @@ final class LastResort {
     }
 
     private void serve(FeedSegment feed) {
-        MixAssignment portion = byAssistant(feed).or(() -> ahead(feed)).orElseGet(() -> byStylist(feed));
-        portions.add(portion);
-        heldAt = portion.to() - 1;
-        late = portion.use() - track.starts()[at];
-        pass(portion.to());
+        MixAssignment assignment = byAssistant(feed).or(() -> ahead(feed)).orElseGet(() -> byStylist(feed));
+        assignments.add(assignment);
+        heldAt = assignment.to() - 1;
+        late = assignment.use() - timeline.starts()[at];
+        pass(assignment.to());
     }
 
     private Optional<MixAssignment> byAssistant(FeedSegment feed) {
         int mixMinutes = feed.recipe().mixMinutes();
-        int ready = track.starts()[at] + late;
+        int ready = timeline.starts()[at] + late;
         int earliest = Math.max(question.nowMinute(), lastMixEnd());
         for (int use = ready; use <= ready + BowlPathSearch.MOST_WAIT_MINUTES; use++) {
             int latest = use - mixMinutes - question.handOverMinutes();
@@ -140,42 +140,44 @@ final class LastResort {
                 if (use > ready && mix < latest) break;
                 int person = bar.personFor(mix, mix + mixMinutes, List.of());
                 if (person < 0) continue;
-                Optional<MixAssignment> portion = mixed(feed, person, mix, use);
-                if (portion.isPresent()) return portion;
+                Optional<MixAssignment> assignment = mixed(feed, person, mix, use);
+                if (assignment.isPresent()) return assignment;
             }
         }
         return Optional.empty();
     }
 
     private MixAssignment byStylist(FeedSegment feed) {
-        int ready = track.starts()[at] + late;
-        int idle = at == 0 ? track.idleFrom() : track.endOf(at) + delays[at - 1];
+        int ready = timeline.starts()[at] + late;
+        int idle = at == 0 ? timeline.idleFrom() : timeline.endOf(at) + delays[at - 1];
         for (int mix = Math.max(question.nowMinute(), idle); ; mix++) {
             int use = Math.max(ready, mix + feed.recipe().mixMinutes() + question.handOverMinutes());
-            Optional<MixAssignment> portion = mixed(feed, MixAssignment.STYLIST, mix, use);
-            if (portion.isPresent()) return portion.get();
+            Optional<MixAssignment> assignment = mixed(feed, MixAssignment.STYLIST, mix, use);
+            if (assignment.isPresent()) return assignment.get();
         }
     }
 
     /** Before a zone the client waits for anyway the stylist mixes all its bowls that live long enough. */
     private Optional<MixAssignment> ahead(FeedSegment feed) {
-        ZoneSlot slot = track.zone(at);
-        if (holds[track.zoneAt()[at]] == 0 || at == slot.from()) return Optional.empty();
-        int start = track.starts()[slot.from()] + delays[slot.from()];
-        int use = track.starts()[at] + late;
-        int idle = slot.from() == 0 ? track.idleFrom() : track.endOf(slot.from()) + delays[slot.from() - 1];
+        ZoneSlot slot = timeline.zone(at);
+        if (holds[timeline.zoneAt()[at]] == 0 || at == slot.from()) return Optional.empty();
+        int start = timeline.starts()[slot.from()] + delays[slot.from()];
+        int use = timeline.starts()[at] + late;
+        int idle = slot.from() == 0 ? timeline.idleFrom() : timeline.endOf(slot.from()) + delays[slot.from() - 1];
         int earliest = Math.max(Math.max(question.nowMinute(), idle), lastMixEnd());
         int latest = Math.min(start, use - question.handOverMinutes())
                 - feed.recipe().mixMinutes();
         for (int mix = earliest; mix <= latest; mix++) {
-            Optional<MixAssignment> portion = mixed(feed, MixAssignment.STYLIST, mix, use);
-            if (portion.isPresent()) return portion;
+            Optional<MixAssignment> assignment = mixed(feed, MixAssignment.STYLIST, mix, use);
+            if (assignment.isPresent()) return assignment;
         }
         return Optional.empty();
     }
 
     private int lastMixEnd() {
-        return portions.isEmpty() ? 0 : portions.get(portions.size() - 1).mixEnd();
+        return assignments.isEmpty()
+                ? 0
+                : assignments.get(assignments.size() - 1).mixEnd();
     }
 
     /** The longest bowl that this mix can fill. */
@@ -184,34 +186,34 @@ final class LastResort {
         for (int scale = 0; scale < bar.scaleCount(); scale++) {
             if (!bar.scaleFree(scale, mix, mix + feed.recipe().mixMinutes())) continue;
             for (int size : bar.sizesByResidue()) {
-                Optional<MixAssignment> portion = longest(feed, person, mix, use, scale, size);
-                if (portion.isPresent()
-                        && (best.isEmpty() || portion.get().to() > best.get().to())) best = portion;
+                Optional<MixAssignment> assignment = longest(feed, person, mix, use, scale, size);
+                if (assignment.isPresent()
+                        && (best.isEmpty() || assignment.get().to() > best.get().to())) best = assignment;
             }
         }
         return best;
     }
 
     private Optional<MixAssignment> longest(FeedSegment feed, int person, int mix, int use, int scale, int size) {
-        int shift = use - track.starts()[at];
+        int shift = use - timeline.starts()[at];
         int lifeEnd = mix + feed.recipe().lifeMinutes();
-        int until = bar.bowlUntil(size, bar.stillOut(portions, size, mix), mix, lifeEnd + question.washMinutes())
+        int until = bar.bowlUntil(size, bar.stillOut(assignments, size, mix), mix, lifeEnd + question.washMinutes())
                 - question.washMinutes();
         var bowl = question.bowlSizes().get(size);
         int to = at;
         while (to < feed.to()
-                && (to == at || track.holdBefore(to, holds) == 0)
-                && track.endOf(to + 1) + shift <= Math.min(lifeEnd, until)
-                && track.need(at, to + 1) + bowl.residueMilligrams() <= bowl.usableMilligrams()) to++;
+                && (to == at || timeline.holdBefore(to, holds) == 0)
+                && timeline.endOf(to + 1) + shift <= Math.min(lifeEnd, until)
+                && timeline.need(at, to + 1) + bowl.residueMilligrams() <= bowl.usableMilligrams()) to++;
         int least = at;
         for (int most = to; least < most; ) {
             int middle = (least + most + 1) >>> 1;
-            if (feed.recipe().possible(track.need(at, middle), size, scale)) least = middle;
+            if (feed.recipe().possible(timeline.need(at, middle), size, scale)) least = middle;
             else most = middle - 1;
         }
-        if (least > at && feed.recipe().find(track.need(at, least), size, scale) instanceof Weigh weigh)
+        if (least > at && feed.recipe().find(timeline.need(at, least), size, scale) instanceof Weigh weigh)
             return Optional.of(new MixAssignment(
-                    feed, at, least, mix, use, track.endOf(least) + shift, person, scale, size, weigh));
+                    feed, at, least, mix, use, timeline.endOf(least) + shift, person, scale, size, weigh));
         return Optional.empty();
     }
 }

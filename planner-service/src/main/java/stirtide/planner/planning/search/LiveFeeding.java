@@ -4,7 +4,7 @@ import java.util.List;
 import stirtide.planner.planning.search.PlanQuestion.LiveSupply;
 
 /**
- * Feeds a track from the bowls that are begun already, in their order, each as long as it lives and lasts, a minute at a
+ * Feeds a timeline from the bowls that are begun already, in their order, each as long as it lives and lasts, a minute at a
  * time. Grams left in a bowl and minutes done of a zone are estimates, so nobody mixes another bowl for very little:
  * <ul>
  *   <li>a bowl short by no more than half a gram at its end still feeds the minute;
@@ -13,20 +13,8 @@ import stirtide.planner.planning.search.PlanQuestion.LiveSupply;
  * </ul>
  * No mix is ever applied after its life.
  */
-final class LiveFeeding {
+record LiveFeeding(ServiceTimeline timeline, FeedSegment feed, int[] holds, int[] delays) {
     static final int SLACK_MILLIGRAMS = 500;
-
-    private final ServiceTimeline track;
-    private final FeedSegment feed;
-    private final int[] holds;
-    private final int[] delays;
-
-    private LiveFeeding(ServiceTimeline track, FeedSegment feed, int[] holds, int[] delays) {
-        this.track = track;
-        this.feed = feed;
-        this.holds = holds;
-        this.delays = delays;
-    }
 
     /**
      * Where the live bowls leave off.
@@ -43,10 +31,10 @@ final class LiveFeeding {
      * @param holds minutes the client waits before each zone so that its bowls come in time
      * @param delays filled with the delay of each minute fed
      */
-    static End feed(ServiceTimeline track, FeedSegment feed, int delay, int[] holds, int[] delays) {
-        LiveFeeding feeding = new LiveFeeding(track, feed, holds, delays);
+    static End feed(ServiceTimeline timeline, FeedSegment feed, int delay, int[] holds, int[] delays) {
+        LiveFeeding feeding = new LiveFeeding(timeline, feed, holds, delays);
         End strict = feeding.feed(delay, SLACK_MILLIGRAMS);
-        int lastMinute = track.need(feed.to() - 1, feed.to());
+        int lastMinute = timeline.need(feed.to() - 1, feed.to());
         if (strict.minute() == feed.to() || lastMinute <= SLACK_MILLIGRAMS) return strict;
         End generous = feeding.feed(delay, lastMinute);
         return generous.minute() == feed.to() ? generous : feeding.feed(delay, SLACK_MILLIGRAMS);
@@ -61,13 +49,13 @@ final class LiveFeeding {
             if (bowl.leftMilligrams() <= 0) continue;
             long left = (long) bowl.leftMilligrams() + (k == live.size() - 1 ? slackOfLast : SLACK_MILLIGRAMS);
             for (; at < feed.to(); at++) {
-                int need = track.need(at, at + 1);
-                int held = late + track.holdBefore(at, holds);
+                int need = timeline.need(at, at + 1);
+                int held = late + timeline.holdBefore(at, holds);
                 if (need > 0) {
-                    int start = Math.max(track.starts()[at] + held, bowl.atChairMinute());
+                    int start = Math.max(timeline.starts()[at] + held, bowl.atChairMinute());
                     boolean lives = start < bowl.lifeEndMinute() || start == bowl.lifeEndMinute() && lastOfBegun(at);
                     if (!lives || need > left) break;
-                    held = start - track.starts()[at];
+                    held = start - timeline.starts()[at];
                     left -= need;
                 }
                 late = held;
@@ -78,7 +66,7 @@ final class LiveFeeding {
     }
 
     private boolean lastOfBegun(int at) {
-        ServiceTimeline.ZoneSlot slot = track.zone(at);
+        ServiceTimeline.ZoneSlot slot = timeline.zone(at);
         return at + 1 == feed.to()
                 && at > slot.from()
                 && slot.zone().begunMinute().isPresent();

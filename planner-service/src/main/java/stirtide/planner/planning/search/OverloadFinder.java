@@ -35,20 +35,20 @@ final class OverloadFinder {
     /** A stretch that needs more than can be given. */
     record Window(int from, int to, int needed, int available) {}
 
-    OverloadFinder(PlanQuestion question, List<ServicePlan> courses) {
+    OverloadFinder(PlanQuestion question, List<ServicePlan> plans) {
         this.question = question;
         this.given = given(question);
-        for (ServicePlan course : courses)
-            for (MixAssignment portion : course.portions()) jobs.add(job(course, portion));
+        for (ServicePlan plan : plans)
+            for (MixAssignment assignment : plan.assignments()) jobs.add(job(plan, assignment));
     }
 
-    Job job(ServicePlan course, MixAssignment portion) {
-        int wait = course.waitFor(portion);
-        FeedFormula recipe = portion.feed().recipe();
-        int release = Math.max(question.nowMinute(), portion.end() - wait - recipe.lifeMinutes());
-        int due = portion.use() - wait - question.handOverMinutes();
+    Job job(ServicePlan plan, MixAssignment assignment) {
+        int wait = plan.waitFor(assignment);
+        FeedFormula recipe = assignment.feed().recipe();
+        int release = Math.max(question.nowMinute(), assignment.end() - wait - recipe.lifeMinutes());
+        int due = assignment.use() - wait - question.handOverMinutes();
         return new Job(
-                course.track().task().service(),
+                plan.timeline().task().service(),
                 release,
                 Math.max(due, release + recipe.mixMinutes()),
                 recipe.mixMinutes());

@@ -77,8 +77,8 @@ final class PlanChangeText {
     }
 
     private String why(PlannedBowl before, PlannedBowl after) {
-        int shift = shown.minute(after.neededFrom()) - shown.minute(before.neededFrom());
-        if (shown.minute(before.mixStart()) < question.nowMinute()) return "it was not begun at " + time(before);
+        int shift = question.minuteOf(after.neededFrom()) - question.minuteOf(before.neededFrom());
+        if (question.minuteOf(before.mixStart()) < question.nowMinute()) return "it was not begun at " + time(before);
         Optional<String> away = before.personId().flatMap(person -> away(person, before));
         if (away.isPresent()) return away.get();
         if (shift > 0) return "the chair needs it " + PlanText.minutes(shift) + " later";
@@ -93,8 +93,8 @@ final class PlanChangeText {
 
     /** Why the person of a mix cannot do it as shown, if so. */
     private Optional<String> away(String personId, PlannedBowl before) {
-        int start = shown.minute(before.mixStart());
-        int end = shown.minute(before.mixEnd());
+        int start = question.minuteOf(before.mixStart());
+        int end = question.minuteOf(before.mixEnd());
         for (Assistant assistant : question.assistants()) {
             if (!assistant.personId().equals(personId)) continue;
             if (assistant.onDuty().stream().noneMatch(duty -> duty.from() <= start && end <= duty.to()))

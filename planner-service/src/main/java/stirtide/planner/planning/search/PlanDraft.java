@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A plan in the making: a course for each service placed so far, and the bar they leave. */
+/** A plan in the making: a plan for each service placed so far, and the bar they leave. */
 final class PlanDraft {
     private final ServiceInserter inserter;
-    private final List<ServiceTimeline> tracks;
+    private final List<ServiceTimeline> timelines;
     private final ResourceCalendar bar;
-    private final @Nullable ServicePlan[] courses;
+    private final @Nullable ServicePlan[] plans;
     private SearchScore score = SearchScore.ZERO;
 
-    PlanDraft(PlanQuestion question, List<ServiceTimeline> tracks, ServiceInserter inserter) {
+    PlanDraft(PlanQuestion question, List<ServiceTimeline> timelines, ServiceInserter inserter) {
         this.inserter = inserter;
-        this.tracks = tracks;
+        this.timelines = timelines;
         this.bar = new ResourceCalendar(question);
-        this.courses = new ServicePlan[tracks.size()];
+        this.plans = new ServicePlan[timelines.size()];
     }
 
     SearchScore score() {
@@ -27,39 +27,39 @@ final class PlanDraft {
         return bar;
     }
 
-    /** Course of a service that is placed. */
-    ServicePlan course(int track) {
-        ServicePlan course = courses[track];
-        if (course == null) throw new IllegalStateException("service is not placed");
-        return course;
+    /** Plan of a service that is placed. */
+    ServicePlan plan(int place) {
+        ServicePlan plan = plans[place];
+        if (plan == null) throw new IllegalStateException("service is not placed");
+        return plan;
     }
 
-    List<ServicePlan> courses() {
+    List<ServicePlan> plans() {
         List<ServicePlan> all = new ArrayList<>();
-        for (int track = 0; track < courses.length; track++) all.add(course(track));
+        for (int place = 0; place < plans.length; place++) all.add(plan(place));
         return all;
     }
 
-    void insert(int track, int keepBefore, int early) {
-        put(track, inserter.insert(tracks.get(track), bar, keepBefore, early));
+    void insert(int place, int keepBefore, int early) {
+        put(place, inserter.insert(timelines.get(place), bar, keepBefore, early));
     }
 
     /** A service fed by these bowls. */
-    ServicePlan course(ServiceTimeline track, List<MixAssignment> portions) {
-        return inserter.course(track, portions, track.noHolds());
+    ServicePlan plan(ServiceTimeline timeline, List<MixAssignment> assignments) {
+        return inserter.plan(timeline, assignments, timeline.noHolds());
     }
 
-    void put(int track, ServicePlan course) {
-        course.portions().forEach(bar::take);
-        courses[track] = course;
-        score = score.plus(course.score());
+    void put(int place, ServicePlan plan) {
+        plan.assignments().forEach(bar::take);
+        plans[place] = plan;
+        score = score.plus(plan.score());
     }
 
-    ServicePlan remove(int track) {
-        ServicePlan course = course(track);
-        course.portions().forEach(bar::giveBack);
-        courses[track] = null;
-        score = score.minus(course.score());
-        return course;
+    ServicePlan remove(int place) {
+        ServicePlan plan = plan(place);
+        plan.assignments().forEach(bar::giveBack);
+        plans[place] = null;
+        score = score.minus(plan.score());
+        return plan;
     }
 }

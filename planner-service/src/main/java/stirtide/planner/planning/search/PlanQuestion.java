@@ -1,5 +1,7 @@
 package stirtide.planner.planning.search;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
@@ -8,6 +10,7 @@ import stirtide.events.plan.Plan;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
+import stirtide.events.setup.Directions.TechniqueRule;
 import stirtide.events.setup.Scale;
 
 /**
@@ -31,6 +34,7 @@ import stirtide.events.setup.Scale;
  * @param onShow plan on show, if any
  * @param oneMixTwoBowls whether the salon lets two bowls of different clients be one mix
  */
+@RecordBuilder
 public record PlanQuestion(
         long basedOnRevision,
         Instant asOf,
@@ -48,7 +52,8 @@ public record PlanQuestion(
         List<BowlOut> bowlsOut,
         List<ServiceTask> services,
         Optional<Plan> onShow,
-        boolean oneMixTwoBowls) {
+        boolean oneMixTwoBowls)
+        implements PlanQuestionBuilder.With {
     public PlanQuestion {
         assistants = List.copyOf(assistants);
         scales = List.copyOf(scales);
@@ -64,45 +69,24 @@ public record PlanQuestion(
         return dayStart.plusSeconds(60L * minute);
     }
 
-    /** The same question about other services. */
-    public PlanQuestion withServices(List<ServiceTask> others) {
-        return with(assistants, others, onShow);
+    /** The minute of the day in which an instant lies. */
+    public int minuteOf(Instant instant) {
+        return (int) Math.floorDiv(Duration.between(dayStart, instant).getSeconds(), 60L);
     }
 
-    /** The same question with other people at the bar. */
-    public PlanQuestion withAssistants(List<Assistant> others) {
-        return with(others, services, onShow);
+    /** Directions of a lightener, empty when none are in force. */
+    Optional<Directions> directions(String lightenerId) {
+        return directions.stream()
+                .filter(each -> each.lightenerId().equals(lightenerId))
+                .findFirst();
     }
 
-    /** The same question with another plan on show. */
-    public PlanQuestion showing(Plan plan) {
-        return with(assistants, services, Optional.of(plan));
-    }
-
-    /** The same question with no plan on show. */
-    public PlanQuestion showingNothing() {
-        return with(assistants, services, Optional.empty());
-    }
-
-    private PlanQuestion with(List<Assistant> people, List<ServiceTask> tasks, Optional<Plan> shown) {
-        return new PlanQuestion(
-                basedOnRevision,
-                asOf,
-                dayStart,
-                zone,
-                nowMinute,
-                handOverMinutes,
-                washMinutes,
-                frozenMinutes,
-                people,
-                scales,
-                bowlSizes,
-                developers,
-                directions,
-                bowlsOut,
-                tasks,
-                shown,
-                oneMixTwoBowls);
+    /** What the directions of a lightener say of a technique, empty when they say nothing. */
+    Optional<TechniqueRule> rule(String lightenerId, String technique) {
+        return directions(lightenerId)
+                .flatMap(each -> each.techniques().stream()
+                        .filter(rule -> rule.technique().equals(technique))
+                        .findFirst());
     }
 
     /** A half-open span of minutes of the day, {@code from < to}. */

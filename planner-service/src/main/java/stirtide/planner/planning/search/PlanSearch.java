@@ -19,19 +19,19 @@ final class PlanSearch {
     private static final int ROUNDS_PER_ENGINE_ROUND = 4;
 
     private final PlanQuestion question;
-    private final List<ServiceTimeline> tracks;
+    private final List<ServiceTimeline> timelines;
     private final ShownPlan shown;
     private final ServiceInserter inserter;
-    private final SeededNumbers dice;
+    private final SeededNumbers numbers;
     private final int frozenBefore;
     private @Nullable SearchScore ideal;
 
-    PlanSearch(PlanQuestion question, List<ServiceTimeline> tracks, ShownPlan shown) {
+    PlanSearch(PlanQuestion question, List<ServiceTimeline> timelines, ShownPlan shown) {
         this.question = question;
-        this.tracks = tracks;
+        this.timelines = timelines;
         this.shown = shown;
         this.inserter = new ServiceInserter(question, shown);
-        this.dice = SeededNumbers.of(question);
+        this.numbers = SeededNumbers.of(question);
         this.frozenBefore = question.nowMinute() + question.frozenMinutes();
     }
 
@@ -57,12 +57,12 @@ final class PlanSearch {
 
     /** The stagger engine's plan; services with mixes that should not move are placed before it. */
     private PlanDraft seeded(int keepBefore, SearchRounds rounds) {
-        PlanDraft draft = new PlanDraft(question, tracks, inserter);
+        PlanDraft draft = new PlanDraft(question, timelines, inserter);
         List<Integer> free = new ArrayList<>();
-        for (int track : byStart(keepBefore))
-            if (shown.mixes(tracks.get(track).task(), keepBefore).isEmpty()) free.add(track);
-            else draft.insert(track, keepBefore, 0);
-        new StaggerSeeding(question, tracks, draft).place(free, rounds, keepBefore, dice.seed());
+        for (int place : byStart(keepBefore))
+            if (shown.mixes(timelines.get(place).task(), keepBefore).isEmpty()) free.add(place);
+            else draft.insert(place, keepBefore, 0);
+        new StaggerSeeding(question, timelines, draft).place(free, rounds, keepBefore, numbers.seed());
         return draft;
     }
 
@@ -108,19 +108,20 @@ final class PlanSearch {
      * @param waiting whether services that wait stay as well
      */
     private PlanDraft kept(List<Integer> order, int keepBefore, boolean waiting) {
-        PlanDraft draft = new PlanDraft(question, tracks, inserter);
+        PlanDraft draft = new PlanDraft(question, timelines, inserter);
         List<Integer> left = new ArrayList<>();
-        for (int track : order)
-            ShownPlanReuse.of(tracks.get(track), draft.bar(), shown)
-                    .filter(course -> waiting || course.score().waitMinutes() == 0)
-                    .ifPresentOrElse(course -> draft.put(track, course), () -> left.add(track));
-        for (int track : left) draft.insert(track, keepBefore, 0);
+        for (int place : order)
+            ShownPlanReuse.of(timelines.get(place), draft.bar(), shown)
+                    .filter(plan -> waiting || plan.score().waitMinutes() == 0)
+                    .ifPresentOrElse(plan -> draft.put(place, plan), () -> left.add(place));
+        for (int place : left) draft.insert(place, keepBefore, 0);
         return draft;
     }
 
     private boolean anyFrozen() {
-        return tracks.stream()
-                .anyMatch(track -> !shown.mixes(track.task(), frozenBefore).isEmpty());
+        return timelines.stream()
+                .anyMatch(
+                        timeline -> !shown.mixes(timeline.task(), frozenBefore).isEmpty());
     }
 
     /** What the services would cost if each had the bar to itself. */
@@ -128,8 +129,9 @@ final class PlanSearch {
         if (ideal != null) return ideal;
         ResourceCalendar bar = new ResourceCalendar(question);
         SearchScore sum = SearchScore.ZERO;
-        for (ServiceTimeline track : tracks)
-            sum = sum.plus(inserter.insert(track, bar, question.nowMinute(), 0).score());
+        for (ServiceTimeline timeline : timelines)
+            sum = sum.plus(
+                    inserter.insert(timeline, bar, question.nowMinute(), 0).score());
         ideal = sum.minus(SearchScore.moves(sum.moves()));
         return ideal;
     }
@@ -140,14 +142,14 @@ final class PlanSearch {
     }
 
     private List<Integer> byStart(int keepBefore) {
-        return IntStream.range(0, tracks.size())
+        return IntStream.range(0, timelines.size())
                 .boxed()
                 .sorted(Comparator.<Integer>comparingInt(
-                                track -> shown.mixes(tracks.get(track).task(), keepBefore)
+                                place -> shown.mixes(timelines.get(place).task(), keepBefore)
                                                 .isEmpty()
                                         ? 1
                                         : 0)
-                        .thenComparing(track -> firstMinute(tracks.get(track))))
+                        .thenComparing(place -> firstMinute(timelines.get(place))))
                 .toList();
     }
 
@@ -167,18 +169,18 @@ final class PlanSearch {
     private List<List<Integer>> orders(List<Integer> byStart) {
         List<List<Integer>> orders = new ArrayList<>();
         if (shown.any()) orders.add(byStart);
-        orders.add(sorted(byStart, Comparator.comparingInt(track -> -firstMinute(tracks.get(track)))));
+        orders.add(sorted(byStart, Comparator.comparingInt(place -> -firstMinute(timelines.get(place)))));
         orders.add(sorted(
-                byStart, Comparator.comparingInt(track -> -tracks.get(track).minutes())));
+                byStart, Comparator.comparingInt(place -> -timelines.get(place).minutes())));
         return orders;
     }
 
-    private static List<Integer> sorted(List<Integer> tracks, Comparator<Integer> order) {
-        return tracks.stream().sorted(order).toList();
+    private static List<Integer> sorted(List<Integer> timelines, Comparator<Integer> order) {
+        return timelines.stream().sorted(order).toList();
     }
 
-    private static int firstMinute(ServiceTimeline track) {
-        return track.minutes() == 0 ? 0 : track.starts()[0];
+    private static int firstMinute(ServiceTimeline timeline) {
+        return timeline.minutes() == 0 ? 0 : timeline.starts()[0];
     }
 
     private PlanDraft build(List<Integer> order, int keepBefore) {
@@ -186,8 +188,8 @@ final class PlanSearch {
     }
 
     private PlanDraft build(List<Integer> order, int keepBefore, int early) {
-        PlanDraft draft = new PlanDraft(question, tracks, inserter);
-        for (int track : order) draft.insert(track, keepBefore, early);
+        PlanDraft draft = new PlanDraft(question, timelines, inserter);
+        for (int place : order) draft.insert(place, keepBefore, early);
         return draft;
     }
 
@@ -199,48 +201,48 @@ final class PlanSearch {
         List<Integer> chosen = chosen(draft);
         SearchScore before = draft.score();
         List<ServicePlan> removed = new ArrayList<>();
-        for (int track : chosen) removed.add(draft.remove(track));
+        for (int place : chosen) removed.add(draft.remove(place));
         List<Integer> order = new ArrayList<>(chosen);
-        dice.shuffle(order);
+        numbers.shuffle(order);
         order.sort(Comparator.comparingInt(
-                track -> shown.mixes(tracks.get(track).task(), keepBefore).isEmpty() ? 1 : 0));
-        int early = dice.roll(2) == 0 ? 0 : 1 + dice.roll(MOST_EARLY_MINUTES);
+                place -> shown.mixes(timelines.get(place).task(), keepBefore).isEmpty() ? 1 : 0));
+        int early = numbers.roll(2) == 0 ? 0 : 1 + numbers.roll(MOST_EARLY_MINUTES);
         for (int i = 0; i < order.size(); i++) draft.insert(order.get(i), keepBefore, i + 1 < order.size() ? early : 0);
         if (draft.score().compareTo(before) < 0) return;
-        for (int track : chosen) draft.remove(track);
+        for (int place : chosen) draft.remove(place);
         for (int i = 0; i < chosen.size(); i++) draft.put(chosen.get(i), removed.get(i));
     }
 
     /** A service in trouble or any, and some that are mixed for at about the same time. */
     private List<Integer> chosen(PlanDraft draft) {
-        List<Integer> troubled = IntStream.range(0, tracks.size())
-                .filter(track -> inTrouble(draft.course(track)))
+        List<Integer> troubled = IntStream.range(0, timelines.size())
+                .filter(place -> inTrouble(draft.plan(place)))
                 .boxed()
                 .toList();
-        int seed = troubled.isEmpty() || dice.roll(4) == 0
-                ? dice.roll(tracks.size())
-                : troubled.get(dice.roll(troubled.size()));
+        int seed = troubled.isEmpty() || numbers.roll(4) == 0
+                ? numbers.roll(timelines.size())
+                : troubled.get(numbers.roll(troubled.size()));
         List<Integer> near = new ArrayList<>();
-        for (int track = 0; track < tracks.size(); track++)
-            if (track != seed && near(draft.course(seed), draft.course(track))) near.add(track);
-        dice.shuffle(near);
+        for (int place = 0; place < timelines.size(); place++)
+            if (place != seed && near(draft.plan(seed), draft.plan(place))) near.add(place);
+        numbers.shuffle(near);
         List<Integer> chosen = new ArrayList<>(List.of(seed));
-        chosen.addAll(near.subList(0, Math.min(near.size(), 1 + dice.roll(MOST_REMOVED))));
+        chosen.addAll(near.subList(0, Math.min(near.size(), 1 + numbers.roll(MOST_REMOVED))));
         return chosen;
     }
 
-    private static boolean inTrouble(ServicePlan course) {
-        return course.score().waitMinutes() > 0
-                || course.portions().stream()
-                        .anyMatch(portion -> portion.person() == MixAssignment.STYLIST
-                                || portion.use() - portion.mix()
-                                        > portion.feed().recipe().mixMinutes() + 5);
+    private static boolean inTrouble(ServicePlan plan) {
+        return plan.score().waitMinutes() > 0
+                || plan.assignments().stream()
+                        .anyMatch(assignment -> assignment.person() == MixAssignment.STYLIST
+                                || assignment.use() - assignment.mix()
+                                        > assignment.feed().recipe().mixMinutes() + 5);
     }
 
     private static boolean near(ServicePlan a, ServicePlan b) {
-        if (a.portions().isEmpty() || b.portions().isEmpty()) return false;
-        int aFrom = a.portions().get(0).mix() - NEAR_MINUTES;
-        int aTo = a.portions().get(a.portions().size() - 1).mixEnd() + NEAR_MINUTES;
-        return b.portions().stream().anyMatch(portion -> portion.mix() < aTo && portion.mixEnd() > aFrom);
+        if (a.assignments().isEmpty() || b.assignments().isEmpty()) return false;
+        int aFrom = a.assignments().get(0).mix() - NEAR_MINUTES;
+        int aTo = a.assignments().get(a.assignments().size() - 1).mixEnd() + NEAR_MINUTES;
+        return b.assignments().stream().anyMatch(assignment -> assignment.mix() < aTo && assignment.mixEnd() > aFrom);
     }
 }

@@ -18,7 +18,7 @@ public final class PlanText {
 
     /** A minute of the question as an instant. */
     public Instant at(int minute) {
-        return question.dayStart().plusSeconds(60L * minute);
+        return question.instantOf(minute);
     }
 
     /** Time of day as the salon's clock shows it, also after a change of clock: 10:05. */

@@ -16,27 +16,26 @@ final class PlanWriter {
     private final PlanQuestion question;
     private final ShownPlan shown;
     private final PlanDraft draft;
-    private final PlanText words;
 
     PlanWriter(PlanQuestion question, ShownPlan shown, PlanDraft draft) {
         this.question = question;
         this.shown = shown;
         this.draft = draft;
-        this.words = new PlanText(question);
     }
 
     Plan write(int rounds) {
         List<PlannedBowl> bowls = new ArrayList<>();
         List<PlannedService> services = new ArrayList<>();
         List<PlanNote> notes = new ArrayList<>();
-        List<ServicePlan> courses = draft.courses().stream()
-                .sorted(Comparator.comparingInt(course -> course.track().task().service()))
+        List<ServicePlan> plans = draft.plans().stream()
+                .sorted(Comparator.comparingInt(
+                        placed -> placed.timeline().task().service()))
                 .toList();
-        for (ServicePlan course : courses) {
-            bowls.addAll(bowls(course));
-            ZoneSchedule timeline = new ZoneSchedule(question, course);
-            services.add(timeline.service());
-            notes.addAll(new PlanningNotes(question, course, timeline).all());
+        for (ServicePlan placed : plans) {
+            bowls.addAll(bowls(placed));
+            ZoneSchedule schedule = new ZoneSchedule(question, placed);
+            services.add(schedule.service());
+            notes.addAll(new PlanningNotes(question, placed, schedule).all());
         }
         bowls.sort(Comparator.comparing(PlannedBowl::mixStart)
                 .thenComparing(PlannedBowl::service)
@@ -49,7 +48,7 @@ final class PlanWriter {
                 rounds,
                 bowls,
                 services,
-                new WaitReasons(question, draft.bar(), courses).reasons(),
+                new WaitReasons(question, draft.bar(), plans).reasons(),
                 notes,
                 totals(bowls, services),
                 new PlanChangeText(question, shown, bowls).sentences(),
@@ -68,40 +67,40 @@ final class PlanWriter {
         return new PlanTotals(wait, bowls.size(), mixed, over, draft.score().ageMinutes());
     }
 
-    private List<PlannedBowl> bowls(ServicePlan course) {
+    private List<PlannedBowl> bowls(ServicePlan placed) {
         List<PlannedBowl> bowls = new ArrayList<>();
-        for (int place = 0; place < course.portions().size(); place++) bowls.add(bowl(course, place));
+        for (int place = 0; place < placed.assignments().size(); place++) bowls.add(bowl(placed, place));
         return bowls;
     }
 
-    private PlannedBowl bowl(ServicePlan course, int place) {
-        MixAssignment portion = course.portions().get(place);
-        ServiceTimeline track = course.track();
-        BowlSize size = question.bowlSizes().get(portion.size());
+    private PlannedBowl bowl(ServicePlan placed, int place) {
+        MixAssignment assignment = placed.assignments().get(place);
+        ServiceTimeline timeline = placed.timeline();
+        BowlSize size = question.bowlSizes().get(assignment.size());
         List<String> zones = new ArrayList<>();
-        for (ServiceTimeline.ZoneSlot slot : track.zones())
-            if (slot.from() < portion.to() && portion.from() < slot.to())
+        for (ServiceTimeline.ZoneSlot slot : timeline.zones())
+            if (slot.from() < assignment.to() && assignment.from() < slot.to())
                 zones.add(slot.zone().zone());
         return new PlannedBowl(
-                ShownPlan.idOf(track.task(), place),
-                track.task().service(),
-                portion.feed().run(),
-                track.task().chair(),
+                ShownPlan.idOf(timeline.task(), place),
+                timeline.task().service(),
+                assignment.feed().run(),
+                timeline.task().chair(),
                 zones,
-                words.at(portion.mix()),
-                words.at(portion.mixEnd()),
-                words.at(portion.use()),
-                words.at(portion.end()),
-                words.at(portion.mix() + portion.feed().recipe().lifeMinutes()),
-                portion.person() == MixAssignment.STYLIST
+                question.instantOf(assignment.mix()),
+                question.instantOf(assignment.mixEnd()),
+                question.instantOf(assignment.use()),
+                question.instantOf(assignment.end()),
+                question.instantOf(assignment.mix() + assignment.feed().recipe().lifeMinutes()),
+                assignment.person() == MixAssignment.STYLIST
                         ? java.util.Optional.empty()
                         : java.util.Optional.of(
-                                question.assistants().get(portion.person()).personId()),
-                question.scales().get(portion.scale()).scaleId(),
+                                question.assistants().get(assignment.person()).personId()),
+                question.scales().get(assignment.scale()).scaleId(),
                 size.bowlSizeId(),
-                track.need(portion.from(), portion.to()),
+                timeline.need(assignment.from(), assignment.to()),
                 size.residueMilligrams(),
-                portion.weigh().formula(),
-                course.waitFor(portion));
+                assignment.weigh().formula(),
+                placed.waitFor(assignment));
     }
 }

@@ -36,11 +36,11 @@ public final class Planner {
      * @throws SearchRounds.BrokenOff when the plan is not wanted any more
      */
     public static Plan draw(PlanQuestion question, SearchRounds rounds) {
-        List<ServiceTimeline> tracks = ServiceTimelines.of(question);
+        List<ServiceTimeline> timelines = ServiceTimelines.of(question);
         ShownPlan shown = new ShownPlan(question);
-        PlanDraft atOnce = new PlanSearch(question, tracks, shown).quick(rounds.granted() == 0 ? 0 : ROUNDS_AT_ONCE);
+        PlanDraft atOnce = new PlanSearch(question, timelines, shown).quick(rounds.granted() == 0 ? 0 : ROUNDS_AT_ONCE);
         if (rounds.granted() == 0) return written(question, shown, atOnce, 0);
-        PlanDraft searched = new PlanSearch(question, tracks, shown).run(rounds);
+        PlanDraft searched = new PlanSearch(question, timelines, shown).run(rounds);
         PlanDraft best = searched.score().compareTo(atOnce.score()) < 0 ? searched : atOnce;
         return written(question, shown, best, rounds.granted());
     }
@@ -52,9 +52,9 @@ public final class Planner {
      * @param question all that may be known
      */
     public static AtOnce atOnce(PlanQuestion question) {
-        List<ServiceTimeline> tracks = ServiceTimelines.of(question);
+        List<ServiceTimeline> timelines = ServiceTimelines.of(question);
         ShownPlan shown = new ShownPlan(question);
-        PlanSearch search = new PlanSearch(question, tracks, shown);
+        PlanSearch search = new PlanSearch(question, timelines, shown);
         PlanDraft draft = search.quick(ROUNDS_AT_ONCE);
         return new AtOnce(written(question, shown, draft, ROUNDS_AT_ONCE), search.unbeatable(draft));
     }

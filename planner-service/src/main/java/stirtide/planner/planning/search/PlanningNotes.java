@@ -9,24 +9,24 @@ import stirtide.planner.planning.search.ZoneSchedule.Stay;
 /** What could not be planned as wished for one service, each with its reason. */
 final class PlanningNotes {
     private final PlanQuestion question;
-    private final ServicePlan course;
-    private final ZoneSchedule timeline;
+    private final ServicePlan plan;
+    private final ZoneSchedule schedule;
     private final PlanText words;
     private final List<PlanNote> notes = new ArrayList<>();
 
-    PlanningNotes(PlanQuestion question, ServicePlan course, ZoneSchedule timeline) {
+    PlanningNotes(PlanQuestion question, ServicePlan plan, ZoneSchedule schedule) {
         this.question = question;
-        this.course = course;
-        this.timeline = timeline;
+        this.plan = plan;
+        this.schedule = schedule;
         this.words = new PlanText(question);
     }
 
     List<PlanNote> all() {
-        for (String split : course.track().splits()) note("RUN_SPLIT", split);
-        for (FeedSegment feed : course.track().feeds()) feed.refusal().ifPresent(refusal -> noFormula(feed, refusal));
-        for (int place = 0; place < course.portions().size(); place++)
-            if (course.portions().get(place).person() == MixAssignment.STYLIST) stylist(place);
-        for (Stay stay : timeline.stays()) {
+        for (String split : plan.timeline().splits()) note("RUN_SPLIT", split);
+        for (FeedSegment feed : plan.timeline().feeds()) feed.refusal().ifPresent(refusal -> noFormula(feed, refusal));
+        for (int place = 0; place < plan.assignments().size(); place++)
+            if (plan.assignments().get(place).person() == MixAssignment.STYLIST) stylist(place);
+        for (Stay stay : schedule.stays()) {
             if (stay.rinse() < stay.common()) rinsedEarly(stay);
             if (stay.rinseBy() < Math.max(stay.end(), question.nowMinute())) over(stay);
         }
@@ -34,11 +34,11 @@ final class PlanningNotes {
     }
 
     private void note(String kind, String sentence) {
-        notes.add(new PlanNote(kind, course.track().task().service(), sentence));
+        notes.add(new PlanNote(kind, plan.timeline().task().service(), sentence));
     }
 
     private void noFormula(FeedSegment feed, FeedSegment.Refusal refusal) {
-        String zones = course.track().zones().stream()
+        String zones = plan.timeline().zones().stream()
                 .filter(slot -> slot.from() >= feed.from() && slot.to() <= feed.to())
                 .map(slot -> slot.zone().zone())
                 .collect(Collectors.joining(", "));
@@ -48,23 +48,23 @@ final class PlanningNotes {
     }
 
     private void stylist(int place) {
-        MixAssignment portion = course.portions().get(place);
-        int ready = portion.use() - course.waitFor(portion);
-        int mixMinutes = portion.feed().recipe().mixMinutes();
+        MixAssignment assignment = plan.assignments().get(place);
+        int ready = assignment.use() - plan.waitFor(assignment);
+        int mixMinutes = assignment.feed().recipe().mixMinutes();
         String why;
         if (question.assistants().isEmpty()) why = "no assistant works today";
         else if (question.assistants().stream()
                 .flatMap(each -> each.onDuty().stream())
                 .noneMatch(duty -> Math.max(duty.from(), question.nowMinute()) + mixMinutes <= duty.to()
-                        && duty.to() > ready - portion.feed().recipe().lifeMinutes()))
+                        && duty.to() > ready - assignment.feed().recipe().lifeMinutes()))
             why = "no assistant is on duty any more";
         else
             why = "no assistant can have the bowl at the chair within "
                     + PlanText.minutes(BowlPathSearch.MOST_WAIT_MINUTES) + " of " + words.time(ready);
         note(
                 "STYLIST_MIXES",
-                "The stylist mixes " + ShownPlan.idOf(course.track().task(), place) + " at " + words.time(portion.mix())
-                        + ": " + why + ".");
+                "The stylist mixes " + ShownPlan.idOf(plan.timeline().task(), place) + " at "
+                        + words.time(assignment.mix()) + ": " + why + ".");
     }
 
     private void rinsedEarly(Stay stay) {

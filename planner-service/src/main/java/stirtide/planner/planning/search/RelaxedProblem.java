@@ -98,13 +98,14 @@ public record RelaxedProblem(
             this.handOver = question.handOverMinutes();
         }
 
-        void add(ServiceTimeline track) {
-            int[] lateAt = new int[track.feeds().size()];
+        void add(ServiceTimeline timeline) {
+            int[] lateAt = new int[timeline.feeds().size()];
             int[] from = new int[lateAt.length];
             int late = 0;
             for (int k = 0; k < lateAt.length; k++) {
-                FeedSegment feed = track.feeds().get(k);
-                LiveFeeding.End end = LiveFeeding.feed(track, feed, late, track.noHolds(), new int[track.minutes()]);
+                FeedSegment feed = timeline.feeds().get(k);
+                LiveFeeding.End end =
+                        LiveFeeding.feed(timeline, feed, late, timeline.noHolds(), new int[timeline.minutes()]);
                 late = end.delay();
                 lateAt[k] = late;
                 from[k] = end.minute();
@@ -112,17 +113,17 @@ public record RelaxedProblem(
             unavoidable += late;
             List<Integer> own = new ArrayList<>();
             for (int k = 0; k < lateAt.length; k++) {
-                FeedSegment feed = track.feeds().get(k);
-                if (lateAt[k] == late && feed.refusal().isEmpty() && fed(track, feed))
-                    run(track, feed, from[k], late, own);
+                FeedSegment feed = timeline.feeds().get(k);
+                if (lateAt[k] == late && feed.refusal().isEmpty() && fed(timeline, feed))
+                    run(timeline, feed, from[k], late, own);
             }
             if (!own.isEmpty()) services.add(own);
         }
 
         /** Whether the plan found weights for the feed. */
-        private boolean fed(ServiceTimeline track, FeedSegment feed) {
-            int service = track.task().service();
-            List<String> zones = track.zonesIn(feed.from(), feed.to()).stream()
+        private boolean fed(ServiceTimeline timeline, FeedSegment feed) {
+            int service = timeline.task().service();
+            List<String> zones = timeline.zonesIn(feed.from(), feed.to()).stream()
                     .map(slot -> slot.zone().zone())
                     .toList();
             return plan.notes().stream()
@@ -132,15 +133,15 @@ public record RelaxedProblem(
                             .anyMatch(bowl -> bowl.zones().stream().anyMatch(zones::contains));
         }
 
-        private void run(ServiceTimeline track, FeedSegment feed, int from, int late, List<Integer> own) {
+        private void run(ServiceTimeline timeline, FeedSegment feed, int from, int late, List<Integer> own) {
             List<Integer> use = new ArrayList<>();
             List<Integer> needUpTo = new ArrayList<>(List.of(0));
             Set<String> zones = new LinkedHashSet<>();
             for (int at = from; at < feed.to(); at++) {
-                int need = track.need(at, at + 1);
+                int need = timeline.need(at, at + 1);
                 if (need == 0) continue;
-                use.add(track.starts()[at] + late);
-                zones.add(track.zone(at).zone().zone());
+                use.add(timeline.starts()[at] + late);
+                zones.add(timeline.zone(at).zone().zone());
                 needUpTo.add(needUpTo.get(needUpTo.size() - 1) + need);
             }
             if (use.isEmpty()) return;
@@ -152,7 +153,7 @@ public record RelaxedProblem(
                             ? 1
                             : BowlRule.NO_BOWL;
             own.add(runs.size());
-            parts.add(new Part(track.task().service(), List.copyOf(zones), needUpTo));
+            parts.add(new Part(timeline.task().service(), List.copyOf(zones), needUpTo));
             runs.add(new StaggerRun(runs.size(), use, mix, life, rule));
         }
     }

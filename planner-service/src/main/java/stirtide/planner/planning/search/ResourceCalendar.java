@@ -125,19 +125,19 @@ final class ResourceCalendar {
         return out;
     }
 
-    void take(MixAssignment portion) {
-        mark(portion, 1);
+    void take(MixAssignment assignment) {
+        mark(assignment, 1);
     }
 
-    void giveBack(MixAssignment portion) {
-        mark(portion, -1);
+    void giveBack(MixAssignment assignment) {
+        mark(assignment, -1);
     }
 
-    private void mark(MixAssignment portion, int amount) {
-        if (portion.person() != MixAssignment.STYLIST)
-            people[portion.person()].add(portion.mix(), portion.mixEnd(), amount);
-        scales[portion.scale()].add(portion.mix(), portion.mixEnd(), amount);
-        bowls[portion.size()].add(portion.mix(), portion.end() + question.washMinutes(), amount);
+    private void mark(MixAssignment assignment, int amount) {
+        if (assignment.person() != MixAssignment.STYLIST)
+            people[assignment.person()].add(assignment.mix(), assignment.mixEnd(), amount);
+        scales[assignment.scale()].add(assignment.mix(), assignment.mixEnd(), amount);
+        bowls[assignment.size()].add(assignment.mix(), assignment.end() + question.washMinutes(), amount);
     }
 
     /**

@@ -10,7 +10,7 @@ final class SeededNumbers {
         state = seed;
     }
 
-    /** Dice for a question, seeded from what is asked, not from object identity. */
+    /** Numbers for a question, seeded from what is asked, not from object identity. */
     static SeededNumbers of(PlanQuestion question) {
         long seed = question.basedOnRevision() * 31 + question.nowMinute();
         for (var task : question.services()) seed = seed * 1_000_003 + task.service() * 97L + task.startMinute();

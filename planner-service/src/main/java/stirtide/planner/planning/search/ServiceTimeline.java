@@ -29,7 +29,7 @@ record ServiceTimeline(
         List<String> splits,
         int idleFrom) {
     /**
-     * A zone on its track.
+     * A zone on its timeline.
      *
      * @param zone the zone
      * @param lightenerId lightener of its run

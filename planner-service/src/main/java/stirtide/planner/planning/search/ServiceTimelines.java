@@ -14,25 +14,25 @@ import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 import stirtide.planner.planning.search.PlanQuestion.ZoneTask;
 import stirtide.planner.planning.search.ServiceTimeline.ZoneSlot;
 
-/** Lays services out as tracks. */
+/** Lays services out as timelines. */
 final class ServiceTimelines {
     /** Stands for "the directions name no longest processing time". */
     static final int NO_LIMIT = Integer.MAX_VALUE / 2;
 
     private final PlanQuestion question;
-    private final Kitchen kitchen;
+    private final FeedFactory factory;
 
     ServiceTimelines(PlanQuestion question) {
         this.question = question;
-        this.kitchen = new Kitchen(question);
+        this.factory = new FeedFactory(question);
     }
 
     static List<ServiceTimeline> of(PlanQuestion question) {
-        ServiceTimelines tracks = new ServiceTimelines(question);
-        return question.services().stream().map(tracks::track).toList();
+        ServiceTimelines timelines = new ServiceTimelines(question);
+        return question.services().stream().map(timelines::timeline).toList();
     }
 
-    private ServiceTimeline track(ServiceTask task) {
+    private ServiceTimeline timeline(ServiceTask task) {
         List<ZoneTask> all =
                 task.runs().stream().flatMap(run -> run.zones().stream()).toList();
         int minutes = all.stream().mapToInt(ZoneTask::applyMinutes).sum();
@@ -75,7 +75,7 @@ final class ServiceTimelines {
     }
 
     private int longest(RunTask run, ZoneTask zone) {
-        return kitchen.rule(run.lightenerId(), zone.technique())
+        return question.rule(run.lightenerId(), zone.technique())
                 .map(TechniqueRule::longestProcessingMinutes)
                 .orElse(NO_LIMIT);
     }
@@ -90,12 +90,12 @@ final class ServiceTimelines {
         int from = 0;
         int before = feeds.size();
         while (from < slots.size()) {
-            boolean permits = kitchen.permits(run, slots.get(from).zone());
+            boolean permits = factory.permits(run, slots.get(from).zone());
             int to = from + 1;
             while (permits
                     && to < slots.size()
-                    && kitchen.permits(run, slots.get(to).zone())) to++;
-            feeds.add(kitchen.feed(run, List.copyOf(slots.subList(from, to)), needUpTo, permits && from == 0));
+                    && factory.permits(run, slots.get(to).zone())) to++;
+            feeds.add(factory.feed(run, List.copyOf(slots.subList(from, to)), needUpTo, permits && from == 0));
             from = to;
         }
         if (feeds.size() > before + 1)
@@ -104,29 +104,16 @@ final class ServiceTimelines {
     }
 
     /** Knows the directions, and keeps one recipe for each formula asked. */
-    private static final class Kitchen {
+    private static final class FeedFactory {
         private final PlanQuestion question;
         private final Map<String, FeedFormula> recipes = new TreeMap<>();
 
-        Kitchen(PlanQuestion question) {
+        FeedFactory(PlanQuestion question) {
             this.question = question;
         }
 
-        Optional<Directions> directions(String lightenerId) {
-            return question.directions().stream()
-                    .filter(each -> each.lightenerId().equals(lightenerId))
-                    .findFirst();
-        }
-
-        Optional<TechniqueRule> rule(String lightenerId, String technique) {
-            return directions(lightenerId)
-                    .flatMap(each -> each.techniques().stream()
-                            .filter(rule -> rule.technique().equals(technique))
-                            .findFirst());
-        }
-
         boolean permits(RunTask run, ZoneTask zone) {
-            return rule(run.lightenerId(), zone.technique())
+            return question.rule(run.lightenerId(), zone.technique())
                     .map(rule -> run.strengthHundredths() <= LegalLimits.ceilingHundredths(rule)
                             && run.ratioThousandths() >= rule.lowestRatioThousandths()
                             && run.ratioThousandths() <= rule.highestRatioThousandths())
@@ -149,13 +136,16 @@ final class ServiceTimelines {
         }
 
         private FeedFormula recipe(RunTask run, List<ZoneSlot> slots) {
-            Directions directions = directions(run.lightenerId()).orElseGet(() -> unknown(run.lightenerId()));
+            Directions directions = question.directions(run.lightenerId()).orElseGet(() -> unknown(run.lightenerId()));
             List<TechniqueRule> rules = slots.stream()
                     .map(slot -> slot.zone().technique())
                     .distinct()
-                    .flatMap(technique -> rule(run.lightenerId(), technique).stream())
+                    .flatMap(technique -> question.rule(run.lightenerId(), technique).stream())
                     .toList();
-            Directions strictest = rules.size() < 2 ? directions : directions.withTechniques(List.of(strictest(rules)));
+            Directions strictest = rules.size() < 2
+                    ? directions
+                    : directions.withTechniques(rules.stream().reduce(BatchWeights::stricter).stream()
+                            .toList());
             String technique = rules.size() < 2
                     ? slots.get(0).zone().technique()
                     : strictest.techniques().get(0).technique();
@@ -170,18 +160,6 @@ final class ServiceTimelines {
                     key,
                     k -> new FeedFormula(
                             question, strictest, technique, run.strengthHundredths(), run.ratioThousandths()));
-        }
-
-        private static TechniqueRule strictest(List<TechniqueRule> rules) {
-            return rules.stream()
-                    .reduce((a, b) -> new TechniqueRule(
-                            a.technique() + " and " + b.technique(),
-                            a.onScalp() || b.onScalp(),
-                            Math.max(a.lowestRatioThousandths(), b.lowestRatioThousandths()),
-                            Math.min(a.highestRatioThousandths(), b.highestRatioThousandths()),
-                            Math.min(a.highestStrengthHundredths(), b.highestStrengthHundredths()),
-                            Math.min(a.longestProcessingMinutes(), b.longestProcessingMinutes())))
-                    .orElseThrow();
         }
 
         private static Directions unknown(String lightenerId) {

@@ -1,7 +1,5 @@
 package stirtide.planner.planning.search;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -78,22 +76,19 @@ final class ShownPlan {
             if (bowl.scaleId().equals(question.scales().get(i).scaleId())) scale = i;
         return person < 0 || scale < 0
                 ? Optional.empty()
-                : Optional.of(new Mix(minute(bowl.mixStart()), person, scale));
-    }
-
-    int minute(Instant instant) {
-        return (int)
-                Math.floorDiv(Duration.between(question.dayStart(), instant).getSeconds(), 60L);
+                : Optional.of(new Mix(question.minuteOf(bowl.mixStart()), person, scale));
     }
 
     /** How many bowls of a service differ from the plan on show in assistant or start. */
-    int moves(ServiceTask task, List<MixAssignment> portions) {
+    int moves(ServiceTask task, List<MixAssignment> assignments) {
         if (!any()) return 0;
         int moves = 0;
-        for (int place = 0; place < portions.size(); place++) {
-            MixAssignment portion = portions.get(place);
+        for (int place = 0; place < assignments.size(); place++) {
+            MixAssignment assignment = assignments.get(place);
             Optional<Mix> mix = mix(task, place);
-            if (mix.isEmpty() || mix.get().start() != portion.mix() || mix.get().person() != portion.person()) moves++;
+            if (mix.isEmpty()
+                    || mix.get().start() != assignment.mix()
+                    || mix.get().person() != assignment.person()) moves++;
         }
         return moves;
     }

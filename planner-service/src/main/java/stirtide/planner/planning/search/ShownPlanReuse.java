@@ -7,49 +7,50 @@ import stirtide.mixing.formula.FormulaAnswer.Weigh;
 
 /** Takes a service over from the plan on show as it is, when nothing that matters to it has changed. */
 final class ShownPlanReuse {
-    private final ServiceTimeline track;
+    private final ServiceTimeline timeline;
     private final ResourceCalendar bar;
     private final PlanQuestion question;
     private final ShownPlan shown;
 
-    private ShownPlanReuse(ServiceTimeline track, ResourceCalendar bar, ShownPlan shown) {
-        this.track = track;
+    private ShownPlanReuse(ServiceTimeline timeline, ResourceCalendar bar, ShownPlan shown) {
+        this.timeline = timeline;
         this.bar = bar;
         this.question = bar.question();
         this.shown = shown;
     }
 
     /** The service as shown, or empty when a bowl of it cannot be mixed, carried and used exactly so any more. */
-    static Optional<ServicePlan> of(ServiceTimeline track, ResourceCalendar bar, ShownPlan shown) {
-        ShownPlanReuse keeping = new ShownPlanReuse(track, bar, shown);
-        return BowlSequence.through(track, keeping::bowl)
-                .map(portions -> ServicePlan.of(track, portions, track.noHolds(), SearchScore.moves(0), bar.question()))
-                .filter(course -> course.score().overMinutes() == 0);
+    static Optional<ServicePlan> of(ServiceTimeline timeline, ResourceCalendar bar, ShownPlan shown) {
+        ShownPlanReuse keeping = new ShownPlanReuse(timeline, bar, shown);
+        return BowlSequence.through(timeline, keeping::bowl)
+                .map(assignments ->
+                        ServicePlan.of(timeline, assignments, timeline.noHolds(), SearchScore.moves(0), bar.question()))
+                .filter(plan -> plan.score().overMinutes() == 0);
     }
 
     private Optional<MixAssignment> bowl(FeedSegment feed, int at, int late, List<MixAssignment> before) {
-        return shown.bowl(ShownPlan.idOf(track.task(), before.size()))
-                .flatMap(bowl -> portion(feed, bowl, at, late, before));
+        return shown.bowl(ShownPlan.idOf(timeline.task(), before.size()))
+                .flatMap(bowl -> assignment(feed, bowl, at, late, before));
     }
 
-    private Optional<MixAssignment> portion(
+    private Optional<MixAssignment> assignment(
             FeedSegment feed, PlannedBowl bowl, int at, int late, List<MixAssignment> before) {
         Optional<ShownPlan.Mix> known = shown.mixOf(bowl);
         int size = shown.sizeOf(bowl);
         if (known.isEmpty() || size < 0 || bowl.run() != feed.run()) return Optional.empty();
         ShownPlan.Mix mix = known.get();
         int mixMinutes = feed.recipe().mixMinutes();
-        int use = Math.max(track.starts()[at] + late, mix.start() + mixMinutes + question.handOverMinutes());
-        int end = shown.minute(bowl.neededTo());
+        int use = Math.max(timeline.starts()[at] + late, mix.start() + mixMinutes + question.handOverMinutes());
+        int end = question.minuteOf(bowl.neededTo());
         int to = at + 1;
-        int shift = use - track.starts()[at];
-        while (to < feed.to() && track.endOf(to) + shift < end) to++;
-        boolean same = use == shown.minute(bowl.neededFrom())
-                && end == track.endOf(to) + shift
+        int shift = use - timeline.starts()[at];
+        while (to < feed.to() && timeline.endOf(to) + shift < end) to++;
+        boolean same = use == question.minuteOf(bowl.neededFrom())
+                && end == timeline.endOf(to) + shift
                 && end <= mix.start() + feed.recipe().lifeMinutes()
-                && track.need(at, to) == bowl.neededMilligrams();
+                && timeline.need(at, to) == bowl.neededMilligrams();
         if (!same || !free(mix, mixMinutes, size, end, before)) return Optional.empty();
-        if (!(feed.recipe().find(track.need(at, to), size, mix.scale()) instanceof Weigh weigh))
+        if (!(feed.recipe().find(timeline.need(at, to), size, mix.scale()) instanceof Weigh weigh))
             return Optional.empty();
         return Optional.of(
                 new MixAssignment(feed, at, to, mix.start(), use, end, mix.person(), mix.scale(), size, weigh));

@@ -22,16 +22,16 @@ final class StaggerModel {
     /**
      * A run and where it comes from.
      *
-     * @param track place of the service among the tracks
-     * @param minutes minutes of application of the track that it feeds, in order
+     * @param timeline place of the service among the timelines
+     * @param minutes minutes of application of the timeline that it feeds, in order
      */
-    record Stretch(int track, FeedSegment feed, int[] minutes, StaggerRun run) {
-        /** The minute of application of the track that begins at a minute of the day. */
+    record Stretch(int place, FeedSegment feed, int[] minutes, StaggerRun run) {
+        /** The minute of application of the timeline that begins at a minute of the day. */
         int from(int minuteOfDay) {
             return minutes[run.useMinutes().indexOf(minuteOfDay)];
         }
 
-        /** The minute of application of the track after the one that ends at a minute of the day. */
+        /** The minute of application of the timeline after the one that ends at a minute of the day. */
         int to(int minuteOfDay) {
             return minutes[run.useMinutes().indexOf(minuteOfDay - 1)] + 1;
         }
@@ -43,27 +43,27 @@ final class StaggerModel {
     }
 
     /** Adds a service. */
-    void add(int place, ServiceTimeline track) {
-        int[] delays = new int[track.minutes()];
+    void add(int place, ServiceTimeline timeline) {
+        int[] delays = new int[timeline.minutes()];
         int late = 0;
-        for (FeedSegment feed : track.feeds()) {
-            LiveFeeding.End end = LiveFeeding.feed(track, feed, late, track.noHolds(), delays);
+        for (FeedSegment feed : timeline.feeds()) {
+            LiveFeeding.End end = LiveFeeding.feed(timeline, feed, late, timeline.noHolds(), delays);
             if (end.minute() > feed.from()) late = end.delay();
-            if (feed.refusal().isEmpty()) stretch(place, track, feed, end.minute(), late);
+            if (feed.refusal().isEmpty()) stretch(place, timeline, feed, end.minute(), late);
         }
     }
 
-    private void stretch(int place, ServiceTimeline track, FeedSegment feed, int from, int late) {
+    private void stretch(int place, ServiceTimeline timeline, FeedSegment feed, int from, int late) {
         List<Integer> use = new ArrayList<>();
         int[] minutes = new int[feed.to() - from];
         for (int at = from; at < feed.to(); at++) {
-            if (track.need(at, at + 1) == 0) continue;
+            if (timeline.need(at, at + 1) == 0) continue;
             minutes[use.size()] = at;
-            use.add(track.starts()[at] + late);
+            use.add(timeline.starts()[at] + late);
         }
         if (use.isEmpty()) return;
         FeedFormula recipe = feed.recipe();
-        BowlRule rule = (a, b) -> residue(track, recipe, minutes[a], minutes[b - 1] + 1);
+        BowlRule rule = (a, b) -> residue(timeline, recipe, minutes[a], minutes[b - 1] + 1);
         stretches.add(new Stretch(
                 place,
                 feed,
@@ -72,8 +72,8 @@ final class StaggerModel {
     }
 
     /** Residue of the bowl that wastes least among those that can hold the grams and be weighed on some scale. */
-    private int residue(ServiceTimeline track, FeedFormula recipe, int from, int to) {
-        int need = track.need(from, to);
+    private int residue(ServiceTimeline timeline, FeedFormula recipe, int from, int to) {
+        int need = timeline.need(from, to);
         for (int size : bar.sizesByResidue()) {
             var bowl = question.bowlSizes().get(size);
             if (bowl.count() < 1 || need + bowl.residueMilligrams() > bowl.usableMilligrams()) continue;

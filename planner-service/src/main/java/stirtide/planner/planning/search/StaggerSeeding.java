@@ -18,13 +18,13 @@ import stirtide.planner.planning.stagger.StaggerMix;
  */
 final class StaggerSeeding {
     private final PlanQuestion question;
-    private final List<ServiceTimeline> tracks;
+    private final List<ServiceTimeline> timelines;
     private final PlanDraft draft;
     private final ResourceCalendar bar;
 
-    StaggerSeeding(PlanQuestion question, List<ServiceTimeline> tracks, PlanDraft draft) {
+    StaggerSeeding(PlanQuestion question, List<ServiceTimeline> timelines, PlanDraft draft) {
         this.question = question;
-        this.tracks = tracks;
+        this.timelines = timelines;
         this.draft = draft;
         this.bar = draft.bar();
     }
@@ -37,54 +37,54 @@ final class StaggerSeeding {
      */
     void place(List<Integer> order, SearchRounds rounds, int keepBefore, long seed) {
         StaggerModel day = new StaggerModel(question, bar);
-        for (int track : order) day.add(track, tracks.get(track));
+        for (int place : order) day.add(place, timelines.get(place));
         TreeMap<Integer, List<Planned>> mixes = day.stretches().isEmpty() ? new TreeMap<>() : mixes(day, rounds, seed);
         List<Integer> left = new ArrayList<>();
-        for (int track : order)
-            course(tracks.get(track), mixes.getOrDefault(track, List.of()))
-                    .ifPresentOrElse(course -> draft.put(track, course), () -> left.add(track));
-        for (int track : left) draft.insert(track, keepBefore, 0);
+        for (int place : order)
+            plan(timelines.get(place), mixes.getOrDefault(place, List.of()))
+                    .ifPresentOrElse(plan -> draft.put(place, plan), () -> left.add(place));
+        for (int place : left) draft.insert(place, keepBefore, 0);
     }
 
-    /** A bowl of the engine in minutes of application of its track. */
+    /** A bowl of the engine in minutes of application of its timeline. */
     private record Planned(int from, int to, int mix, int person) {}
 
     private static TreeMap<Integer, List<Planned>> mixes(StaggerModel day, SearchRounds rounds, long seed) {
         StaggerEngine engine = new StaggerEngine(day.problem(), new SplittableRandom(seed));
-        TreeMap<Integer, List<Planned>> byTrack = new TreeMap<>();
+        TreeMap<Integer, List<Planned>> byPlace = new TreeMap<>();
         for (StaggerMix mix : engine.improve(rounds::another).mixes()) {
             StaggerModel.Stretch stretch = day.stretches().get(mix.runIndex());
-            byTrack.computeIfAbsent(stretch.track(), track -> new ArrayList<>())
+            byPlace.computeIfAbsent(stretch.place(), place -> new ArrayList<>())
                     .add(new Planned(
                             stretch.from(mix.fromMinute()),
                             stretch.to(mix.toMinute()),
                             mix.mixStartMinute(),
                             mix.assistant()));
         }
-        byTrack.values().forEach(list -> list.sort(Comparator.comparingInt(Planned::from)));
-        return byTrack;
+        byPlace.values().forEach(list -> list.sort(Comparator.comparingInt(Planned::from)));
+        return byPlace;
     }
 
     /** The service with these bowls, or empty when one of them breaks a rule of the product's model. */
-    private Optional<ServicePlan> course(ServiceTimeline track, List<Planned> mixes) {
+    private Optional<ServicePlan> plan(ServiceTimeline timeline, List<Planned> mixes) {
         return BowlSequence.through(
-                        track,
+                        timeline,
                         (feed, at, late, before) -> before.size() < mixes.size() && mixes.get(before.size()).from == at
-                                ? portion(track, feed, mixes.get(before.size()), late, before)
+                                ? assignment(timeline, feed, mixes.get(before.size()), late, before)
                                 : Optional.empty())
-                .filter(portions -> portions.size() == mixes.size())
-                .map(portions -> draft.course(track, portions))
-                .filter(course -> course.firstOver() < 0);
+                .filter(assignments -> assignments.size() == mixes.size())
+                .map(assignments -> draft.plan(timeline, assignments))
+                .filter(plan -> plan.firstOver() < 0);
     }
 
-    private Optional<MixAssignment> portion(
-            ServiceTimeline track, FeedSegment feed, Planned mix, int late, List<MixAssignment> before) {
+    private Optional<MixAssignment> assignment(
+            ServiceTimeline timeline, FeedSegment feed, Planned mix, int late, List<MixAssignment> before) {
         if (mix.person == StaggerMix.STYLIST) return Optional.empty();
         int mixEnd = mix.mix + feed.recipe().mixMinutes();
-        int use = Math.max(track.starts()[mix.from] + late, mixEnd + question.handOverMinutes());
-        int end = track.endOf(mix.to) + use - track.starts()[mix.from];
+        int use = Math.max(timeline.starts()[mix.from] + late, mixEnd + question.handOverMinutes());
+        int end = timeline.endOf(mix.to) + use - timeline.starts()[mix.from];
         if (end > mix.mix + feed.recipe().lifeMinutes()) return Optional.empty();
-        int need = track.need(mix.from, mix.to);
+        int need = timeline.need(mix.from, mix.to);
         int clean = end + question.washMinutes();
         for (int size : bar.sizesByResidue()) {
             var bowl = question.bowlSizes().get(size);

@@ -12,48 +12,48 @@ import stirtide.planner.planning.search.OverloadFinder.Window;
 final class WaitReasons {
     private final PlanQuestion question;
     private final ResourceCalendar bar;
-    private final List<ServicePlan> courses;
+    private final List<ServicePlan> plans;
     private final OverloadFinder overload;
     private final PlanText words;
     private final List<WaitReason> reasons = new ArrayList<>();
     private final List<Window> windows = new ArrayList<>();
     private final List<TreeSet<Integer>> waiting = new ArrayList<>();
 
-    WaitReasons(PlanQuestion question, ResourceCalendar bar, List<ServicePlan> courses) {
+    WaitReasons(PlanQuestion question, ResourceCalendar bar, List<ServicePlan> plans) {
         this.question = question;
         this.bar = bar;
-        this.courses = courses;
-        this.overload = new OverloadFinder(question, courses);
+        this.plans = plans;
+        this.overload = new OverloadFinder(question, plans);
         this.words = new PlanText(question);
     }
 
     List<WaitReason> reasons() {
-        for (ServicePlan course : courses) {
-            int live = course.score().waitMinutes();
-            for (MixAssignment portion : course.portions()) {
-                int wait = course.waitFor(portion);
+        for (ServicePlan plan : plans) {
+            int live = plan.score().waitMinutes();
+            for (MixAssignment assignment : plan.assignments()) {
+                int wait = plan.waitFor(assignment);
                 live -= wait;
-                if (wait > 0 && course.holdBefore(portion.from()) == 0) explain(course, portion, wait);
+                if (wait > 0 && plan.holdBefore(assignment.from()) == 0) explain(plan, assignment, wait);
             }
-            for (ServiceTimeline.ZoneSlot slot : course.track().zones()) {
-                int hold = course.holdBefore(slot.from());
+            for (ServiceTimeline.ZoneSlot slot : plan.timeline().zones()) {
+                int hold = plan.holdBefore(slot.from());
                 if (hold == 0) continue;
-                held(course, slot, hold);
-                if (fedByLive(course, slot)) live -= hold;
+                held(plan, slot, hold);
+                if (fedByLive(plan, slot)) live -= hold;
             }
-            if (live > 0) onItsWay(course, live);
+            if (live > 0) onItsWay(plan, live);
         }
         for (int i = 0; i < windows.size(); i++) reasons.add(i, overloaded(windows.get(i), waiting.get(i)));
         return reasons;
     }
 
-    private static boolean fedByLive(ServicePlan course, ServiceTimeline.ZoneSlot slot) {
-        return course.portions().stream().noneMatch(portion -> portion.from() == slot.from());
+    private static boolean fedByLive(ServicePlan plan, ServiceTimeline.ZoneSlot slot) {
+        return plan.assignments().stream().noneMatch(assignment -> assignment.from() == slot.from());
     }
 
-    private void held(ServicePlan course, ServiceTimeline.ZoneSlot slot, int hold) {
-        int start = course.applyStart(slot);
-        int service = course.track().task().service();
+    private void held(ServicePlan plan, ServiceTimeline.ZoneSlot slot, int hold) {
+        int start = plan.applyStart(slot);
+        int service = plan.timeline().task().service();
         add(
                 start - hold,
                 start,
@@ -65,15 +65,15 @@ final class WaitReasons {
                         + ": begun earlier it would not be applied within its longest processing time, for want of bowls.");
     }
 
-    private void explain(ServicePlan course, MixAssignment portion, int wait) {
-        Job job = overload.job(course, portion);
+    private void explain(ServicePlan plan, MixAssignment assignment, int wait) {
+        Job job = overload.job(plan, assignment);
         int mixMinutes = job.minutes();
-        int due = portion.use() - wait - question.handOverMinutes();
+        int due = assignment.use() - wait - question.handOverMinutes();
         int service = job.service();
-        if (portion.person() == MixAssignment.STYLIST)
+        if (assignment.person() == MixAssignment.STYLIST)
             add(
-                    portion.mix(),
-                    portion.use(),
+                    assignment.mix(),
+                    assignment.use(),
                     mixMinutes,
                     0,
                     service,
@@ -86,21 +86,21 @@ final class WaitReasons {
                     mixMinutes,
                     Math.max(0, due - question.nowMinute()),
                     service,
-                    tooLate(course, portion, due));
-        else if (!known(job)) search(course, portion, job, due);
+                    tooLate(plan, assignment, due));
+        else if (!known(job)) search(plan, assignment, job, due);
     }
 
     private void add(int from, int to, int needed, int available, int service, String sentence) {
         reasons.add(new WaitReason(words.at(from), words.at(to), needed, available, List.of(service), sentence));
     }
 
-    private String tooLate(ServicePlan course, MixAssignment portion, int due) {
+    private String tooLate(ServicePlan plan, MixAssignment assignment, int due) {
         int ready = due + question.handOverMinutes();
-        return "Service " + course.track().task().service() + " needs a bowl at " + words.time(ready)
+        return "Service " + plan.timeline().task().service() + " needs a bowl at " + words.time(ready)
                 + ", but nothing can start before " + words.time(question.nowMinute())
                 + ", and mixing and carrying take "
-                + PlanText.minutes(portion.feed().recipe().mixMinutes() + question.handOverMinutes())
-                + ": it comes at " + words.time(portion.use()) + ".";
+                + PlanText.minutes(assignment.feed().recipe().mixMinutes() + question.handOverMinutes())
+                + ": it comes at " + words.time(assignment.use()) + ".";
     }
 
     private boolean known(Job job) {
@@ -112,7 +112,7 @@ final class WaitReasons {
         return false;
     }
 
-    private void search(ServicePlan course, MixAssignment portion, Job job, int due) {
+    private void search(ServicePlan plan, MixAssignment assignment, Job job, int due) {
         Optional<Window> window = overload.around(job);
         if (window.isPresent()) {
             windows.add(window.get());
@@ -124,7 +124,7 @@ final class WaitReasons {
         String sentence = bowlsShort(job, due)
                 ? "Service " + job.service() + " waits for a bowl: from " + stretch
                         + " all bowls that would do are in use or being washed."
-                : "Service " + job.service() + " waits " + PlanText.minutes(course.waitFor(portion))
+                : "Service " + job.service() + " waits " + PlanText.minutes(plan.waitFor(assignment))
                         + ": its bowl would have to be mixed from " + stretch
                         + ", when the plan needs people and scales for others. No single stretch proves that this"
                         + " cannot be avoided.";
@@ -141,12 +141,12 @@ final class WaitReasons {
         return false;
     }
 
-    private void onItsWay(ServicePlan course, int wait) {
+    private void onItsWay(ServicePlan plan, int wait) {
         int first = 0;
-        while (course.delays()[first] == 0) first++;
-        int from = course.track().starts()[first];
-        int to = from + course.delays()[first];
-        int service = course.track().task().service();
+        while (plan.delays()[first] == 0) first++;
+        int from = plan.timeline().starts()[first];
+        int to = from + plan.delays()[first];
+        int service = plan.timeline().task().service();
         add(
                 from,
                 to,

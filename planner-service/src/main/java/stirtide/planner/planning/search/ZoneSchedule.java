@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stirtide.events.plan.PlannedService;
 import stirtide.events.plan.PlannedService.PlannedZone;
-import stirtide.events.setup.Directions;
+import stirtide.events.setup.Directions.TechniqueRule;
 import stirtide.planner.planning.search.PlanQuestion.AppliedZone;
 import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 import stirtide.planner.planning.search.ServiceTimeline.ZoneSlot;
@@ -15,19 +15,17 @@ import stirtide.planner.planning.search.ServiceTimeline.ZoneSlot;
  */
 final class ZoneSchedule {
     private final PlanQuestion question;
-    private final ServicePlan course;
-    private final PlanText words;
+    private final ServicePlan plan;
     private final List<Stay> stays = new ArrayList<>();
 
     /** A zone with its minutes; {@code rinse} is never after {@code rinseBy}, {@code common} is the section's rinse. */
     record Stay(String zone, int section, int start, int end, int wanted, int rinseBy, int common, int rinse) {}
 
-    ZoneSchedule(PlanQuestion question, ServicePlan course) {
+    ZoneSchedule(PlanQuestion question, ServicePlan plan) {
         this.question = question;
-        this.course = course;
-        this.words = new PlanText(question);
+        this.plan = plan;
         List<Stay> open = new ArrayList<>();
-        ServiceTask task = course.track().task();
+        ServiceTask task = plan.timeline().task();
         for (AppliedZone zone : task.processing())
             open.add(stay(
                     zone.zone(),
@@ -36,12 +34,12 @@ final class ZoneSchedule {
                     zone.applyEnd(),
                     zone.processMinutes(),
                     longest(zone.lightenerId(), zone.technique())));
-        for (ZoneSlot slot : course.track().zones())
+        for (ZoneSlot slot : plan.timeline().zones())
             open.add(stay(
                     slot.zone().zone(),
                     slot.zone().section(),
-                    course.applyStart(slot),
-                    course.applyEnd(slot),
+                    plan.applyStart(slot),
+                    plan.applyEnd(slot),
                     slot.zone().processMinutes(),
                     slot.longestMinutes()));
         for (Stay stay : open) stays.add(settle(stay, open));
@@ -69,18 +67,13 @@ final class ZoneSchedule {
     }
 
     private int longest(String lightenerId, String technique) {
-        return question.directions().stream()
-                .filter(each -> each.lightenerId().equals(lightenerId))
-                .map(Directions::techniques)
-                .flatMap(List::stream)
-                .filter(rule -> rule.technique().equals(technique))
-                .mapToInt(Directions.TechniqueRule::longestProcessingMinutes)
-                .findFirst()
+        return question.rule(lightenerId, technique)
+                .map(TechniqueRule::longestProcessingMinutes)
                 .orElse(ServiceTimelines.NO_LIMIT);
     }
 
     PlannedService service() {
-        ServiceTask task = course.track().task();
+        ServiceTask task = plan.timeline().task();
         int start = stays.isEmpty() ? task.startMinute() : stays.get(0).start;
         int end = stays.stream()
                 .mapToInt(stay -> Math.max(stay.rinse, stay.end))
@@ -89,9 +82,9 @@ final class ZoneSchedule {
         return new PlannedService(
                 task.service(),
                 task.chair(),
-                words.at(start),
-                words.at(end),
-                course.score().waitMinutes(),
+                question.instantOf(start),
+                question.instantOf(end),
+                plan.score().waitMinutes(),
                 stays.stream().map(this::zone).toList());
     }
 
@@ -99,10 +92,10 @@ final class ZoneSchedule {
         int check = Math.min(stay.rinse, stay.end + Math.max(0, stay.rinse - stay.end) / 2);
         return new PlannedZone(
                 stay.zone,
-                words.at(stay.start),
-                words.at(stay.end),
-                words.at(check),
-                words.at(stay.rinse),
-                words.at(stay.rinseBy));
+                question.instantOf(stay.start),
+                question.instantOf(stay.end),
+                question.instantOf(check),
+                question.instantOf(stay.rinse),
+                question.instantOf(stay.rinseBy));
     }
 }

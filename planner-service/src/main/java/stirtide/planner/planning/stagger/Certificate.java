@@ -14,7 +14,7 @@ public record Certificate(Claim claim, Step root) {
     public sealed interface Step permits Priced, Split, Swept {}
 
     /**
-     * Prices on minutes of mixing. Each run's cheapest path, less the price of all hands, bounds every plan from below. If
+     * Prices on minutes of mixing. Each run's cheapest path, less the price of all mixers, bounds every plan from below. If
      * the bound exceeds what the claim allows (or a run has no path), nothing is left to show. Else every start whose
      * cheapest path would lift the bound above the claim is struck out, and the proof goes on with the rest.
      *
@@ -45,7 +45,7 @@ public record Certificate(Claim claim, Step root) {
 
     /**
      * Prices as in {@link Priced}, with which the plans are followed minute by minute: a state is how far each run is fed and
-     * how long hands are at work; the bowls of a run are mixed in the order of their use. It is dropped when its cost, the cheapest rest of each run and the price of the hands
+     * how long mixers are at work; the bowls of a run are mixed in the order of their use. It is dropped when its cost, the cheapest rest of each run and the price of the mixers
      * yet to come exceed what the claim allows. No state is left at the end. Only for days on which all bowls of a run cost
      * the same.
      *

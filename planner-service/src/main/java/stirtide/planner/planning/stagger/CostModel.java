@@ -2,10 +2,13 @@ package stirtide.planner.planning.stagger;
 
 /** What a path search pays: weights of the levels, the longest wait of one bowl, and a price for every start. */
 final class CostModel {
+    /** More than any sum of costs, small enough to be added to itself. */
+    static final long NEVER = Long.MAX_VALUE / 4;
+
     final MinuteGrid grid;
     LevelWeights weights;
     int maxWait;
-    /** Price of a mix of m minutes from s at [m][s], {@link RunPathSearch#NEVER} where none may start. */
+    /** Price of a mix of m minutes from s at [m][s], {@link #NEVER} where none may start. */
     final long[][] start;
 
     CostModel(MinuteGrid grid, LevelWeights weights, int maxWait) {
@@ -38,12 +41,12 @@ final class CostModel {
             sum += minutePrice[t];
             int s = t - m + 1;
             if (s >= 0) {
-                row[s] = may[s] ? sum : RunPathSearch.NEVER;
+                row[s] = may[s] ? sum : NEVER;
                 sum -= minutePrice[s];
             }
         }
         for (int s = Math.max(0, grid.horizon - m + 1); s < grid.horizon; s++) {
-            row[s] = RunPathSearch.NEVER;
+            row[s] = NEVER;
         }
     }
 }

@@ -19,7 +19,7 @@ final class CoverTable {
     private final long[] rest;
 
     /**
-     * @param price what a start costs, by minute from the origin; {@link RunPathSearch#NEVER} where none may be
+     * @param price what a start costs, by minute from the origin; {@link CostModel#NEVER} where none may be
      * @param spacing minutes from one start of this run to the next, at least 1
      */
     CoverTable(RunGrid run, LevelWeights weights, int maxWait, long[] price, int spacing) {
@@ -39,27 +39,27 @@ final class CoverTable {
         int row = (t - first) * (run.minutes + 1);
         for (int covered = 0; covered < run.minutes; covered++) {
             long best = rest(t + 1, covered);
-            if (price[t] < RunPathSearch.NEVER) {
+            if (price[t] < CostModel.NEVER) {
                 for (int u = firstUse(t, covered); u >= 0; u = nextUse(t, covered, u)) {
                     long then = rest(t + spacing, reach(t, u));
-                    best = Math.min(best, then >= RunPathSearch.NEVER ? then : then + cost(t, u));
+                    best = Math.min(best, then >= CostModel.NEVER ? then : then + cost(t, u));
                 }
             }
             rest[row + covered] = best;
         }
     }
 
-    /** Least cost from minute t on, {@link RunPathSearch#NEVER} if the rest cannot be fed any more. */
+    /** Least cost from minute t on, {@link CostModel#NEVER} if the rest cannot be fed any more. */
     long rest(int t, int covered) {
         if (covered == run.minutes) {
             return 0;
         }
-        return t > last ? RunPathSearch.NEVER : rest[(Math.max(t, first) - first) * (run.minutes + 1) + covered];
+        return t > last ? CostModel.NEVER : rest[(Math.max(t, first) - first) * (run.minutes + 1) + covered];
     }
 
     /** Price of a start. */
     long price(int t) {
-        return t < first || t > last ? RunPathSearch.NEVER : price[t];
+        return t < first || t > last ? CostModel.NEVER : price[t];
     }
 
     /**

@@ -6,7 +6,7 @@ import java.util.List;
  * A bound on how late services become, where a late bowl makes all that follows in its service later: of the bowls of a
  * service only the longest wait counts, and the others may be as late for nothing. Prices on minutes of mixing as in
  * {@link PriceBound}; for each service the cheapest of "so late, and the cheapest bowls that are no later", less the price of
- * all hands.
+ * all mixers.
  */
 public final class DelayBound {
     /** Price units of one minute of delay. */
@@ -16,11 +16,11 @@ public final class DelayBound {
     private static final int PATIENCE = 6;
     private static final long LARGEST_STEP = 1000;
     private static final long SMALLEST_STEP = 4;
-    private static final LevelWeights NO_WEIGHTS = new LevelWeights(RunPathSearch.NEVER, 0, 0, 0);
+    private static final LevelWeights NO_WEIGHTS = new LevelWeights(CostModel.NEVER, 0, 0, 0);
 
     private final MinuteGrid grid;
     private final List<List<Integer>> services;
-    private final CostModel tariff;
+    private final CostModel costs;
     private final RunPathSearch search;
     private final long[] price;
     private final int[] use;
@@ -31,7 +31,7 @@ public final class DelayBound {
     private DelayBound(StaggerProblem problem, List<List<Integer>> services) {
         this.grid = new MinuteGrid(problem);
         this.services = services;
-        this.tariff = new CostModel(grid, NO_WEIGHTS, 0);
+        this.costs = new CostModel(grid, NO_WEIGHTS, 0);
         this.search = new RunPathSearch(grid);
         this.price = new long[grid.horizon];
         this.bestPrice = price.clone();
@@ -75,7 +75,7 @@ public final class DelayBound {
     }
 
     private long evaluate() {
-        tariff.load(price);
+        costs.load(price);
         java.util.Arrays.fill(use, 0);
         long value = 0;
         for (List<Integer> service : services) {
@@ -89,17 +89,17 @@ public final class DelayBound {
 
     /** Least price of a service over all delays; counts the mixes of the cheapest. */
     private long cheapest(List<Integer> service) {
-        long least = RunPathSearch.NEVER;
+        long least = CostModel.NEVER;
         RunPath[] paths = new RunPath[service.size()];
         for (int delay = 0; delay <= grid.problem.maxWaitMinutes() && (long) delay * MINUTE < least; delay++) {
-            tariff.maxWait = delay;
+            costs.maxWait = delay;
             RunPath[] tried = new RunPath[service.size()];
             long cost = (long) delay * MINUTE;
             for (int i = 0; i < tried.length && cost < least; i++) {
                 RunGrid run = grid.runs[service.get(i)];
-                long own = search.cost(run, tariff, null);
-                cost = own >= RunPathSearch.NEVER ? RunPathSearch.NEVER : cost + own;
-                if (own < RunPathSearch.NEVER) {
+                long own = search.cost(run, costs, null);
+                cost = own >= CostModel.NEVER ? CostModel.NEVER : cost + own;
+                if (own < CostModel.NEVER) {
                     tried[i] = search.path(run);
                 }
             }
@@ -108,7 +108,7 @@ public final class DelayBound {
                 paths = tried;
             }
         }
-        for (int i = 0; i < paths.length && least < RunPathSearch.NEVER; i++) {
+        for (int i = 0; i < paths.length && least < CostModel.NEVER; i++) {
             count(grid.runs[service.get(i)], paths[i]);
         }
         return least;

@@ -3,29 +3,19 @@ package stirtide.planner.planning.stagger;
 import java.util.Arrays;
 import java.util.Comparator;
 
-/** Builds complete plans on an empty board, as starts for the search. */
-final class InitialPlans {
-    private final MinuteGrid grid;
-    private final Occupancy board;
-    private final Incumbent incumbent;
-
-    InitialPlans(MinuteGrid grid, Occupancy board, Incumbent incumbent) {
-        this.grid = grid;
-        this.board = board;
-        this.incumbent = incumbent;
-    }
-
-    /** Puts all runs on the board in the given order; false if some run has no path. */
+/** Builds complete plans in an empty plan, as starts for the search. */
+record InitialPlans(MinuteGrid grid, Occupancy occupancy, Incumbent incumbent) {
+    /** Puts all runs in the plan in the given order; false if some run has no path. */
     boolean inOrder(Comparator<RunGrid> order) {
         clear();
         RunGrid[] runs = grid.runs.clone();
         Arrays.sort(runs, order);
         for (RunGrid run : runs) {
-            if (!board.insert(run.index, 0)) {
+            if (!occupancy.insert(run.index, 0)) {
                 return false;
             }
         }
-        incumbent.offer(board.copyOfPaths());
+        incumbent.offer(occupancy.copyOfPaths());
         return true;
     }
 
@@ -37,24 +27,24 @@ final class InitialPlans {
     boolean fromStylists() {
         clear();
         for (RunGrid run : grid.runs) {
-            if (!board.insertLastResort(run.index)) {
+            if (!occupancy.insertLastResort(run.index)) {
                 return false;
             }
         }
-        incumbent.offer(board.copyOfPaths());
+        incumbent.offer(occupancy.copyOfPaths());
         for (RunGrid run : grid.runs) {
-            RunPath byStylist = board.remove(run.index);
-            board.insert(run.index, 0);
-            if (!incumbent.offer(board.copyOfPaths())) {
-                board.remove(run.index);
-                board.put(run.index, byStylist);
+            RunPath byStylist = occupancy.remove(run.index);
+            occupancy.insert(run.index, 0);
+            if (!incumbent.offer(occupancy.copyOfPaths())) {
+                occupancy.remove(run.index);
+                occupancy.put(run.index, byStylist);
             }
         }
         return true;
     }
 
     private void clear() {
-        board.clear();
-        board.guide(null, 0, 1);
+        occupancy.clear();
+        occupancy.guide(null, 0, 1);
     }
 }

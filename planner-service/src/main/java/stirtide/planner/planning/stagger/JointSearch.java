@@ -4,8 +4,8 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Plans runs together, minute by minute: a state is how far each run is fed and until when hands are at work. Of equal states
- * the cheapest is kept; a state is dropped when its cost and the least rest of all its runs, less the price of all hands yet to
+ * Plans runs together, minute by minute: a state is how far each run is fed and until when mixers are at work. Of equal states
+ * the cheapest is kept; a state is dropped when its cost and the least rest of all its runs, less the price of all mixers yet to
  * come, reach the limit. While no more states are alive than the width allows, the outcome is the best there is (dynamic
  * programming with price bounds); beyond that only the most promising are followed (beam search).
  */
@@ -18,10 +18,10 @@ final class JointSearch {
 
     private final CoverTable[] tables;
     private final LevelWeights weights;
-    private final MixerAvailability hands;
+    private final MixerAvailability mixers;
     private final long[] minutePrice;
-    /** Price of all hands from each minute on. */
-    private final long[] allHands;
+    /** Price of all mixers from each minute on. */
+    private final long[] allMixers;
 
     private final int width;
     /** Steps after which, or on whose first state too many, the search gives up; 0 for one that cuts and goes on. */
@@ -43,7 +43,7 @@ final class JointSearch {
 
     /**
      * @param weights costs of the levels, as in the tables
-     * @param hands who may mix
+     * @param mixers who may mix
      * @param minutePrice what each minute of mixing costs in the prices of the tables
      * @param limit paths are wanted that cost less than this
      * @param width most states that are followed from one minute to the next
@@ -53,23 +53,23 @@ final class JointSearch {
     JointSearch(
             CoverTable[] tables,
             LevelWeights weights,
-            MixerAvailability hands,
+            MixerAvailability mixers,
             long[] minutePrice,
             long limit,
             int width,
             long patience) {
         this.tables = tables;
         this.weights = weights;
-        this.hands = hands;
+        this.mixers = mixers;
         this.minutePrice = minutePrice;
-        this.allHands = new long[hands.minutes() + 1];
-        for (int t = hands.minutes() - 1; t >= 0; t--) {
-            allHands[t] = allHands[t + 1] + minutePrice[t] * hands.capacity(t);
+        this.allMixers = new long[mixers.minutes() + 1];
+        for (int t = mixers.minutes() - 1; t >= 0; t--) {
+            allMixers[t] = allMixers[t + 1] + minutePrice[t] * mixers.capacity(t);
         }
         this.width = width;
         this.patience = patience;
         this.bestCost = limit;
-        this.scratch = new int[tables.length + hands.count];
+        this.scratch = new int[tables.length + mixers.count];
         this.first = new JointLayer(scratch.length);
         this.second = new JointLayer(scratch.length);
         this.active = new int[tables.length];
@@ -127,7 +127,7 @@ final class JointSearch {
     /** Sets which runs a state at minute t still has to care for. */
     private void activate(int t) {
         activeCount = 0;
-        later = -allHands[t];
+        later = -allMixers[t];
         for (int r = 0; r < tables.length; r++) {
             if (t < tables[r].first) {
                 later += tables[r].rest(t, 0);
@@ -148,21 +148,21 @@ final class JointSearch {
         for (int i = layer.lastRun[state]; i < activeCount; i++) {
             CoverTable table = tables[active[i]];
             int covered = scratch[active[i]];
-            boolean may = covered < table.run.minutes && table.price(t) < RunPathSearch.NEVER;
-            for (int hand = may ? next(-1, t, table) : -1; hand >= 0; hand = next(hand, t, table)) {
+            boolean may = covered < table.run.minutes && table.price(t) < CostModel.NEVER;
+            for (int mixer = may ? next(-1, t, table) : -1; mixer >= 0; mixer = next(mixer, t, table)) {
                 for (int u = table.firstUse(t, covered); u >= 0; u = table.nextUse(t, covered, u)) {
-                    start(layer, i, hand, t, u, cost, estimate, node);
+                    start(layer, i, mixer, t, u, cost, estimate, node);
                 }
             }
         }
     }
 
     private int next(int after, int t, CoverTable table) {
-        return hands.next(scratch, tables.length, after, t, table.run.mix);
+        return mixers.next(scratch, tables.length, after, t, table.run.mix);
     }
 
-    /** Adds the state in which a hand starts a bowl of one more run at t, used from u. */
-    private void start(JointLayer layer, int i, int hand, int t, int u, long cost, long estimate, int node) {
+    /** Adds the state in which a mixer starts a bowl of one more run at t, used from u. */
+    private void start(JointLayer layer, int i, int mixer, int t, int u, long cost, long estimate, int node) {
         int r = active[i];
         CoverTable table = tables[r];
         int covered = scratch[r];
@@ -170,7 +170,7 @@ final class JointSearch {
         long more = table.cost(t, u);
         steps += 8;
         long then = table.rest(t, reach);
-        if (then >= RunPathSearch.NEVER || estimate + more + then - table.rest(t, covered) >= bestCost) {
+        if (then >= CostModel.NEVER || estimate + more + then - table.rest(t, covered) >= bestCost) {
             return;
         }
         scratch[r] = reach;
@@ -178,7 +178,7 @@ final class JointSearch {
         if (complete()) {
             offer(made);
         } else {
-            int place = tables.length + hand;
+            int place = tables.length + mixer;
             scratch[place] = t + table.run.mix;
             layer.add(scratch, cost + more, estimate + more + then - table.rest(t, covered), i, made);
             scratch[place] = 0;
@@ -197,7 +197,7 @@ final class JointSearch {
         }
         long estimate = estimate(cost, t);
         if (estimate < bestCost) {
-            if (!hands.areNamed()) {
+            if (!mixers.areNamed()) {
                 Arrays.sort(scratch, tables.length, scratch.length);
             }
             next.merge(scratch, cost, estimate, layer.node[state]);
@@ -213,13 +213,13 @@ final class JointSearch {
         return true;
     }
 
-    /** Least cost of all plans that go on from the state at hand. */
+    /** Least cost of all plans that go on from the state at mixer. */
     private long estimate(long cost, int t) {
         long sum = cost + later;
         for (int i = 0; i < activeCount; i++) {
             long rest = tables[active[i]].rest(t, scratch[active[i]]);
-            if (rest >= RunPathSearch.NEVER) {
-                return RunPathSearch.NEVER;
+            if (rest >= CostModel.NEVER) {
+                return CostModel.NEVER;
             }
             sum += rest;
         }
@@ -228,7 +228,7 @@ final class JointSearch {
 
     private void offer(int node) {
         RunPath[] paths = nodes.paths(node, tables);
-        long cost = paths == null ? RunPathSearch.NEVER : weights.of(RunPath.sum(paths));
+        long cost = paths == null ? CostModel.NEVER : weights.of(RunPath.sum(paths));
         if (cost < bestCost) {
             bestCost = cost;
             best = paths;

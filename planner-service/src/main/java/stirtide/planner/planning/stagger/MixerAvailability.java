@@ -4,8 +4,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Who may mix in the states of a {@link JointSearch}: hands without names, of which each minute holds so many, or the real
- * people with their windows. People are exact where breaks tear work apart that so many hands could do; they make more states.
+ * Who may mix in the states of a {@link JointSearch}: mixers without names, of which each minute holds so many, or the real
+ * people with their windows. People are exact where breaks tear work apart that so many mixers could do; they make more states.
  */
 final class MixerAvailability {
     /** Most mixes at one time in each minute. */
@@ -31,11 +31,11 @@ final class MixerAvailability {
         }
     }
 
-    /** As many hands as the fullest minute holds. */
+    /** As many mixers as the fullest minute holds. */
     static MixerAvailability unnamed(MinuteGrid grid) {
         int most = 0;
-        for (int hands : grid.capacity) {
-            most = Math.max(most, hands);
+        for (int mixers : grid.capacity) {
+            most = Math.max(most, mixers);
         }
         return new MixerAvailability(grid, null, most);
     }
@@ -75,11 +75,11 @@ final class MixerAvailability {
     }
 
     /**
-     * The next hand that may mix in {@code [t, t + minutes)}. Of people who are idle and on duty alike from t on only the first
+     * The next mixer that may mix in {@code [t, t + minutes)}. Of people who are idle and on duty alike from t on only the first
      * is named.
      *
-     * @param state minutes until which the hands are at work from the given place on, 0 for idle
-     * @param after the hand named before, -1 for none
+     * @param state minutes until which the mixers are at work from the given place on, 0 for idle
+     * @param after the mixer named before, -1 for none
      * @return -1 if there is no more
      */
     int next(int[] state, int place, int after, int t, int minutes) {

@@ -6,7 +6,7 @@ import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Negotiated congestion (McMurchie and Ebeling 1995): all runs are on the board, a minute may hold too many mixes at a price,
+ * Negotiated congestion (McMurchie and Ebeling 1995): all runs are in the plan, a minute may hold too many mixes at a price,
  * and minutes that stay overfull grow dearer until those runs have given way that lose least by it.
  */
 final class Negotiation {
@@ -24,9 +24,9 @@ final class Negotiation {
      */
     record Terms(LevelWeights weights, int longestWait, long base, long rise, int guideEighths) {
         static Terms of(int delay, int mix, int longestWait, int base, int rise, int guideEighths) {
-            long age = RuinAndRecreate.AGE;
+            long age = LevelWeights.AGE;
             return new Terms(
-                    new LevelWeights(RunPathSearch.NEVER, delay * age, mix * age, age),
+                    new LevelWeights(CostModel.NEVER, delay * age, mix * age, age),
                     longestWait,
                     base * age,
                     rise * age,
@@ -37,7 +37,7 @@ final class Negotiation {
     private final MinuteGrid grid;
     private final Terms terms;
     private final RandomGenerator random;
-    private final Occupancy board;
+    private final Occupancy occupancy;
     private final long[] price;
     private final int longestWait;
     private final int[] overfull;
@@ -48,18 +48,18 @@ final class Negotiation {
         this.terms = terms;
         this.random = random;
         this.longestWait = Math.min(terms.longestWait, grid.problem.maxWaitMinutes());
-        this.board = new Occupancy(grid, terms.weights);
+        this.occupancy = new Occupancy(grid, terms.weights);
         this.price = new long[grid.horizon];
         this.overfull = new int[grid.horizon];
         Arrays.fill(price, terms.base);
-        board.guide(guide, terms.guideEighths, 8);
-        board.noise(RuinAndRecreate.noise(random));
+        occupancy.guide(guide, terms.guideEighths, 8);
+        occupancy.noise(RuinAndRecreate.noise(random));
     }
 
-    /** Puts all runs on the board; false if some run has no path on these terms. */
+    /** Puts all runs in the plan; false if some run has no path on these terms. */
     boolean begin() {
         for (RunGrid run : grid.runs) {
-            if (!board.push(run.index, price, longestWait)) {
+            if (!occupancy.push(run.index, price, longestWait)) {
                 return false;
             }
         }
@@ -67,11 +67,11 @@ final class Negotiation {
     }
 
     long steps() {
-        return board.steps();
+        return occupancy.steps();
     }
 
     RunPath[] paths() {
-        return Arrays.copyOf(board.paths, board.paths.length);
+        return Arrays.copyOf(occupancy.paths, occupancy.paths.length);
     }
 
     /** Moves until no minute is overfull or the moves are used up; true when none is. */
@@ -89,7 +89,7 @@ final class Negotiation {
     private void scan() {
         overfullCount = 0;
         for (int t = 0; t < grid.horizon; t++) {
-            if (board.use[t] > grid.capacity[t]) {
+            if (occupancy.use[t] > grid.capacity[t]) {
                 overfull[overfullCount++] = t;
             }
         }
@@ -97,10 +97,10 @@ final class Negotiation {
 
     private void move() {
         int r = holder(overfull[random.nextInt(overfullCount)]);
-        RunPath old = board.remove(r);
-        board.shiftNoise(random.nextInt(Occupancy.NOISE), 1);
-        if (!board.push(r, price, longestWait)) {
-            board.put(r, old);
+        RunPath old = occupancy.remove(r);
+        occupancy.shiftNoise(random.nextInt(Occupancy.NOISE), 1);
+        if (!occupancy.push(r, price, longestWait)) {
+            occupancy.put(r, old);
         }
         if (random.nextInt(MOVES_PER_RISE) == 0) {
             for (int i = 0; i < overfullCount; i++) {
@@ -114,7 +114,7 @@ final class Negotiation {
         int chosen = 0;
         int seen = 0;
         for (RunGrid run : grid.runs) {
-            for (int s : Objects.requireNonNull(board.paths[run.index]).start) {
+            for (int s : Objects.requireNonNull(occupancy.paths[run.index]).start) {
                 if (s <= t && t < s + run.mix && random.nextInt(++seen) == 0) {
                     chosen = run.index;
                 }

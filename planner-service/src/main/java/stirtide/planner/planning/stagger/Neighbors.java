@@ -14,12 +14,12 @@ final class Neighbors {
         this.near = new int[grid.runs.length][];
         this.wide = new int[grid.runs.length][];
         this.alone = new StaggerScore[grid.runs.length];
-        Occupancy board = new Occupancy(grid, RuinAndRecreate.strict());
+        Occupancy occupancy = new Occupancy(grid, LevelWeights.strict());
         for (RunGrid run : grid.runs) {
             near[run.index] = meeting(grid, run, CLOSE_MINUTES, 0);
             wide[run.index] = meeting(grid, run, grid.longestLife, grid.problem.maxWaitMinutes());
             alone[run.index] =
-                    board.insert(run.index, 0) ? board.remove(run.index).score : new StaggerScore(0, 0, 0, 0);
+                    occupancy.insert(run.index, 0) ? occupancy.remove(run.index).score : new StaggerScore(0, 0, 0, 0);
         }
     }
 

@@ -13,7 +13,7 @@ final class Occupancy {
     final @Nullable RunPath[] paths;
     final int[] use;
 
-    private final CostModel tariff;
+    private final CostModel costs;
     private final RunPathSearch search;
     private final long[] prefix;
     private final int[] noise = new int[NOISE];
@@ -29,7 +29,7 @@ final class Occupancy {
         this.grid = grid;
         this.paths = new RunPath[grid.runs.length];
         this.use = new int[grid.horizon];
-        this.tariff = new CostModel(grid, weights, 0);
+        this.costs = new CostModel(grid, weights, 0);
         this.search = new RunPathSearch(grid);
         this.prefix = new long[grid.horizon + 1];
     }
@@ -39,7 +39,7 @@ final class Occupancy {
     }
 
     void weights(LevelWeights weights) {
-        tariff.weights = weights;
+        costs.weights = weights;
     }
 
     /** Small amounts that break ties between starts, and where in them to begin. */
@@ -80,7 +80,7 @@ final class Occupancy {
         }
     }
 
-    /** The paths on the board; all runs must be on it. */
+    /** The paths in the plan; all runs must be on it. */
     RunPath[] copyOfPaths() {
         return Arrays.copyOf(paths, paths.length);
     }
@@ -113,11 +113,11 @@ final class Occupancy {
         return place(grid.runs[r], grid.problem.maxWaitMinutes());
     }
 
-    /** Puts a run on the board with all its bowls mixed by the stylist; false if no bowl can feed some minute. */
+    /** Puts a run in the plan with all its bowls mixed by the stylist; false if no bowl can feed some minute. */
     boolean insertLastResort(int r) {
         RunGrid run = grid.runs[r];
-        Arrays.fill(tariff.start[run.mix], RunPathSearch.NEVER);
-        RunPath path = cheapest(run, 0, tariff.weights.lastResort());
+        Arrays.fill(costs.start[run.mix], CostModel.NEVER);
+        RunPath path = cheapest(run, 0, costs.weights.lastResort());
         if (path != null) {
             put(r, path);
         }
@@ -130,7 +130,7 @@ final class Occupancy {
         crowds = crowdingPrices;
         RunGrid run = grid.runs[r];
         price(run);
-        RunPath path = cheapest(run, longestWait, RunPathSearch.NEVER);
+        RunPath path = cheapest(run, longestWait, CostModel.NEVER);
         crowds = null;
         if (path != null) {
             put(r, path);
@@ -141,18 +141,18 @@ final class Occupancy {
     /** Tries short waits first: a path whose waits together are within the limit of each is the best of all. */
     private boolean place(RunGrid run, int longestWait) {
         price(run);
-        RunPath path = cheapest(run, 0, RunPathSearch.NEVER);
+        RunPath path = cheapest(run, 0, CostModel.NEVER);
         int most = Math.min(FIRST_WAIT, longestWait);
         if (path == null && most > 0) {
-            path = cheapest(run, most, RunPathSearch.NEVER);
+            path = cheapest(run, most, CostModel.NEVER);
         }
         if (path == null || path.score.waitMinutes() > most) {
             if (most < longestWait || path == null) {
                 int enough = path == null ? longestWait : (int) Math.min(longestWait, path.score.waitMinutes());
-                path = cheapest(run, enough, tariff.weights.lastResort());
+                path = cheapest(run, enough, costs.weights.lastResort());
             }
         }
-        if (path == null && tariff.weights.lastResort() < RunPathSearch.NEVER) {
+        if (path == null && costs.weights.lastResort() < CostModel.NEVER) {
             return insertLastResort(run.index);
         }
         if (path != null) {
@@ -162,24 +162,24 @@ final class Occupancy {
     }
 
     private @Nullable RunPath cheapest(RunGrid run, int maxWait, long lastResort) {
-        LevelWeights weights = tariff.weights;
-        tariff.maxWait = maxWait;
-        tariff.weights = new LevelWeights(lastResort, weights.delay(), weights.mix(), weights.age());
+        LevelWeights weights = costs.weights;
+        costs.maxWait = maxWait;
+        costs.weights = new LevelWeights(lastResort, weights.delay(), weights.mix(), weights.age());
         splitsLeft = SPLITS;
         best = null;
-        bestCost = RunPathSearch.NEVER;
+        bestCost = CostModel.NEVER;
         settle(run, null);
-        tariff.weights = weights;
+        costs.weights = weights;
         return best;
     }
 
     /**
-     * The shortest path may mix two bowls of the run at once where one pair of hands is free. Then either the minute at which
+     * The shortest path may mix two bowls of the run at once where one pair of mixers is free. Then either the minute at which
      * the second begins is fed by a bowl mixed after the first, or the first is mixed earlier, or one bowl feeds both minutes:
      * the last is tried where the others fail.
      */
     private void settle(RunGrid run, @Nullable StartLimits limits) {
-        long cost = search.cost(run, tariff, limits);
+        long cost = search.cost(run, costs, limits);
         if (cost >= bestCost) {
             return;
         }
@@ -208,7 +208,7 @@ final class Occupancy {
     }
 
     private void price(RunGrid run) {
-        long[] price = tariff.start[run.mix];
+        long[] price = costs.start[run.mix];
         boolean[] may = grid.mayStart[run.mix];
         int from = Math.max(0, run.start - run.life);
         int to = Math.min(grid.horizon - run.mix, run.finish + grid.problem.maxWaitMinutes());
@@ -224,7 +224,7 @@ final class Occupancy {
             crowd += isFull(t) ? crowd(t) : 0;
             boolean closed = !may[s] || full > 0 && crowding == 0;
             price[s] = closed
-                    ? RunPathSearch.NEVER
+                    ? CostModel.NEVER
                     : prefix[t + 1] - prefix[s] + crowd + noise[s + noiseAt & NOISE - 1] * noiseTimes;
             full -= isFull(s) ? 1 : 0;
             crowd -= isFull(s) ? crowd(s) : 0;

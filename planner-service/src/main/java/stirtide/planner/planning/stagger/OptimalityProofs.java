@@ -145,7 +145,7 @@ final class OptimalityProofs {
         long before = bound.steps();
         climbing.round();
         rootSteps += bound.steps() - before;
-        if (bound.value < RunPathSearch.NEVER && bound.fits()) {
+        if (bound.value < CostModel.NEVER && bound.fits()) {
             incumbent.offer(bound.paths);
         }
         if (!climbing.closed() && refutedEarly(climbing)) {

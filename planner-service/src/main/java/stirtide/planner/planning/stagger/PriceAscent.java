@@ -3,7 +3,7 @@ package stirtide.planner.planning.stagger;
 import java.util.Arrays;
 
 /**
- * Raises a {@link PriceBound} by subgradient steps: minutes that hold more mixes than hands grow dearer, idle ones cheaper.
+ * Raises a {@link PriceBound} by subgradient steps: minutes that hold more mixes than mixers grow dearer, idle ones cheaper.
  * The direction keeps half of the last one (Camerini, Fratta and Maffioli 1975) and the step is Polyak's, shrunk when the
  * bound stands still. All in integers.
  */
@@ -42,12 +42,12 @@ final class PriceAscent {
         long scale = PriceBound.SCALE;
         boolean onTime = claim.waitMinutes() == 0;
         if (claim.mixCost() == Claim.ANY) {
-            return new LevelWeights(RunPathSearch.NEVER, scale, 0, 0);
+            return new LevelWeights(CostModel.NEVER, scale, 0, 0);
         }
         if (claim.ageMinutes() == Claim.ANY) {
-            return new LevelWeights(RunPathSearch.NEVER, onTime ? 0 : scale, scale, 0);
+            return new LevelWeights(CostModel.NEVER, onTime ? 0 : scale, scale, 0);
         }
-        return new LevelWeights(RunPathSearch.NEVER, onTime ? 0 : 30 * scale, 20 * scale, scale);
+        return new LevelWeights(CostModel.NEVER, onTime ? 0 : 30 * scale, 20 * scale, scale);
     }
 
     boolean closed() {
@@ -61,11 +61,11 @@ final class PriceAscent {
     /** Evaluates the present prices and, unless they refute the claim, takes a step. */
     void round() {
         long value = bound.evaluate();
-        long margin = value >= RunPathSearch.NEVER ? value : value - claim.value(bound.tariff.weights);
+        long margin = value >= CostModel.NEVER ? value : value - claim.value(bound.costs.weights);
         if (margin > bestMargin) {
             bestMargin = margin;
             bestPrice = bound.price.clone();
-            bestWeights = bound.tariff.weights;
+            bestWeights = bound.costs.weights;
             failures = 0;
         } else if (++failures >= PATIENCE) {
             step = Math.max(SMALLEST_STEP, step * 7 / 10);
@@ -87,7 +87,7 @@ final class PriceAscent {
     }
 
     private void move(long missing) {
-        LevelWeights weights = bound.tariff.weights;
+        LevelWeights weights = bound.costs.weights;
         boolean movesMix = weights.age() > 0 && weights.mix() > 0;
         boolean movesWait = weights.mix() > 0 && weights.delay() > 0;
         long norm = turn();

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The bound that prices on minutes of mixing give (Lagrangian relaxation of "no more mixes than hands", Held and Karp
- * 1971): the cheapest paths of all runs, less the price of all hands. Only runs whose prices or limits changed are searched
+ * The bound that prices on minutes of mixing give (Lagrangian relaxation of "no more mixes than mixers", Held and Karp
+ * 1971): the cheapest paths of all runs, less the price of all mixers. Only runs whose prices or limits changed are searched
  * again.
  */
 final class PriceBound {
@@ -13,7 +13,7 @@ final class PriceBound {
     static final long SCALE = 4096;
 
     final MinuteGrid grid;
-    final CostModel tariff;
+    final CostModel costs;
     final int[] price;
     final int[] use;
     final RunPath[] paths;
@@ -21,7 +21,7 @@ final class PriceBound {
     final @Nullable StartLimits[] limits;
     long waitMinutes;
     long mixCost;
-    /** The bound, {@link RunPathSearch#NEVER} if some run has no path left. */
+    /** The bound, {@link CostModel#NEVER} if some run has no path left. */
     long value;
 
     private final RunPathSearch search;
@@ -32,7 +32,7 @@ final class PriceBound {
 
     PriceBound(MinuteGrid grid) {
         this.grid = grid;
-        this.tariff = new CostModel(grid, new LevelWeights(RunPathSearch.NEVER, 0, 0, 0), 0);
+        this.costs = new CostModel(grid, new LevelWeights(CostModel.NEVER, 0, 0, 0), 0);
         this.price = new int[grid.horizon];
         this.use = new int[grid.horizon];
         this.paths = new RunPath[grid.runs.length];
@@ -51,9 +51,9 @@ final class PriceBound {
 
     /** Sets weights and the longest wait of one bowl. */
     void terms(LevelWeights weights, int maxWait) {
-        if (!weights.equals(tariff.weights) || maxWait != tariff.maxWait) {
-            tariff.weights = weights;
-            tariff.maxWait = maxWait;
+        if (!weights.equals(costs.weights) || maxWait != costs.maxWait) {
+            costs.weights = weights;
+            costs.maxWait = maxWait;
             Arrays.fill(stale, true);
         }
     }
@@ -85,7 +85,7 @@ final class PriceBound {
         for (RunGrid run : grid.runs) {
             int r = run.index;
             if (stale[r] && !search(run)) {
-                value = RunPathSearch.NEVER;
+                value = CostModel.NEVER;
                 return value;
             }
             value += cost[r];
@@ -100,13 +100,13 @@ final class PriceBound {
 
     /** Cost of a run's cheapest path at the present prices under other limits. */
     long costWith(RunGrid run, StartLimits other) {
-        return search.cost(run, tariff, other);
+        return search.cost(run, costs, other);
     }
 
     private boolean search(RunGrid run) {
         int r = run.index;
-        long found = search.cost(run, tariff, limits[r]);
-        if (found >= RunPathSearch.NEVER) {
+        long found = search.cost(run, costs, limits[r]);
+        if (found >= CostModel.NEVER) {
             return false;
         }
         if (paths[r] != null) {
@@ -133,12 +133,12 @@ final class PriceBound {
             changedBefore[t + 1] = changedBefore[t] + (minutePrice[t] != price[t] ? 1 : 0);
             minutePrice[t] = price[t];
         }
-        if (changedBefore[grid.horizon] > 0 || !tariff.loaded) {
-            tariff.load(minutePrice);
+        if (changedBefore[grid.horizon] > 0 || !costs.loaded) {
+            costs.load(minutePrice);
         }
         for (RunGrid run : grid.runs) {
             int from = Math.max(0, run.start - run.life);
-            int to = Math.min(grid.horizon, run.finish + tariff.maxWait + run.mix);
+            int to = Math.min(grid.horizon, run.finish + costs.maxWait + run.mix);
             if (changedBefore[to] > changedBefore[from]) {
                 stale[run.index] = true;
             }
@@ -146,7 +146,7 @@ final class PriceBound {
         changed = false;
     }
 
-    /** Whether the present paths keep within the hands of every minute. */
+    /** Whether the present paths keep within the mixers of every minute. */
     boolean fits() {
         for (int t = 0; t < grid.horizon; t++) {
             if (use[t] > grid.capacity[t]) {

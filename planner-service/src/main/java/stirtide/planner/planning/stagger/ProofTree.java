@@ -100,7 +100,7 @@ final class ProofTree {
                 before = ascent.bestMargin;
             }
             ascent.round();
-            if (bound.value < RunPathSearch.NEVER) {
+            if (bound.value < CostModel.NEVER) {
                 if (bound.fits()) {
                     incumbent.offer(bound.paths);
                 }
@@ -144,7 +144,7 @@ final class ProofTree {
     private long lift(PathTally.Choice choice, boolean atMost) {
         RunGrid run = bound.grid.runs[choice.run()];
         long cost = bound.costWith(run, limited(choice, atMost));
-        return cost >= RunPathSearch.NEVER ? CAP : Math.min(CAP, cost - bound.cost[run.index]);
+        return cost >= CostModel.NEVER ? CAP : Math.min(CAP, cost - bound.cost[run.index]);
     }
 
     private StartLimits limited(PathTally.Choice choice, boolean atMost) {

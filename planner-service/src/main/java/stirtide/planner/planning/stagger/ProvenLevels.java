@@ -47,7 +47,7 @@ final class ProvenLevels {
         }
     }
 
-    /** Prices of the third level in parts of {@link RuinAndRecreate#AGE}, null while there are none. */
+    /** Prices of the third level in parts of {@link LevelWeights#AGE}, null while there are none. */
     int @Nullable [] guide() {
         int[] from = prices[3];
         if (from == null || from == guideFrom) {
@@ -56,7 +56,7 @@ final class ProvenLevels {
         guideFrom = from;
         guide = new int[from.length];
         for (int t = 0; t < from.length; t++) {
-            guide[t] = (int) (from[t] * RuinAndRecreate.AGE / PriceBound.SCALE);
+            guide[t] = (int) (from[t] * LevelWeights.AGE / PriceBound.SCALE);
         }
         return guide;
     }

@@ -29,7 +29,7 @@ final class ReducedCostFilter {
 
     /** Strikes in all runs; the bound must be evaluated and not above the claim. Returns how many starts went. */
     int strike(Claim claim) {
-        long slack = claim.value(bound.tariff.weights) - bound.value;
+        long slack = claim.value(bound.costs.weights) - bound.value;
         int struck = 0;
         for (RunGrid run : bound.grid.runs) {
             struck += strike(run, bound.cost[run.index] + slack);
@@ -40,8 +40,8 @@ final class ReducedCostFilter {
     private int strike(RunGrid run, long most) {
         StartLimits before = bound.limits[run.index];
         StartLimits limits = before == null ? new StartLimits(run) : before;
-        search.cost(run, bound.tariff, limits);
-        Arrays.fill(ahead, 0, run.minutes + 1, RunPathSearch.NEVER);
+        search.cost(run, bound.costs, limits);
+        Arrays.fill(ahead, 0, run.minutes + 1, CostModel.NEVER);
         ahead[run.minutes] = 0;
         StartLimits made = null;
         int struck = 0;
@@ -50,8 +50,8 @@ final class ReducedCostFilter {
             long reached = search.reached(u);
             for (int s = Math.max(0, run.end[u + 1] - run.life); s <= latest(run, u); s++) {
                 long startCost =
-                        limits.isStruck(u, s) ? RunPathSearch.NEVER : RunPathSearch.startCost(run, bound.tariff, u, s);
-                if (startCost >= RunPathSearch.NEVER) {
+                        limits.isStruck(u, s) ? CostModel.NEVER : RunPathSearch.startCost(run, bound.costs, u, s);
+                if (startCost >= CostModel.NEVER) {
                     continue;
                 }
                 long rest = rest(run, u, s, top);
@@ -70,22 +70,22 @@ final class ReducedCostFilter {
     }
 
     private int latest(RunGrid run, int u) {
-        return Math.min(run.at[u] - run.lead + bound.tariff.maxWait, bound.grid.horizon - 1);
+        return Math.min(run.at[u] - run.lead + bound.costs.maxWait, bound.grid.horizon - 1);
     }
 
     /** Prepares, for bowls that begin at u, which starts may serve an end v and the cheapest rest up to it. */
     private int span(RunGrid run, StartLimits limits, int u) {
         int low = StartLimits.ANY_LOW;
         int high = latest(run, u);
-        long least = RunPathSearch.NEVER;
+        long least = CostModel.NEVER;
         for (int v = u + 1; v <= run.reach[u]; v++) {
             low = Math.max(low, limits.low[v - 1]);
             high = Math.min(high, limits.high[v - 1]);
             floor[v] = Math.max(low, run.end[v] - run.life);
             ceiling[v] = high;
             int bowl = run.bowlCost[u][v - u - 1];
-            if (bowl >= 0 && ahead[v] < RunPathSearch.NEVER) {
-                least = Math.min(least, ahead[v] + bound.tariff.weights.mix() * bowl);
+            if (bowl >= 0 && ahead[v] < CostModel.NEVER) {
+                least = Math.min(least, ahead[v] + bound.costs.weights.mix() * bowl);
             }
             cheapestAhead[v] = least;
         }
@@ -97,6 +97,6 @@ final class ReducedCostFilter {
         while (v > u && (floor[v] > s || ceiling[v] < s)) {
             v--;
         }
-        return v > u ? cheapestAhead[v] : RunPathSearch.NEVER;
+        return v > u ? cheapestAhead[v] : CostModel.NEVER;
     }
 }

@@ -30,7 +30,7 @@ public final class Refutation {
         MinuteGrid grid = new MinuteGrid(problem);
         PriceBound bound = new PriceBound(grid);
         Claim claim = new Claim(Claim.ANY, planned - 1, Claim.ANY);
-        LevelWeights weights = new LevelWeights(RunPathSearch.NEVER, 0, PriceBound.SCALE, 0);
+        LevelWeights weights = new LevelWeights(CostModel.NEVER, 0, PriceBound.SCALE, 0);
         PriceAscent ascent = new PriceAscent(bound, claim, new int[grid.horizon], weights);
         ascent.round();
         for (int round = 0; rounds.another(round) && !ascent.closed() && !ascent.stalled(); round++) {

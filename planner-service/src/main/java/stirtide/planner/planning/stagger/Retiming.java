@@ -15,7 +15,7 @@ final class Retiming {
     private final RunPath[] paths;
     private final int[][] start;
     private final int[][] change;
-    /** Mixes that follow one another in one person's hands: {run, bowl, next run, next bowl}. */
+    /** Mixes that follow one another mixed by one person: {run, bowl, next run, next bowl}. */
     private final List<int[]> pairs = new ArrayList<>();
 
     private Retiming(MinuteGrid grid, RunPath[] paths) {
@@ -25,7 +25,7 @@ final class Retiming {
         this.change = new int[paths.length][];
     }
 
-    /** The re-timed plan, or the plan itself where clients wait, hands are lacking or nothing moves. */
+    /** The re-timed plan, or the plan itself where clients wait, mixers are lacking or nothing moves. */
     static RunPath[] latest(MinuteGrid grid, RunPath[] paths) {
         StaggerScore score = RunPath.sum(paths);
         int[][] people = score.lastResorts() + score.waitMinutes() > 0 ? null : Roster.assign(grid, paths);

@@ -5,17 +5,16 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import stirtide.planner.planning.stagger.RosterSearch.Job;
 
 /**
- * Gives mixes to people. Enough hands in every minute are not always enough: with several breaks a plan may need one person
+ * Gives mixes to people. Enough mixers in every minute are not always enough: with several breaks a plan may need one person
  * twice. Mixes are given in order of their starts to the free person whose window ends first; where nobody free is on duty
  * long enough, two people exchange what they do from a moment at which both were free.
  */
 final class Roster {
     /** How many mixes of one person an exchange may reach back over. */
     private static final int REACH_BACK = 12;
-
-    record Job(int run, int bowl, int start, int end) {}
 
     private final List<Assistant> people;
     private final List<Job> jobs = new ArrayList<>();
@@ -49,7 +48,7 @@ final class Roster {
         }
         for (int person = 0; person < roster.given.size(); person++) {
             for (Job job : roster.given.get(person)) {
-                byRun[job.run][job.bowl] = person;
+                byRun[job.run()][job.bowl()] = person;
             }
         }
         return byRun;
@@ -83,9 +82,9 @@ final class Roster {
         int best = -1;
         int bestEnd = Integer.MAX_VALUE;
         for (int a = 0; a < people.size(); a++) {
-            if (isFree(a, job) && onDuty(a, job) && windowEnd(a, job.start) < bestEnd) {
+            if (isFree(a, job) && onDuty(a, job) && windowEnd(a, job.start()) < bestEnd) {
                 best = a;
-                bestEnd = windowEnd(a, job.start);
+                bestEnd = windowEnd(a, job.start());
             }
         }
         return best;
@@ -93,11 +92,11 @@ final class Roster {
 
     private boolean isFree(int person, Job job) {
         List<Job> own = given.get(person);
-        return own.isEmpty() || own.get(own.size() - 1).end <= job.start;
+        return own.isEmpty() || own.get(own.size() - 1).end() <= job.start();
     }
 
     private boolean onDuty(int person, Job job) {
-        return people.get(person).onDuty(job.start, job.end);
+        return people.get(person).onDuty(job.start(), job.end());
     }
 
     private int windowEnd(int person, int minute) {
@@ -133,13 +132,13 @@ final class Roster {
             if (!onDuty(idle, a.get(i))) {
                 return false;
             }
-            while (j > 0 && b.get(j - 1).end > a.get(i).start) {
+            while (j > 0 && b.get(j - 1).end() > a.get(i).start()) {
                 j--;
                 if (!onDuty(busy, b.get(j))) {
                     return false;
                 }
             }
-            if (i == 0 || j == b.size() || a.get(i - 1).end <= b.get(j).start) {
+            if (i == 0 || j == b.size() || a.get(i - 1).end() <= b.get(j).start()) {
                 swap(a, i, b, j);
                 return true;
             }

@@ -16,17 +16,20 @@ final class RosterSearch {
     private static final int MOST_WAYS = 512;
     private static final int IDLE = Integer.MIN_VALUE;
 
+    /** A mix to give to a person: its run, its bowl and its minutes. */
+    record Job(int run, int bowl, int start, int end) {}
+
     /** A way so far: who mixes the last job, and until when each person is at work. */
     private record Way(@Nullable Way before, int person, int[] busyUntil) {}
 
     private RosterSearch() {}
 
     /** The person of each job, which are sorted by start; null if no way was found. */
-    static int @Nullable [] people(List<Assistant> people, List<Roster.Job> jobs) {
+    static int @Nullable [] people(List<Assistant> people, List<Job> jobs) {
         int[] idle = new int[people.size()];
         Arrays.fill(idle, IDLE);
         List<Way> ways = List.of(new Way(null, -1, idle));
-        for (Roster.Job job : jobs) {
+        for (Job job : jobs) {
             Map<List<Integer>, Way> next = new LinkedHashMap<>();
             for (Way way : ways) {
                 for (int p = 0; p < people.size() && next.size() < MOST_WAYS; p++) {
@@ -50,7 +53,7 @@ final class RosterSearch {
         return by;
     }
 
-    private static int[] after(Way way, int person, Roster.Job job) {
+    private static int[] after(Way way, int person, Job job) {
         int[] busyUntil = new int[way.busyUntil.length];
         for (int p = 0; p < busyUntil.length; p++) {
             busyUntil[p] = way.busyUntil[p] > job.start() ? way.busyUntil[p] : IDLE;

@@ -6,15 +6,13 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Insertion, ruin and recreate (Schrimpf and others 2000), and negotiated congestion (McMurchie and Ebeling 1995): takes a
- * few runs that meet in time off the board, or pushes one run where it would like to be and takes off whoever stands
+ * few runs that meet in time out of the plan, or pushes one run where it would like to be and takes off whoever stands
  * there, and puts them back one by one. Costs of age are counted in parts so that tiny random amounts break ties anew each
  * time.
  */
 final class RuinAndRecreate {
-    /** Parts of one minute of age; ties are broken within them. */
-    static final long AGE = 64;
 
-    /** On larger days the board is held against the best plan after each round only. */
+    /** On larger days the occupancy is held against the best plan after each round only. */
     private static final int OFFERED_AT_ONCE = 200;
 
     /** One in so many moves may take detours instead of breaking ties only. */
@@ -23,7 +21,7 @@ final class RuinAndRecreate {
     private final MinuteGrid grid;
     private final RandomGenerator random;
     private final Incumbent incumbent;
-    private final Occupancy board;
+    private final Occupancy occupancy;
     private final InitialPlans initial;
     private LevelWeights weights;
     private final Neighbors neighbors;
@@ -41,38 +39,33 @@ final class RuinAndRecreate {
         this.weights = weights;
         this.incumbent = incumbent;
         this.random = random;
-        this.board = new Occupancy(grid, weights);
-        this.initial = new InitialPlans(grid, board, incumbent);
+        this.occupancy = new Occupancy(grid, weights);
+        this.initial = new InitialPlans(grid, occupancy, incumbent);
         this.neighbors = new Neighbors(grid);
         this.old = new RunPath[grid.runs.length];
         this.isOut = new boolean[grid.runs.length];
         this.out = new int[grid.runs.length];
     }
 
-    /** Weights that keep the levels apart on this day. */
-    static LevelWeights strict() {
-        return new LevelWeights(1L << 52, 1L << 38, 1L << 22, AGE);
-    }
-
     long steps() {
-        return board.steps();
+        return occupancy.steps();
     }
 
     void weights(LevelWeights to) {
         weights = to;
-        board.weights(to);
+        occupancy.weights(to);
     }
 
     void heat(long to) {
         heat = to;
     }
 
-    /** Minute prices in parts of {@link #AGE} that some insertions follow. */
+    /** Minute prices in parts of {@link LevelWeights#AGE} that some insertions follow. */
     void guide(int @Nullable [] prices) {
         guide = prices;
     }
 
-    /** Puts all runs on an empty board in the given order; false if some run has no path. */
+    /** Puts all runs in an empty plan in the given order; false if some run has no path. */
     boolean build(Comparator<RunGrid> order) {
         return initial.inOrder(order);
     }
@@ -83,17 +76,17 @@ final class RuinAndRecreate {
     }
 
     void load(RunPath[] paths) {
-        board.load(paths);
+        occupancy.load(paths);
     }
 
-    /** The paths on the board. */
+    /** The paths in the plan. */
     RunPath[] paths() {
-        return board.copyOfPaths();
+        return occupancy.copyOfPaths();
     }
 
     /** Tries the given number of moves. */
     void round(int moves) {
-        board.noise(noise(random));
+        occupancy.noise(noise(random));
         for (int i = 0; i < moves; i++) {
             move();
         }
@@ -104,7 +97,7 @@ final class RuinAndRecreate {
     static int[] noise(RandomGenerator random) {
         int[] noise = new int[Occupancy.NOISE];
         for (int i = 0; i < noise.length; i++) {
-            noise[i] = random.nextInt((int) AGE / 4);
+            noise[i] = random.nextInt((int) LevelWeights.AGE / 4);
         }
         return noise;
     }
@@ -112,7 +105,7 @@ final class RuinAndRecreate {
     private void move() {
         before = 0;
         count = 0;
-        board.shiftNoise(random.nextInt(Occupancy.NOISE), random.nextInt(DETOURS) == 0 ? random.nextInt(2, 64) : 1);
+        occupancy.shiftNoise(random.nextInt(Occupancy.NOISE), random.nextInt(DETOURS) == 0 ? random.nextInt(2, 64) : 1);
         extra = heat == 0 ? 0 : heat * random.nextInt(256) * random.nextInt(256) / 65536;
         int seed = seed();
         takeOut(seed);
@@ -129,9 +122,9 @@ final class RuinAndRecreate {
     }
 
     private long pushed(int seed) {
-        board.guide(null, 0, 1);
-        if (!board.insert(seed, crowding())) {
-            return RunPathSearch.NEVER;
+        occupancy.guide(null, 0, 1);
+        if (!occupancy.insert(seed, crowding())) {
+            return CostModel.NEVER;
         }
         evict(seed);
         if (random.nextInt(3) == 0) {
@@ -147,7 +140,7 @@ final class RuinAndRecreate {
 
     private long recreate(int from, long cost) {
         boolean guided = guide != null && random.nextBoolean();
-        board.guide(guided ? guide : null, random.nextInt(1, 13), 8);
+        occupancy.guide(guided ? guide : null, random.nextInt(1, 13), 8);
         for (int i = count - 1; i > from; i--) {
             int j = random.nextInt(from, i + 1);
             int swap = out[i];
@@ -156,8 +149,8 @@ final class RuinAndRecreate {
         }
         long after = cost;
         for (int k = from; k < count && after <= before + extra; k++) {
-            if (!board.insert(out[k], 0)) {
-                return RunPathSearch.NEVER;
+            if (!occupancy.insert(out[k], 0)) {
+                return CostModel.NEVER;
             }
             after += costOf(out[k]);
         }
@@ -165,7 +158,7 @@ final class RuinAndRecreate {
     }
 
     private long costOf(int r) {
-        return weights.of(java.util.Objects.requireNonNull(board.paths[r]).score);
+        return weights.of(java.util.Objects.requireNonNull(occupancy.paths[r]).score);
     }
 
     private long crowding() {
@@ -185,7 +178,7 @@ final class RuinAndRecreate {
     private void takeOut(int r) {
         out[count++] = r;
         isOut[r] = true;
-        old[r] = board.remove(r);
+        old[r] = occupancy.remove(r);
         before += weights.of(old[r].score);
     }
 
@@ -200,15 +193,15 @@ final class RuinAndRecreate {
         }
     }
 
-    /** Takes off the board whoever shares an overfilled minute with the run. */
+    /** Takes out of the plan whoever shares an overfilled minute with the run. */
     private void evict(int seed) {
         RunGrid run = grid.runs[seed];
-        RunPath path = java.util.Objects.requireNonNull(board.paths[seed]);
+        RunPath path = java.util.Objects.requireNonNull(occupancy.paths[seed]);
         int[] row = neighbors.wide(seed);
         for (int s : path.start) {
             for (int t = s; s != RunPath.STYLIST && t < s + run.mix; t++) {
                 int shift = row.length == 0 ? 0 : random.nextInt(row.length);
-                for (int i = 0; i < row.length && board.use[t] > grid.capacity[t]; i++) {
+                for (int i = 0; i < row.length && occupancy.use[t] > grid.capacity[t]; i++) {
                     int r = row[(i + shift) % row.length];
                     if (!isOut[r] && holds(r, t)) {
                         takeOut(r);
@@ -219,7 +212,7 @@ final class RuinAndRecreate {
     }
 
     private boolean holds(int r, int t) {
-        for (int s : java.util.Objects.requireNonNull(board.paths[r]).start) {
+        for (int s : java.util.Objects.requireNonNull(occupancy.paths[r]).start) {
             if (s <= t && t < s + grid.runs[r].mix) {
                 return true;
             }
@@ -229,12 +222,12 @@ final class RuinAndRecreate {
 
     private void undo() {
         for (int k = 0; k < count; k++) {
-            if (board.paths[out[k]] != null) {
-                board.remove(out[k]);
+            if (occupancy.paths[out[k]] != null) {
+                occupancy.remove(out[k]);
             }
         }
         for (int k = 0; k < count; k++) {
-            board.put(out[k], old[out[k]]);
+            occupancy.put(out[k], old[out[k]]);
         }
     }
 }

@@ -9,9 +9,6 @@ import org.jspecify.annotations.Nullable;
  * is a running minimum and a run costs about (minutes x working life) steps.
  */
 final class RunPathSearch {
-    /** More than any sum of costs, small enough to be added to itself. */
-    static final long NEVER = Long.MAX_VALUE / 4;
-
     private final long[] best;
     private final int[] cameFrom;
     private final int[] cameStart;
@@ -37,39 +34,39 @@ final class RunPathSearch {
         stackFrom = new int[longest + 1];
     }
 
-    /** Cost of the cheapest path from the start of the run, {@link #NEVER} if there is none. */
-    long cost(RunGrid run, CostModel tariff, @Nullable StartLimits limits) {
-        Arrays.fill(best, 0, run.minutes + 1, NEVER);
+    /** Cost of the cheapest path from the start of the run, {@link CostModel#NEVER} if there is none. */
+    long cost(RunGrid run, CostModel costs, @Nullable StartLimits limits) {
+        Arrays.fill(best, 0, run.minutes + 1, CostModel.NEVER);
         best[0] = 0;
         for (int u = 0; u < run.minutes; u++) {
-            if (best[u] < NEVER) {
+            if (best[u] < CostModel.NEVER) {
                 if (limits == null) {
-                    relax(run, tariff, u);
+                    relax(run, costs, u);
                 } else {
-                    relaxLimited(run, tariff, limits, u);
+                    relaxLimited(run, costs, limits, u);
                 }
-                if (tariff.weights.lastResort() < NEVER) {
-                    relaxLastResort(run, tariff.weights, u);
+                if (costs.weights.lastResort() < CostModel.NEVER) {
+                    relaxLastResort(run, costs.weights, u);
                 }
             }
         }
         return best[run.minutes];
     }
 
-    private void relax(RunGrid run, CostModel tariff, int u) {
-        long[] price = tariff.start[run.mix];
-        long waitWeight = tariff.weights.delay();
-        long ageWeight = tariff.weights.age();
+    private void relax(RunGrid run, CostModel costs, int u) {
+        long[] price = costs.start[run.mix];
+        long waitWeight = costs.weights.delay();
+        long ageWeight = costs.weights.age();
         int onTime = run.at[u] - run.lead;
-        int s = Math.min(onTime + tariff.maxWait, price.length - 1);
+        int s = Math.min(onTime + costs.maxWait, price.length - 1);
         int first = s;
         int v = Math.min(run.reach[u], run.fedBy(s + run.life));
-        long least = NEVER;
+        long least = CostModel.NEVER;
         int leastStart = 0;
         for (; v > u; v--) {
             for (int low = run.end[v] - run.life; s >= low; s--) {
                 long c = price[s];
-                if (c < NEVER) {
+                if (c < CostModel.NEVER) {
                     c += ageWeight * run.lead + (s > onTime ? waitWeight * (s - onTime) : ageWeight * (onTime - s));
                     if (c < least) {
                         least = c;
@@ -77,14 +74,14 @@ final class RunPathSearch {
                     }
                 }
             }
-            reach(run, tariff.weights, u, v, least, leastStart);
+            reach(run, costs.weights, u, v, least, leastStart);
         }
         steps += first - s + 8;
     }
 
     private void reach(RunGrid run, LevelWeights weights, int u, int v, long startCost, int start) {
         int bowl = run.bowlCost[u][v - u - 1];
-        if (startCost >= NEVER || bowl < 0) {
+        if (startCost >= CostModel.NEVER || bowl < 0) {
             return;
         }
         long c = best[u] + startCost + weights.mix() * bowl;
@@ -95,9 +92,9 @@ final class RunPathSearch {
         }
     }
 
-    private void relaxLimited(RunGrid run, CostModel tariff, StartLimits limits, int u) {
+    private void relaxLimited(RunGrid run, CostModel costs, StartLimits limits, int u) {
         int onTime = run.at[u] - run.lead;
-        int latest = Math.min(onTime + tariff.maxWait, tariff.grid.horizon - 1);
+        int latest = Math.min(onTime + costs.maxWait, costs.grid.horizon - 1);
         int top = Math.min(run.reach[u], run.fedBy(latest + run.life));
         int low = StartLimits.ANY_LOW;
         int high = latest;
@@ -107,7 +104,7 @@ final class RunPathSearch {
             floor[v] = Math.max(low, run.end[v] - run.life);
             ceiling[v] = high;
         }
-        running = NEVER;
+        running = CostModel.NEVER;
         int seenLow = 0;
         int seenHigh = -1;
         for (int v = top; v > u; v--) {
@@ -115,21 +112,21 @@ final class RunPathSearch {
                 continue;
             }
             if (seenHigh < seenLow) {
-                scan(run, tariff, limits, u, floor[v], ceiling[v]);
+                scan(run, costs, limits, u, floor[v], ceiling[v]);
             } else {
-                scan(run, tariff, limits, u, floor[v], seenLow - 1);
-                scan(run, tariff, limits, u, seenHigh + 1, ceiling[v]);
+                scan(run, costs, limits, u, floor[v], seenLow - 1);
+                scan(run, costs, limits, u, seenHigh + 1, ceiling[v]);
             }
             seenLow = floor[v];
             seenHigh = ceiling[v];
-            reach(run, tariff.weights, u, v, running, runningStart);
+            reach(run, costs.weights, u, v, running, runningStart);
         }
     }
 
-    private void scan(RunGrid run, CostModel tariff, StartLimits limits, int u, int from, int to) {
+    private void scan(RunGrid run, CostModel costs, StartLimits limits, int u, int from, int to) {
         steps += 2 * (to - from) + 4;
         for (int s = to; s >= from; s--) {
-            long c = startCost(run, tariff, u, s);
+            long c = startCost(run, costs, u, s);
             if (c < running && !limits.isStruck(u, s)) {
                 running = c;
                 runningStart = s;
@@ -138,13 +135,13 @@ final class RunPathSearch {
     }
 
     /** Cost of starting at s a bowl that begins at u, without its second-level cost. */
-    static long startCost(RunGrid run, CostModel tariff, int u, int s) {
-        long c = tariff.start[run.mix][s];
-        if (c >= NEVER) {
-            return NEVER;
+    static long startCost(RunGrid run, CostModel costs, int u, int s) {
+        long c = costs.start[run.mix][s];
+        if (c >= CostModel.NEVER) {
+            return CostModel.NEVER;
         }
         int onTime = run.at[u] - run.lead;
-        LevelWeights weights = tariff.weights;
+        LevelWeights weights = costs.weights;
         return c
                 + weights.age() * run.lead
                 + (s > onTime ? weights.delay() * (s - onTime) : weights.age() * (onTime - s));

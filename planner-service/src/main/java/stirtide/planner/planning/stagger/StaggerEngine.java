@@ -40,7 +40,7 @@ public final class StaggerEngine {
     public StaggerEngine(StaggerProblem problem, RandomGenerator random) {
         this.grid = new MinuteGrid(problem);
         this.incumbent = new Incumbent(grid);
-        this.improver = new RuinAndRecreate(grid, RuinAndRecreate.strict(), incumbent, random);
+        this.improver = new RuinAndRecreate(grid, LevelWeights.strict(), incumbent, random);
         List<Comparator<RunGrid>> orders = List.of(
                 Comparator.comparingInt(run -> run.start),
                 Comparator.comparingInt(run -> run.finish),

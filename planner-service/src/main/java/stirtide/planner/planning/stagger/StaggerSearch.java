@@ -52,7 +52,7 @@ final class StaggerSearch {
 
     /** Weights under which a wait may be traded for a while, to leave a corner. */
     private static LevelWeights soft(long delay, long mix) {
-        return new LevelWeights(1L << 40, delay * RuinAndRecreate.AGE, mix * RuinAndRecreate.AGE, RuinAndRecreate.AGE);
+        return new LevelWeights(1L << 40, delay * LevelWeights.AGE, mix * LevelWeights.AGE, LevelWeights.AGE);
     }
 
     private boolean late() {
@@ -65,7 +65,7 @@ final class StaggerSearch {
         return stepsBefore + improver.steps() + (negotiation == null ? 0 : negotiation.steps());
     }
 
-    /** Minute prices in parts of {@link RuinAndRecreate#AGE}. */
+    /** Minute prices in parts of {@link LevelWeights#AGE}. */
     void guide(int @Nullable [] prices) {
         guide = prices;
         improver.guide(prices);
@@ -101,9 +101,9 @@ final class StaggerSearch {
     private void improve() {
         boolean soft = late() && attempts % 3 > 0 && roundsLeft > STRICT_ROUNDS;
         int kind = attempts / 2 % SOFT.length;
-        improver.weights(soft ? SOFT[kind] : RuinAndRecreate.strict());
+        improver.weights(soft ? SOFT[kind] : LevelWeights.strict());
         long heat = soft ? SOFT_HEATS[kind] : HEATS[attempts % HEATS.length];
-        improver.heat(heat * RuinAndRecreate.AGE * roundsLeft / IMPROVER_ROUNDS);
+        improver.heat(heat * LevelWeights.AGE * roundsLeft / IMPROVER_ROUNDS);
         improver.round(Math.max(IMPROVER_MOVES, grid.runs.length / 4));
         if (--roundsLeft <= 0) {
             incumbent.offer(Retiming.latest(grid, improver.paths()));

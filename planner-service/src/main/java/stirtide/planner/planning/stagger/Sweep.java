@@ -11,7 +11,7 @@ final class Sweep {
     private final LevelWeights weights;
     private final long[] minutePrice;
     private final CoverTable[] tables;
-    private final MixerAvailability hands;
+    private final MixerAvailability mixers;
     private long steps;
     private boolean closed;
 
@@ -26,18 +26,18 @@ final class Sweep {
         this.weights = weights;
         int maxWait = (int) Math.min(grid.problem.maxWaitMinutes(), claim.waitMinutes());
         this.minutePrice = Arrays.stream(price).asLongStream().toArray();
-        this.hands = named ? MixerAvailability.named(grid) : MixerAvailability.unnamed(grid);
-        boolean oneHand = Arrays.stream(grid.capacity).allMatch(hands -> hands <= 1);
-        CostModel tariff = new CostModel(grid, weights, maxWait);
-        tariff.load(minutePrice);
+        this.mixers = named ? MixerAvailability.named(grid) : MixerAvailability.unnamed(grid);
+        boolean oneMixer = Arrays.stream(grid.capacity).allMatch(mixers -> mixers <= 1);
+        CostModel costs = new CostModel(grid, weights, maxWait);
+        costs.load(minutePrice);
         this.tables = new CoverTable[grid.runs.length];
         for (RunGrid run : grid.runs) {
-            tables[run.index] = new CoverTable(run, weights, maxWait, tariff.start[run.mix], oneHand ? run.mix : 1);
+            tables[run.index] = new CoverTable(run, weights, maxWait, costs.start[run.mix], oneMixer ? run.mix : 1);
         }
     }
 
     boolean named() {
-        return hands.areNamed();
+        return mixers.areNamed();
     }
 
     /** The same sweep with people told apart. */
@@ -61,7 +61,7 @@ final class Sweep {
     Certificate certificate() {
         MinutePrices prices = MinutePrices.of(grid.origin, price);
         return new Certificate(
-                claim, new Certificate.Swept(weights.delay(), weights.mix(), weights.age(), prices, hands.areNamed()));
+                claim, new Certificate.Swept(weights.delay(), weights.mix(), weights.age(), prices, mixers.areNamed()));
     }
 
     /**
@@ -72,7 +72,7 @@ final class Sweep {
      */
     RunPath @Nullable [] run(int width, long patience) {
         long limit = claim.value(weights) + 1;
-        JointSearch search = new JointSearch(tables, weights, hands, minutePrice, limit, width, patience);
+        JointSearch search = new JointSearch(tables, weights, mixers, minutePrice, limit, width, patience);
         RunPath[] found = search.solve();
         steps += search.steps();
         closed = found == null && !search.cut();

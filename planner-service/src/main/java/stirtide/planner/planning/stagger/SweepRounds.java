@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Sweeps for one claim after the other: each wider than the one before while that pays, and with the people told apart as soon
- * as one finds a plan for which hands are enough but nobody can be found.
+ * as one finds a plan for which mixers are enough but nobody can be found.
  */
 final class SweepRounds {
     private static final int FIRST_WIDTH = 256;
@@ -62,7 +62,7 @@ final class SweepRounds {
             long minutes =
                     Arrays.stream(grid.runs).mapToLong(run -> run.minutes).sum();
             Claim any = new Claim(minutes * grid.problem.maxWaitMinutes(), Claim.ANY, Claim.ANY);
-            LevelWeights waits = new LevelWeights(RunPathSearch.NEVER, PriceBound.SCALE, 0, 0);
+            LevelWeights waits = new LevelWeights(CostModel.NEVER, PriceBound.SCALE, 0, 0);
             sweep = new Sweep(grid, any, new int[grid.horizon], waits, true);
         }
     }
@@ -87,7 +87,7 @@ final class SweepRounds {
         return allSteps;
     }
 
-    /** Goes on with people told apart: hands alone cannot decide the claim. */
+    /** Goes on with people told apart: mixers alone cannot decide the claim. */
     void tellPeopleApart() {
         if (sweep != null && !sweep.named()) {
             sweep = sweep.withNames();

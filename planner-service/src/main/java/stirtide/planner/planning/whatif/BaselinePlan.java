@@ -1,6 +1,6 @@
 package stirtide.planner.planning.whatif;
 
-import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlanFigures;
@@ -8,7 +8,6 @@ import stirtide.events.plan.PlannedService;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.DayTime;
 import stirtide.planner.planning.search.PlanQuestion;
-import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 import stirtide.planner.planning.search.Planner;
 
 /**
@@ -39,7 +38,13 @@ record BaselinePlan(
         Plan plan = Planner.draw(question, ROUNDS);
         DayTime time = DayTime.of(day.opened());
         return new BaselinePlan(
-                day, question.showing(plan), plan, WhatIfFigures.of(plan), time, question.nowMinute(), effort);
+                day,
+                question.withOnShow(Optional.of(plan)),
+                plan,
+                WhatIfFigures.of(plan),
+                time,
+                question.nowMinute(),
+                effort);
     }
 
     /** The plan of a changed question, drawn at once. */
@@ -52,10 +57,6 @@ record BaselinePlan(
     Plan thorough(PlanQuestion changed) {
         effort.goOn();
         return Planner.draw(changed, ROUNDS);
-    }
-
-    PlanQuestion at(List<ServiceTask> services) {
-        return question.withServices(services);
     }
 
     /** Whether a service is at its chair together with another one that it does not share the chair with at present. */

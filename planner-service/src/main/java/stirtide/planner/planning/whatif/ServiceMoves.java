@@ -185,9 +185,10 @@ final class ServiceMoves {
     }
 
     private Plan then(List<Shift> shifts, boolean thorough) {
-        PlanQuestion changed = present.at(present.question().services().stream()
-                .map(task -> moved(task, shifts))
-                .toList());
+        PlanQuestion changed = present.question()
+                .withServices(present.question().services().stream()
+                        .map(task -> moved(task, shifts))
+                        .toList());
         return thorough ? present.thorough(changed) : present.quick(changed);
     }
 

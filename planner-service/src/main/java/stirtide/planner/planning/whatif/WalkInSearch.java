@@ -21,17 +21,9 @@ import stirtide.planner.day.state.Decision;
 import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 
 /** Looks for the earliest start of a client without a booking, at a chair that is free, so that nobody waits longer. */
-final class WalkInSearch {
+record WalkInSearch(BaselinePlan present, ServiceTask client) {
     private static final int STEP_MINUTES = 5;
     private static final String ASKER = "what-if";
-
-    private final BaselinePlan present;
-    private final ServiceTask client;
-
-    private WalkInSearch(BaselinePlan present, ServiceTask client) {
-        this.present = present;
-        this.client = client;
-    }
 
     static WhatIfAnswer answer(BaselinePlan present, WhatIfQuestion.WalkIn wish) {
         Instant now = present.question().instantOf(present.nowMinute());
@@ -74,7 +66,7 @@ final class WalkInSearch {
         for (int start = first; start < last; start += step) {
             List<ServiceTask> services = new ArrayList<>(present.question().services());
             services.add(client.startingAt(start));
-            Plan then = present.quick(present.at(services));
+            Plan then = present.quick(present.question().withServices(services));
             if (fits(then)) return found(start, WhatIfFigures.of(then), step);
         }
         return new WalkInAdvice(

@@ -20,22 +20,10 @@ import java.util.stream.Stream;
 import stirtide.planner.salonfiles.source.LocalTimes;
 
 /** The times at which an event with RRULE or RDATE takes place, its EXDATE taken off. */
-final class EventRecurrence {
+record EventRecurrence(LocatedEvent event, CalendarZones zones, LocalDateTime first, ZoneRules rules) {
     private static final Set<Frequency> FREQUENCIES =
             Set.of(Frequency.DAILY, Frequency.WEEKLY, Frequency.MONTHLY, Frequency.YEARLY);
     private static final int FIRST_YEAR = 1970;
-
-    private final LocatedEvent event;
-    private final CalendarZones zones;
-    private final LocalDateTime first;
-    private final ZoneRules rules;
-
-    EventRecurrence(LocatedEvent event, CalendarZones zones, LocalDateTime first, ZoneRules rules) {
-        this.event = event;
-        this.zones = zones;
-        this.first = first;
-        this.rules = rules;
-    }
 
     /** Local times from the day before a date to the day after it, sorted. */
     List<LocalDateTime> around(LocalDate date) {

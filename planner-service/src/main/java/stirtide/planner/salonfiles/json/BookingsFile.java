@@ -8,7 +8,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import stirtide.events.day.Booking;
 import stirtide.events.day.ClientTests;
 
@@ -40,13 +39,6 @@ public record BookingsFile(List<Entry> bookings) {
             Optional<String> patchTest,
             Optional<Boolean> asLastTime,
             Optional<String> status) {
-        public Entry {
-            clientRef = orEmpty(clientRef);
-        }
-
-        private static String orEmpty(@Nullable String text) {
-            return text == null ? "" : text;
-        }
 
         boolean cancelled() {
             return status.filter("cancelled"::equals).isPresent();

@@ -1,6 +1,8 @@
 package stirtide.planner.salonfiles.json;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.AnnotationIntrospector;
@@ -30,6 +32,8 @@ public final class FileJson {
             .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
             // Keys that only the schema and the rules look at, such as volumes beside a strength.
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            // Lists and texts that are left out.
+            .defaultSetterInfo(JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY))
             .defaultPropertyInclusion(
                     JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.NON_ABSENT))
             .build();

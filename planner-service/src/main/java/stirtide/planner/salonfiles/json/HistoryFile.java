@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Menu;
 import stirtide.events.setup.Menu.MenuZone;
@@ -35,16 +34,6 @@ public record HistoryFile(
         List<MixStrip> strips,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) List<AllowanceRule> allowances,
         Optional<Integer> enoughPermille) {
-    public HistoryFile {
-        visits = orEmpty(visits);
-        swatches = orEmpty(swatches);
-        strips = orEmpty(strips);
-        allowances = orEmpty(allowances);
-    }
-
-    private static <T> List<T> orEmpty(@Nullable List<T> list) {
-        return list == null ? List.of() : list;
-    }
 
     /** A visit; one that names length and density of the hair teaches grams too. */
     public record Visit(

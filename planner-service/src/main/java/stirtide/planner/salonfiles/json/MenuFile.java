@@ -3,7 +3,6 @@ package stirtide.planner.salonfiles.json;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.SortedMap;
-import org.jspecify.annotations.Nullable;
 import stirtide.events.setup.Menu;
 
 /**
@@ -19,13 +18,6 @@ public record MenuFile(
         SortedMap<String, Integer> densityFactors,
         List<Menu.MenuEntry> entries,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> otherCategories) {
-    public MenuFile {
-        otherCategories = orEmpty(otherCategories);
-    }
-
-    private static List<String> orEmpty(@Nullable List<String> categories) {
-        return categories == null ? List.of() : categories;
-    }
 
     /** The menu of a setup. */
     public static MenuFile of(Menu menu) {

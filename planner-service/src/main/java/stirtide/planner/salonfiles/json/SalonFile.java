@@ -2,10 +2,16 @@ package stirtide.planner.salonfiles.json;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import stirtide.events.setup.AllowancePolicy;
 import stirtide.events.setup.BowlSize;
 import stirtide.events.setup.DaySetup;
@@ -33,6 +39,9 @@ public record SalonFile(
         List<BowlSize> bowls,
         Optional<AllowanceSection> allowances) {
 
+    static final String END_OF_DAY = "24:00";
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
     /** A person with the shifts of a week. */
     public record WeeklyPerson(String personId, String name, Person.Role role, List<Shift> shifts) {}
 
@@ -48,15 +57,7 @@ public record SalonFile(
             List<String> days,
             String from,
             String to,
-            @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Break> breaks) {
-        public Shift {
-            breaks = orEmpty(breaks);
-        }
-
-        private static List<Break> orEmpty(@Nullable List<Break> breaks) {
-            return breaks == null ? List.of() : breaks;
-        }
-    }
+            @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Break> breaks) {}
 
     /** A break in a shift. */
     public record Break(String from, String to) {}
@@ -98,11 +99,38 @@ public record SalonFile(
                 salon.washMinutes(),
                 salon.oneMixTwoBowls(),
                 salon.people().stream()
-                        .map(person -> WorkHours.weekly(person, setup.date(), zone))
+                        .map(person -> weekly(person, setup.date(), zone))
                         .toList(),
                 salon.scales(),
                 salon.bowls(),
                 setup.allowances().map(AllowanceSection::of));
+    }
+
+    /** A person whose shifts are the hours of one date. */
+    private static WeeklyPerson weekly(Person person, LocalDate date, ZoneId zone) {
+        List<Shift> shifts = person.onDuty().stream()
+                .map(span -> new Shift(
+                        List.of(weekday(date)),
+                        CLOCK.format(minute(span.from(), zone)),
+                        end(minute(span.to(), zone), date),
+                        List.of()))
+                .toList();
+        return new WeeklyPerson(person.personId(), person.name(), person.role(), shifts);
+    }
+
+    private static ZonedDateTime minute(Instant at, ZoneId zone) {
+        return at.atZone(zone).truncatedTo(ChronoUnit.MINUTES);
+    }
+
+    private static String end(ZonedDateTime at, LocalDate date) {
+        boolean midnight =
+                at.toLocalTime().equals(LocalTime.MIDNIGHT) && at.toLocalDate().isAfter(date);
+        return midnight ? END_OF_DAY : CLOCK.format(at);
+    }
+
+    /** A weekday as the file writes it, {@code "mon"} to {@code "sun"}. */
+    static String weekday(LocalDate date) {
+        return date.getDayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT);
     }
 
     /** The salon as it is on a date, with the people at work on it. */

@@ -5,13 +5,9 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import stirtide.events.setup.Person;
 import stirtide.events.setup.Span;
@@ -24,8 +20,6 @@ import stirtide.planner.salonfiles.source.LocalTimes;
 /** Turns weekly shifts into the hours of a date, and the hours of a date into shifts. */
 public final class WorkHours {
     private static final int MINUTES_A_DAY = 24 * 60;
-    private static final String END_OF_DAY = "24:00";
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private WorkHours() {}
 
@@ -34,38 +28,13 @@ public final class WorkHours {
         List<Person> atWork = new ArrayList<>();
         for (Located<WeeklyPerson> person : salon.each("people", people)) {
             List<Span> hours = new ArrayList<>();
-            for (Located<Shift> shift : shiftsOn(person, weekday(date))) hours.addAll(hours(shift, date, zone));
+            for (Located<Shift> shift : shiftsOn(person, SalonFile.weekday(date)))
+                hours.addAll(hours(shift, date, zone));
             if (hours.isEmpty()) continue;
             WeeklyPerson who = person.value();
             atWork.add(new Person(who.personId(), who.name(), who.role(), joined(hours)));
         }
         return atWork;
-    }
-
-    /** A person whose shifts are the hours of one date. */
-    static WeeklyPerson weekly(Person person, LocalDate date, ZoneId zone) {
-        List<Shift> shifts = person.onDuty().stream()
-                .map(span -> new Shift(
-                        List.of(weekday(date)),
-                        CLOCK.format(minute(span.from(), zone)),
-                        end(minute(span.to(), zone), date),
-                        List.of()))
-                .toList();
-        return new WeeklyPerson(person.personId(), person.name(), person.role(), shifts);
-    }
-
-    private static ZonedDateTime minute(Instant at, ZoneId zone) {
-        return at.atZone(zone).truncatedTo(ChronoUnit.MINUTES);
-    }
-
-    private static String end(ZonedDateTime at, LocalDate date) {
-        boolean midnight =
-                at.toLocalTime().equals(LocalTime.MIDNIGHT) && at.toLocalDate().isAfter(date);
-        return midnight ? END_OF_DAY : CLOCK.format(at);
-    }
-
-    private static String weekday(LocalDate date) {
-        return date.getDayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT);
     }
 
     /** Shifts of a person on a weekday, {@code "mon"} to {@code "sun"}, by start. */
@@ -85,7 +54,9 @@ public final class WorkHours {
 
     /** The minute of the day of a local time, 0 to 1440. */
     public static int minute(String clock) {
-        return clock.equals(END_OF_DAY) ? MINUTES_A_DAY : LocalTime.parse(clock).toSecondOfDay() / 60;
+        return clock.equals(SalonFile.END_OF_DAY)
+                ? MINUTES_A_DAY
+                : LocalTime.parse(clock).toSecondOfDay() / 60;
     }
 
     private static List<Span> hours(Located<Shift> shift, LocalDate date, ZoneId zone) {

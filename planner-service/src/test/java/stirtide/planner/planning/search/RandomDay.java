@@ -167,7 +167,8 @@ final class RandomDay {
             int strength = List.of(300, 600, 600, 450, 900).get(random.nextInt(5));
             int ratio = List.of(1500, 2000, 2000, 1750).get(random.nextInt(4));
             String lightener = directions.get(random.nextInt(3)).lightenerId();
-            // every third service has a reserve on its last bowls; no dice, so that the days stay what they were
+            // every third service has a reserve on its last bowls; without drawing numbers, so that the days stay what
+            // they were
             int reserve = number % 3 == 0 ? 4_000 + 1_000 * (number % 7) : 0;
             runs.add(new RunTask(run, lightener, strength, ratio, zones, List.of(), reserve));
         }

@@ -142,7 +142,7 @@ public final class Replans implements Callable<Integer> {
     }
 
     private void full(PlanQuestion question, ShownPlan shown, Plan second, long mixes) {
-        Plan full = Planner.draw(question.showingNothing(), ROUNDS);
+        Plan full = Planner.draw(question.withOnShow(Optional.empty()), ROUNDS);
         secondToFull.count(second, full);
         fullMoves += moves(shown, full);
         fullMixes += mixes;

@@ -15,11 +15,11 @@ import stirtide.planner.planning.stagger.SearchRounds;
 /** The engine's plan as a start of the planner. */
 class StaggerSeedingTest {
     private static PlanDraft seeded(PlanQuestion question) {
-        List<ServiceTimeline> tracks = ServiceTimelines.of(question);
+        List<ServiceTimeline> timelines = ServiceTimelines.of(question);
         ShownPlan shown = new ShownPlan(question);
-        PlanDraft draft = new PlanDraft(question, tracks, new ServiceInserter(question, shown));
-        List<Integer> all = IntStream.range(0, tracks.size()).boxed().toList();
-        new StaggerSeeding(question, tracks, draft).place(all, SearchRounds.of(20), question.nowMinute(), 3);
+        PlanDraft draft = new PlanDraft(question, timelines, new ServiceInserter(question, shown));
+        List<Integer> all = IntStream.range(0, timelines.size()).boxed().toList();
+        new StaggerSeeding(question, timelines, draft).place(all, SearchRounds.of(20), question.nowMinute(), 3);
         return draft;
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static stirtide.planner.planning.search.SmallDay.zone;
 
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
@@ -88,7 +89,7 @@ class TwoStepPlannerTest {
     void where_nothing_has_happened_the_first_plan_is_the_one_on_show(int load) {
         PlanQuestion question = RandomDay.loaded(2, 14, load);
         Plan shown = Planner.draw(question, ROUNDS);
-        Plan first = TwoStepPlanner.first(question.showing(shown), ROUNDS);
+        Plan first = TwoStepPlanner.first(question.withOnShow(Optional.of(shown)), ROUNDS);
         assertThat(first.sameWork(shown)).isTrue();
         assertThat(first.changes()).isEmpty();
     }
@@ -134,7 +135,7 @@ class TwoStepPlannerTest {
     @Test
     void a_reason_that_takes_time_to_find_comes_with_the_second_step() {
         PlanQuestion asked = RandomDay.loaded(22, 12, 40);
-        PlanQuestion question = asked.showing(BoundedPlanner.draw(asked, 100));
+        PlanQuestion question = asked.withOnShow(Optional.of(BoundedPlanner.draw(asked, 100)));
         Plan first = TwoStepPlanner.first(question, 100);
         assertThat(first.totals().bowlReasons()).noneMatch(TwoStepPlannerTest::ofOrder);
         PlanDrawn second = (PlanDrawn) TwoStepPlanner.second(question, first, ALWAYS_WANTED);
