@@ -46,9 +46,9 @@ class EventStreamTest {
                     EventStream feed = new EventStream(
                             new ReadingDesk(), IdleDayOperations.DAY, 0, new EventTextCache(), request.response());
                     feed.changed();
-                    if (endedWhileReading) feed.end();
+                    if (endedWhileReading) feed.line().end();
                     page.complete(List.of(EVENT));
-                    if (!endedWhileReading) feed.end();
+                    if (!endedWhileReading) feed.line().end();
                 })
                 .listen(0, "127.0.0.1")
                 .await(20, TimeUnit.SECONDS)

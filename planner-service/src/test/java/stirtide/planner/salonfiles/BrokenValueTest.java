@@ -509,7 +509,7 @@ class BrokenValueTest {
                 .hasSize(1)
                 .first()
                 .asString()
-                .startsWith("salon.json /people line 9:13: nobody who mixes on 2027-05-14");
+                .startsWith("salon.json /people line 9:13: no person who mixes on 2027-05-14");
     }
 
     @Test

@@ -84,7 +84,7 @@ class SetupCheckTest {
 
     private static Map<String, Set<String>> byFile(List<FileProblem> problems) {
         return problems.stream()
-                .filter(problem -> !problem.value().startsWith("nobody who mixes"))
+                .filter(problem -> !problem.value().startsWith("no person who mixes"))
                 .collect(Collectors.groupingBy(
                         problem -> problem.file().replaceFirst("/.*", ""),
                         Collectors.mapping(

@@ -68,7 +68,7 @@ class AlkalinityTest {
         Alkalinity answer = Alkalinity.compare(new StripReading(95, 10), new StripReading(100, 10));
         assertThat(answer)
                 .isInstanceOfSatisfying(
-                        Alkalinity.NotTold.class,
+                        Alkalinity.Indistinguishable.class,
                         not -> assertThat(not.sentence()).startsWith("The strips cannot tell"));
     }
 

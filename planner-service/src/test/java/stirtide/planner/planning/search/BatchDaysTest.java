@@ -31,7 +31,7 @@ class BatchDaysTest {
     void no_pair_of_some_random_days_breaks_a_rule_or_changes_the_plan() {
         int pairs = 0;
         for (int seed = 0; seed < 25; seed++) {
-            PlanQuestion without = RandomDay.of(seed, 5 + seed * 37 % 76);
+            PlanQuestion without = RandomQuestion.of(seed, 5 + seed * 37 % 76);
             PlanQuestion question = with(without, "oneMixTwoBowls", true);
             Plan plan = Planner.draw(question, 0);
             assertThat(PlanChecker.check(question, plan)).as("seed %d", seed).isEmpty();
@@ -45,7 +45,7 @@ class BatchDaysTest {
     void pairs_hold_and_are_kept_while_days_go_wrong() {
         int kept = 0;
         for (int seed = 0; seed < 8; seed++) {
-            LivedDay day = new LivedDay(seed, with(RandomDay.of(seed, 40), "oneMixTwoBowls", true));
+            LivedDay day = new LivedDay(seed, with(RandomQuestion.of(seed, 40), "oneMixTwoBowls", true));
             Plan plan = Planner.draw(day.question(), 0);
             for (int step = 0; step < 8; step++) {
                 List<List<String>> before =

@@ -32,7 +32,7 @@ class BoundsTest {
     @ValueSource(ints = {0, 40, 70, 90})
     void no_plan_is_better_than_what_is_proved_with_another(int load) {
         for (int seed = 0; seed < 2; seed++) {
-            PlanQuestion question = RandomDay.loaded(seed, 12, load);
+            PlanQuestion question = RandomQuestion.loaded(seed, 12, load);
             List<Plan> plans = List.of(
                     BoundedPlanner.draw(question, 0),
                     BoundedPlanner.draw(question, ROUNDS),
@@ -67,7 +67,7 @@ class BoundsTest {
     void planner_and_checker_derive_the_same_problem() {
         int runs = 0;
         for (int seed = 0; seed < 10; seed++) {
-            LivedDay day = new LivedDay(seed, RandomDay.of(seed, 12));
+            LivedDay day = new LivedDay(seed, RandomQuestion.of(seed, 12));
             Plan plan = Planner.draw(day.question(), 0);
             for (int step = 0; step < 8; step++) {
                 RelaxedProblem drawn = RelaxedProblem.of(day.question(), plan, 7);

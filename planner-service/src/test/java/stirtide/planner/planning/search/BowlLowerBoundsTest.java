@@ -122,7 +122,7 @@ class BowlLowerBoundsTest {
     /** The bowls one by one need fewer, no stretch has too few minutes, and still it cannot be. */
     @Test
     void where_no_order_of_mixing_does_the_services_in_each_others_way_are_named() {
-        PlanQuestion question = RandomDay.loaded(22, 12, 40);
+        PlanQuestion question = RandomQuestion.loaded(22, 12, 40);
         Plan plan = BoundedPlanner.draw(question, 100);
         BowlReason reason = plan.totals().bowlReasons().stream()
                 .filter(each -> each.cause().equals("NO_ORDER_FITS"))

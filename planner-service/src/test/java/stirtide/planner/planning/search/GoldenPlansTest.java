@@ -38,8 +38,8 @@ class GoldenPlansTest {
     /** One kind of question and of search after the other: half of the plans are drawn in two steps. */
     private static Plan plan(int seed) {
         PlanQuestion question = seed % 3 == 2
-                ? RandomDay.loaded(seed, 12 + seed * 7 % 5, LOADS[seed / 3 % LOADS.length])
-                : RandomDay.of(seed, 3 + seed * 7 % 17);
+                ? RandomQuestion.loaded(seed, 12 + seed * 7 % 5, LOADS[seed / 3 % LOADS.length])
+                : RandomQuestion.of(seed, 3 + seed * 7 % 17);
         int rounds = seed / 2 % (MOST_ROUNDS + 1);
         return seed % 2 == 0 ? Planner.draw(question, rounds) : TwoStepPlanner.first(question, rounds);
     }

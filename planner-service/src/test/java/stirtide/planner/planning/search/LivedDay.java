@@ -89,8 +89,8 @@ final class LivedDay {
         }
         question = new PlanQuestion(
                 question.basedOnRevision() + 1,
-                RandomDay.START.plusSeconds(60L * now),
-                RandomDay.START,
+                RandomQuestion.START.plusSeconds(60L * now),
+                RandomQuestion.START,
                 question.zone(),
                 now,
                 question.handOverMinutes(),

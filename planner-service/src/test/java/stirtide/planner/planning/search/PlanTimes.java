@@ -30,7 +30,7 @@ public final class PlanTimes {
         long[] first = new long[DAYS];
         long[] again = new long[DAYS * STEPS];
         for (int seed = 0; seed < DAYS; seed++) {
-            LivedDay day = new LivedDay(seed, RandomDay.of(seed, services));
+            LivedDay day = new LivedDay(seed, RandomQuestion.of(seed, services));
             long start = cpuNanos();
             Plan plan = Planner.draw(day.question(), 0);
             first[seed] = cpuNanos() - start;

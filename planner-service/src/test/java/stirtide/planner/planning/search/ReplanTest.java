@@ -17,7 +17,7 @@ class ReplanTest {
     @ParameterizedTest
     @MethodSource("days")
     void whatever_happens_on_a_day_the_next_plan_is_there_and_valid(int seed) {
-        LivedDay day = new LivedDay(seed, RandomDay.of(seed, 5 + seed % 30));
+        LivedDay day = new LivedDay(seed, RandomQuestion.of(seed, 5 + seed % 30));
         for (int step = 0; step < 12; step++) {
             Plan plan = Planner.draw(day.question(), step % 3 == 0 ? 1 : 0);
             assertThat(PlanChecker.check(day.question(), plan))
@@ -30,7 +30,7 @@ class ReplanTest {
     @ParameterizedTest
     @MethodSource("days")
     void the_same_question_gives_the_same_plan(int seed) {
-        LivedDay day = new LivedDay(seed, RandomDay.of(seed, 5 + seed % 10));
+        LivedDay day = new LivedDay(seed, RandomQuestion.of(seed, 5 + seed % 10));
         day.pass(Planner.draw(day.question(), 1), 60);
         assertThat(Planner.draw(day.question(), 5)).isEqualTo(Planner.draw(day.question(), 5));
     }

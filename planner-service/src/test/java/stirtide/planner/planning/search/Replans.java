@@ -108,7 +108,7 @@ public final class Replans implements Callable<Integer> {
 
     private void days(int days, int load, int firstSeed, int events) {
         for (int seed = firstSeed; seed < firstSeed + days; seed++) {
-            EventfulDay day = new EventfulDay(seed, RandomDay.loaded(seed, SERVICES, load));
+            EventfulDay day = new EventfulDay(seed, RandomQuestion.loaded(seed, SERVICES, load));
             Plan plan = Planner.draw(day.question(), ROUNDS);
             for (int event = 0; event < events; event++) {
                 kinds.merge(day.next(plan, MINUTES_BETWEEN), 1, Integer::sum);

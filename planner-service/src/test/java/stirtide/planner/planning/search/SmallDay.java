@@ -39,7 +39,7 @@ final class SmallDay {
             new TechniqueRule("foil", false, 1500, 2500, 1200, 60),
             new TechniqueRule("scalp", true, 1000, 2000, 600, 50));
     BowlSize bowl = new BowlSize("tub", 120_000, 2_000, 10);
-    java.time.Instant dayStart = RandomDay.START;
+    java.time.Instant dayStart = RandomQuestion.START;
     java.time.ZoneId zone = java.time.ZoneOffset.UTC;
     int washMinutes = 10;
     int now = 480;
@@ -138,6 +138,6 @@ final class SmallDay {
     }
 
     static int minute(java.time.Instant instant) {
-        return (int) java.time.Duration.between(RandomDay.START, instant).toMinutes();
+        return (int) java.time.Duration.between(RandomQuestion.START, instant).toMinutes();
     }
 }

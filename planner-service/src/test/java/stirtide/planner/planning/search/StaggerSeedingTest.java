@@ -31,7 +31,7 @@ class StaggerSeedingTest {
     @ValueSource(ints = {0, 40, 70, 90})
     void what_is_taken_over_breaks_no_rule(int load) {
         for (int seed = 0; seed < 4; seed++) {
-            PlanQuestion question = RandomDay.loaded(seed, 30, load);
+            PlanQuestion question = RandomQuestion.loaded(seed, 30, load);
             assertThat(PlanChecker.check(question, written(question, seeded(question))))
                     .as("seed %d", seed)
                     .isEmpty();
@@ -42,7 +42,7 @@ class StaggerSeedingTest {
     void on_days_of_moderate_load_it_is_often_better_than_services_put_in_one_by_one() {
         int better = 0;
         for (int seed = 0; seed < 8; seed++) {
-            PlanQuestion question = RandomDay.loaded(seed, 30, 40);
+            PlanQuestion question = RandomQuestion.loaded(seed, 30, 40);
             PlanDraft byStart = new PlanSearch(question, ServiceTimelines.of(question), new ShownPlan(question))
                     .run(SearchRounds.of(0));
             if (seeded(question).score().compareTo(byStart.score()) < 0) better++;
@@ -73,7 +73,7 @@ class StaggerSeedingTest {
 
     @Test
     void the_same_question_and_rounds_give_the_same_plan() {
-        PlanQuestion question = RandomDay.loaded(5, 40, 70);
+        PlanQuestion question = RandomQuestion.loaded(5, 40, 70);
         assertThat(Planner.draw(question, 30)).isEqualTo(Planner.draw(question, 30));
     }
 }

@@ -28,7 +28,7 @@ class TwoStepPlannerTest {
     @ParameterizedTest
     @ValueSource(ints = {0, 40, 90})
     void both_plans_of_an_eventful_day_are_valid_and_the_second_is_never_worse(int load) {
-        EventfulDay day = new EventfulDay(5, RandomDay.loaded(5, 10, load));
+        EventfulDay day = new EventfulDay(5, RandomQuestion.loaded(5, 10, load));
         Plan plan = Planner.draw(day.question(), ROUNDS);
         int seconds = 0;
         for (int event = 0; event < 8; event++) {
@@ -87,7 +87,7 @@ class TwoStepPlannerTest {
     @ParameterizedTest
     @ValueSource(ints = {0, 70})
     void where_nothing_has_happened_the_first_plan_is_the_one_on_show(int load) {
-        PlanQuestion question = RandomDay.loaded(2, 14, load);
+        PlanQuestion question = RandomQuestion.loaded(2, 14, load);
         Plan shown = Planner.draw(question, ROUNDS);
         Plan first = TwoStepPlanner.first(question.withOnShow(Optional.of(shown)), ROUNDS);
         assertThat(first.sameWork(shown)).isTrue();
@@ -108,7 +108,7 @@ class TwoStepPlannerTest {
 
     @Test
     void without_rounds_the_first_plan_is_the_last() {
-        PlanQuestion question = RandomDay.loaded(2, 14, 90);
+        PlanQuestion question = RandomQuestion.loaded(2, 14, 90);
         assertThat(TwoStepPlanner.first(question, ROUNDS).roundsToCome()).contains(ROUNDS);
         assertThat(TwoStepPlanner.first(question, 0).roundsToCome()).isEmpty();
         assertThat(TwoStepPlanner.first(question, 0).first(ROUNDS)).isEqualTo(TwoStepPlanner.first(question, ROUNDS));
@@ -116,7 +116,7 @@ class TwoStepPlannerTest {
 
     @Test
     void a_second_step_ends_at_whatever_moment_it_is_not_wanted_any_more_and_gives_nothing() {
-        PlanQuestion question = RandomDay.loaded(2, 14, 90);
+        PlanQuestion question = RandomQuestion.loaded(2, 14, 90);
         Plan first = TwoStepPlanner.first(question, ROUNDS);
         AtomicInteger asked = new AtomicInteger();
         DayEvent whole = TwoStepPlanner.second(question, first, () -> asked.incrementAndGet() < 0);
@@ -134,7 +134,7 @@ class TwoStepPlannerTest {
 
     @Test
     void a_reason_that_takes_time_to_find_comes_with_the_second_step() {
-        PlanQuestion asked = RandomDay.loaded(22, 12, 40);
+        PlanQuestion asked = RandomQuestion.loaded(22, 12, 40);
         PlanQuestion question = asked.withOnShow(Optional.of(BoundedPlanner.draw(asked, 100)));
         Plan first = TwoStepPlanner.first(question, 100);
         assertThat(first.totals().bowlReasons()).noneMatch(TwoStepPlannerTest::ofOrder);

@@ -22,30 +22,30 @@ import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 import stirtide.planner.planning.search.PlanQuestion.ZoneTask;
 
 /** An invented day of a given number of services, the same for the same seed. */
-final class RandomDay {
+final class RandomQuestion {
     static final Instant START = Instant.parse("2027-05-14T00:00:00Z");
 
     private static final List<String> NAMES = List.of("ida", "tom", "lea", "max", "uma", "jon");
     private final Random random;
     private final int services;
 
-    private RandomDay(long seed, int services) {
+    private RandomQuestion(long seed, int services) {
         this.random = new Random(seed);
         this.services = services;
     }
 
     static PlanQuestion of(long seed, int services) {
-        return new RandomDay(seed, services).question();
+        return new RandomQuestion(seed, services).question();
     }
 
     /** A day of two people: of ten hours, or so short that mixing keeps them busy to a share of the time. */
     static PlanQuestion loaded(long seed, int services, int loadPercent) {
-        PlanQuestion natural = new RandomDay(seed, services).twoPeople(600);
+        PlanQuestion natural = new RandomQuestion(seed, services).twoPeople(600);
         if (loadPercent == 0) return natural;
         int mixing = Planner.draw(natural, 0).bowls().stream()
                 .mapToInt(bowl -> SmallDay.minute(bowl.mixEnd()) - SmallDay.minute(bowl.mixStart()))
                 .sum();
-        return new RandomDay(seed, services).twoPeople(mixing * 100 / (2 * loadPercent));
+        return new RandomQuestion(seed, services).twoPeople(mixing * 100 / (2 * loadPercent));
     }
 
     private int between(int least, int most) {

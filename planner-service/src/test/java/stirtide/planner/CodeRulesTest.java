@@ -17,9 +17,9 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The core is pure: the same input gives the same output, whatever the machine or the hour. Which package may use which is
- * held by the test of the same name in demo-day, which sees all modules.
+ * held by {@code stirtide.ArchitectureTest} in demo-day, which sees all modules.
  */
-class ArchitectureTest {
+class CodeRulesTest {
     private static final String[] PURE = {
         "stirtide.mixing..",
         "stirtide.planner.allowance..",

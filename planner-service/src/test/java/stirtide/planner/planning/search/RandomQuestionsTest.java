@@ -7,7 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stirtide.planner.check.PlanChecker;
 
-class RandomDaysTest {
+class RandomQuestionsTest {
     static IntStream hundreds() {
         return IntStream.range(0, 10);
     }
@@ -18,7 +18,7 @@ class RandomDaysTest {
     void no_plan_of_a_hundred_random_days_breaks_a_hard_rule(int hundred) {
         for (int i = 0; i < 100; i++) {
             int seed = 100 * hundred + i;
-            PlanQuestion question = RandomDay.of(seed, 5 + seed * 37 % 76);
+            PlanQuestion question = RandomQuestion.of(seed, 5 + seed * 37 % 76);
             assertThat(PlanChecker.check(question, Planner.draw(question, seed % 10 == 9 ? 2 : 0)))
                     .as("seed %d", seed)
                     .isEmpty();
