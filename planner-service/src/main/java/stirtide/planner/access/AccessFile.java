@@ -66,7 +66,7 @@ public final class AccessFile {
         } catch (IOException | IllegalArgumentException unreadable) {
             throw new AccessFailure(
                     file + " cannot be read: " + unreadable.getMessage()
-                            + "; nobody is let in until it is restored or removed",
+                            + "; no request is accepted until it is restored or removed",
                     unreadable);
         }
     }

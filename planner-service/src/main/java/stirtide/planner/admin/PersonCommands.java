@@ -33,12 +33,12 @@ final class PersonCommands {
             throw new CommandException(
                     CommandException.USAGE,
                     "a person is not a " + grant.role().word() + "; accepted is assistant, colorist or manager");
-        print(file().giveCode(person, grant.role(), grant.salon(), Instant.now(), grant.lifetime()));
+        print(new AccessFile(folder).giveCode(person, grant.role(), grant.salon(), Instant.now(), grant.lifetime()));
     }
 
     @Command(name = "list", description = "Lists who has a code, never the codes themselves.")
     void list() {
-        for (Person person : file().read().people())
+        for (Person person : new AccessFile(folder).read().people())
             print(String.join(
                     "  ",
                     person.personId(),
@@ -49,13 +49,9 @@ final class PersonCommands {
 
     @Command(name = "remove", description = "Removes the code of a person.")
     void remove(@Parameters(paramLabel = "PERSON", description = "person id, as listed") String person) {
-        if (!file().takeCode(person))
+        if (!new AccessFile(folder).takeCode(person))
             throw new CommandException(CommandException.USAGE, "no person named " + person + " has a code");
         print("the code of " + person + " is removed");
-    }
-
-    private AccessFile file() {
-        return new AccessFile(folder);
     }
 
     private void print(String line) {

@@ -33,15 +33,16 @@ final class TokenCommands {
                             description = "person id of the salon's files, or a name for the terminal or program")
                     String name,
             @Mixin GrantOptions grant) {
-        print(file().make(name, grant.role(), grant.salon(), Instant.now(), grant.lifetime())
+        print(new AccessFile(folder)
+                .make(name, grant.role(), grant.salon(), Instant.now(), grant.lifetime())
                 .token());
     }
 
     @Command(name = "list", description = "Lists who has which token, never the tokens themselves.")
     void list() {
         Instant now = Instant.now();
-        Map<String, Instant> uses = file().lastUses();
-        for (Token token : file().read().tokens())
+        Map<String, Instant> uses = new AccessFile(folder).lastUses();
+        for (Token token : new AccessFile(folder).read().tokens())
             print(String.join(
                     "  ",
                     token.tokenId(),
@@ -57,13 +58,9 @@ final class TokenCommands {
 
     @Command(name = "revoke", description = "Revokes a token.")
     void revoke(@Parameters(paramLabel = "TOKEN-ID", description = "id of the token, as listed") String id) {
-        if (!file().revoke(id, Instant.now()))
+        if (!new AccessFile(folder).revoke(id, Instant.now()))
             throw new CommandException(CommandException.USAGE, "there is no token " + id);
         print("token " + id + " is revoked");
-    }
-
-    private AccessFile file() {
-        return new AccessFile(folder);
     }
 
     private void print(String line) {

@@ -18,7 +18,7 @@ import stirtide.planner.planning.search.PlanQuestion.ZoneTask;
 
 /**
  * Pairs of bowls that may be one mix: weights for both clients, shares that are enough and fit, life until the last use,
- * in time for the first, and nobody and nothing asked for twice. The plan without its pairs is judged by the others.
+ * in time for the first, and no person or thing used twice. The plan without its pairs is judged by the others.
  */
 final class BatchCheck {
     /** A house rule: bowls first used further apart are no pair. */

@@ -29,7 +29,7 @@ public final class ProofCheck {
     private final PlanQuestion question;
     private final StaggerProblem problem;
     private final List<ProofDay.Part> parts;
-    private final int roomMilligrams;
+    private final int capacityMilligrams;
     private final List<List<Integer>> services;
     private final int unavoidableWait;
 
@@ -42,7 +42,7 @@ public final class ProofCheck {
         this.question = question;
         ProofDay day = new ProofDay(question, plan);
         this.parts = day.parts();
-        this.roomMilligrams = room(question);
+        this.capacityMilligrams = capacity(question);
         TreeMap<Integer, List<Integer>> byService = new TreeMap<>();
         List<StaggerRun> runs = new ArrayList<>();
         for (ProofDay.Part part : day.parts()) {
@@ -62,7 +62,7 @@ public final class ProofCheck {
         this.problem = new StaggerProblem(question.handOverMinutes(), extraWaitMinutes, runs, mixers, scales);
     }
 
-    private static int room(PlanQuestion question) {
+    private static int capacity(PlanQuestion question) {
         return question.bowlSizes().stream()
                 .filter(size -> size.count() > 0)
                 .mapToInt(size -> size.usableMilligrams() - size.residueMilligrams())
@@ -73,7 +73,7 @@ public final class ProofCheck {
     private StaggerRun run(PlanQuestion question, ProofDay.Part part, int place) {
         Directions directions =
                 FirstFeed.directions(question, part.run().lightenerId()).orElseThrow();
-        BowlServing serving = BowlServing.of(question, part, roomMilligrams);
+        BowlServing serving = new BowlServing(question, part, capacityMilligrams);
         BowlRule rule = (from, to) -> serving.serves(from, to) ? 1 : BowlRule.NO_BOWL;
         return new StaggerRun(place, part.useMinutes(), directions.mixMinutes(), directions.workingLifeMinutes(), rule);
     }
@@ -110,7 +110,7 @@ public final class ProofCheck {
         return new Claim(Claim.ANY, bowls - 1L, Claim.ANY);
     }
 
-    /** Bowls that all services need one by one if somebody is always there to mix, however long clients wait. */
+    /** Bowls that all services need one by one if an assistant is always free, however long clients wait. */
     public int fewestAlone() {
         return parts.stream().mapToInt(part -> serving(part).fewest(true, true)).sum();
     }
@@ -135,7 +135,7 @@ public final class ProofCheck {
     }
 
     /**
-     * Whether a certificate shows that the services of a reason need as many bowls as it says, if nobody mixes for any other
+     * Whether a certificate shows that the services of a reason need as many bowls as it says, if no assistant mixes for any other
      * service, and with waits up to those allowed.
      */
     public boolean forces(BowlReason reason, Certificate certificate) {
@@ -195,7 +195,7 @@ public final class ProofCheck {
     }
 
     private BowlServing serving(ProofDay.Part part) {
-        return BowlServing.of(question, part, roomMilligrams);
+        return new BowlServing(question, part, capacityMilligrams);
     }
 
     /** The problem derived here. */

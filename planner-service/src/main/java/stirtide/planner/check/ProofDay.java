@@ -23,7 +23,7 @@ final class ProofDay {
     private final List<Part> parts = new ArrayList<>();
     private int unavoidableWait;
 
-    /** A minute of application: when it begins if nobody waits, and what it needs. */
+    /** A minute of application: when it begins without waits, and what it needs. */
     private record Minute(String zone, int start, int needMilligrams, boolean lastOfBegun) {}
 
     /** Consecutive minutes that may share bowls, their zones, and how late the service is there for bowls on their way. */

@@ -12,7 +12,7 @@ import stirtide.planner.planning.search.PlanQuestion;
 import stirtide.planner.planning.search.PlanQuestion.Assistant;
 import stirtide.planner.planning.search.PlanQuestion.BowlOut;
 
-/** People, scales and bowls: none is asked for twice at one time. */
+/** People, scales and bowls: none is used twice at one time. */
 record ResourceCheck(PlanQuestion question, Plan plan, Findings findings) {
     static void check(PlanQuestion question, Plan plan, Findings findings) {
         ResourceCheck check = new ResourceCheck(question, plan, findings);

@@ -49,7 +49,7 @@ public final class Decider {
         if (actor.isBlank() || actor.length() > LONGEST_ACTOR || actor.equals(StoredEvent.SERVICE))
             return Decision.refuse(
                     "ACTOR_UNKNOWN",
-                    "A command names the person who asks, in 1 to 64 characters, and nobody may be called \"service\".");
+                    "A command names the person who asks, in 1 to 64 characters, and no person is called \"service\".");
         if (!(command instanceof DayCommand.OpenDay)) {
             if (day.setup().isEmpty())
                 return Decision.refuse("DAY_NOT_OPEN", "The day is not open yet. Open it with its setup first.");

@@ -18,7 +18,7 @@ import stirtide.planner.access.Caller;
 
 /**
  * HTTP on a Unix domain socket in the data folder, for the commands of the operator. Only the owner of the folder can open
- * the socket, so no token is asked for; the caller may do what the operator could do with the files themselves.
+ * the socket, so no token is needed; the caller may do what the operator could do with the files themselves.
  */
 public final class AdminServer {
     /** Path of {@code exportClient}, as on the public server. */

@@ -40,6 +40,6 @@ record ClockHandlers(DayOperations days) {
             ProblemResponses.send(
                     ctx,
                     ProblemDetail.of(
-                            409, "CLOCK_NOT_DRIVEN", "this service runs on the wall clock, which nobody can drive"));
+                            409, "CLOCK_NOT_DRIVEN", "this service runs on the wall clock, which cannot be driven"));
     }
 }

@@ -19,7 +19,6 @@ record DayHandlers(DayOperations days) {
         Responses.json(ctx, 200, new DayList(known));
     }
 
-    /** Salon id of a stream id. */
     static String salon(String day) {
         return day.substring(0, day.lastIndexOf('/'));
     }

@@ -53,12 +53,7 @@ final class EventStream implements SseStream {
     }
 
     @Override
-    public boolean beat() {
-        return line.beat();
-    }
-
-    @Override
-    public void end() {
-        line.end();
+    public SseWriter line() {
+        return line;
     }
 }

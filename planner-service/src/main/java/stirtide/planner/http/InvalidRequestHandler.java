@@ -3,20 +3,13 @@ package stirtide.planner.http;
 import io.netty.handler.codec.http.TooLongHttpHeaderException;
 import io.netty.handler.codec.http.TooLongHttpLineException;
 import io.vertx.core.http.HttpServerRequest;
-import stirtide.events.json.ContractJson;
 
 /** Answers requests that are not HTTP or exceed its limits, before any route sees them. */
 final class InvalidRequestHandler {
     private InvalidRequestHandler() {}
 
     static void answer(HttpServerRequest request) {
-        ProblemDetail problem = problem(request.decoderResult().cause());
-        request.response()
-                .setStatusCode(problem.status())
-                .putHeader("content-type", "application/problem+json")
-                .putHeader("connection", "close")
-                .end(ContractJson.write(problem));
-        request.connection().close();
+        EarlyResponse.refuse(request, problem(request.decoderResult().cause()));
     }
 
     private static ProblemDetail problem(Throwable cause) {

@@ -48,7 +48,7 @@ record SignOnHandlers(Vertx vertx, Authenticator authenticator) {
         if (terminal.role().isEmpty()) {
             ProblemResponses.send(
                     ctx,
-                    ProblemDetail.of(409, "NO_SIGN_ON", "this service knows no tokens: nobody has to sign on here"));
+                    ProblemDetail.of(409, "NO_SIGN_ON", "this service knows no tokens: no sign-on is needed here"));
             return;
         }
         Code typed = Responses.body(ctx, Code.class);

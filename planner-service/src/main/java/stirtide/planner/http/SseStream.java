@@ -5,13 +5,6 @@ interface SseStream {
     /** Sends what has changed, as far as the connection takes it. */
     void changed();
 
-    /**
-     * Sends a comment, so that a quiet stream stays open and a dead one is noticed.
-     *
-     * @return false when the listener has read nothing for long
-     */
-    boolean beat();
-
-    /** Ends the stream. */
-    void end();
+    /** Where the events are written. */
+    SseWriter line();
 }

@@ -36,7 +36,7 @@ final class SseWriter {
         });
     }
 
-    /** False when the connection has been full for too long. */
+    /** Sends a comment, so that a quiet stream stays open; false when the connection has been full for too long. */
     boolean beat() {
         if (!open()) return true;
         fullBeats = response.writeQueueFull() ? fullBeats + 1 : 0;

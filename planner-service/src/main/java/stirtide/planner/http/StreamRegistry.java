@@ -42,12 +42,12 @@ final class StreamRegistry {
         Opened opened = open.get(stream);
         if (opened == null) return;
         if (opened.stillGood.getAsBoolean()) {
-            if (stream.beat()) return;
+            if (stream.line().beat()) return;
             forget(stream);
             ConnectionTracker.cut(opened.connection);
         } else {
             forget(stream);
-            stream.end();
+            stream.line().end();
         }
     }
 
@@ -104,7 +104,7 @@ final class StreamRegistry {
         ending = true;
         for (SseStream stream : new ArrayList<>(open.keySet())) {
             forget(stream);
-            stream.end();
+            stream.line().end();
         }
     }
 }

@@ -36,12 +36,7 @@ final class ViewStream implements SseStream {
     }
 
     @Override
-    public boolean beat() {
-        return line.beat();
-    }
-
-    @Override
-    public void end() {
-        line.end();
+    public SseWriter line() {
+        return line;
     }
 }

@@ -77,7 +77,7 @@ record DayReader(
         FieldPath at = salon.path();
         var people = WorkHours.atWork(salon.value().people(), date, zone, at);
         if (people.stream().noneMatch(person -> person.role() == Person.Role.ASSISTANT))
-            at.refuse("people", "nobody who mixes on " + date, "an assistant with a shift on that weekday");
+            at.refuse("people", "no person who mixes on " + date, "an assistant with a shift on that weekday");
         return salon.value().on(people);
     }
 

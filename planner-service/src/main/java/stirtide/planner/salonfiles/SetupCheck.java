@@ -21,7 +21,7 @@ import stirtide.planner.salonfiles.source.FileProblem;
 
 /** Checks a setup that was changed at a terminal against the rules of the files. */
 public final class SetupCheck {
-    private static final int MOST_TOLD = 3;
+    private static final int MOST_SHOWN = 3;
 
     private final DaySetup setup;
     private final List<FileProblem> problems = new ArrayList<>();
@@ -42,9 +42,9 @@ public final class SetupCheck {
         if (news.isEmpty()) return Optional.empty();
         for (String known : lines(before)) news.remove(known);
         if (news.isEmpty()) return Optional.empty();
-        int told = Math.min(MOST_TOLD, news.size());
-        String more = news.size() > told ? " And " + (news.size() - told) + " more." : "";
-        return Optional.of(String.join(" ", news.subList(0, told)) + more);
+        int shown = Math.min(MOST_SHOWN, news.size());
+        String more = news.size() > shown ? " And " + (news.size() - shown) + " more." : "";
+        return Optional.of(String.join(" ", news.subList(0, shown)) + more);
     }
 
     private static List<String> lines(DaySetup setup) {

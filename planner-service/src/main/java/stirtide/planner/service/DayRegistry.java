@@ -102,7 +102,7 @@ final class DayRegistry {
         });
     }
 
-    /** Evicts days that nobody closed and that have passed since; to be called about once a day. */
+    /** Evicts days that were never closed and have passed; to be called about once a day. */
     void evictPassed() {
         Instant now = clock.now();
         loaded.entrySet().stream()

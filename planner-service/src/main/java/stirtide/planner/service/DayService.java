@@ -25,7 +25,7 @@ import stirtide.planner.salonfiles.SetupCheck;
 
 /** The operations of the planner, on all days. Everything in it happens on one context. */
 final class DayService implements DayOperations {
-    /** After a longer stop only the last hours are gone through plan by plan: nobody acted on the others. */
+    /** After a longer stop only the last hours are gone through plan by plan: the others were never acted on. */
     private static final Duration CATCH_UP_WITH_PLANS = Duration.ofHours(2);
 
     private final AsyncEventLog log;

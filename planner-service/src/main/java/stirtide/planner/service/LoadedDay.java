@@ -27,7 +27,7 @@ record LoadedDay(DayActor actor, PlanRunner plans) {
                 || opened() && !now.isBefore(DayTime.of(day().opened()).dayEnd()) && nextAt().isEmpty();
     }
 
-    /** Whether nothing is being done on the day and nobody follows it. */
+    /** Whether nothing is being done on the day and it has no followers. */
     boolean idle() {
         return actor.idle() && plans.idle();
     }

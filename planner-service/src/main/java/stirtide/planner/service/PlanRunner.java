@@ -47,7 +47,7 @@ final class PlanRunner {
         return Optional.of(new PlanJobQueue.Task(plan.basedOnRevision(), plan.asOf(), outdated -> {
             Optional<PlanQuestion> known =
                     asked.filter(question -> question.basedOnRevision() == plan.basedOnRevision());
-            // After a restart the question is not known any more, but the events tell it.
+            // After a restart the question is not known any more, but follows from the events.
             return planning.better(
                     () -> known.or(() -> PlanQuestions.toImprove(day)).orElseThrow(), plan, outdated);
         }));

@@ -75,10 +75,10 @@ record PlanningExecutor(
         return better.executeBlocking(
                 () -> {
                     long began = System.nanoTime();
-                    DayEvent told = TwoStepPlanner.second(question.get(), firstPlan, breakOff);
-                    boolean kept = told instanceof DayEvent.PlanKept;
+                    DayEvent event = TwoStepPlanner.second(question.get(), firstPlan, breakOff);
+                    boolean kept = event instanceof DayEvent.PlanKept;
                     meters.betterPlan(kept).record(System.nanoTime() - began, TimeUnit.NANOSECONDS);
-                    return told;
+                    return event;
                 },
                 false);
     }

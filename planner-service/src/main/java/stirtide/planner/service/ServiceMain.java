@@ -11,7 +11,7 @@ import stirtide.planner.http.HttpServers;
 public final class ServiceMain {
     private ServiceMain() {}
 
-    /** Runs until the process is told to end; ends with an exit code when the service cannot start. */
+    /** Runs until the process is stopped; ends with an exit code when the service cannot start. */
     public static void main(String[] arguments) {
         // Before several threads ask for it.
         LoggerFactory.getILoggerFactory();

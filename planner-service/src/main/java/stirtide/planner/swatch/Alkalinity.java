@@ -27,15 +27,15 @@ public sealed interface Alkalinity {
     /** The comparison in words. */
     String sentence();
 
-    /** The strips cannot tell the mixes apart. */
-    record NotTold(String sentence) implements Alkalinity {}
+    /** The strips cannot distinguish the mixes. */
+    record Indistinguishable(String sentence) implements Alkalinity {}
 
     /** How many times more alkaline the first mix is than the second, or the second than the first. */
     static Alkalinity compare(StripReading first, StripReading second) {
         int apart = Math.abs(first.tenths() - second.tenths());
         int blur = (first.stepTenths() + second.stepTenths() + 1) / 2;
         if (apart < blur)
-            return new NotTold("The strips cannot tell " + first.shown() + " from " + second.shown()
+            return new Indistinguishable("The strips cannot tell " + first.shown() + " from " + second.shown()
                     + ": their charts have steps too wide for it. " + LIMITS);
         StripReading higher = first.tenths() > second.tenths() ? first : second;
         StripReading lower = higher == first ? second : first;

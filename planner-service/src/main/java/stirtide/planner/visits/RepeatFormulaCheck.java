@@ -94,7 +94,7 @@ record RepeatFormulaCheck(DaySetup setup, MenuZone zone, PastZone past) {
                     + AmountText.ratio(real) + " and not at " + AmountText.ratio(ratio);
             return answer(RepeatedZone.Answer.NEAREST, product, strength, real, why.orElse(coarse) + "; planned ");
         }
-        return why.map(told -> answer(RepeatedZone.Answer.NEAREST, product, strength, ratio, told + "; planned "))
+        return why.map(reason -> answer(RepeatedZone.Answer.NEAREST, product, strength, ratio, reason + "; planned "))
                 .orElseGet(() -> answer(RepeatedZone.Answer.EXACT, product, strength, ratio, "again "));
     }
 
@@ -124,13 +124,13 @@ record RepeatFormulaCheck(DaySetup setup, MenuZone zone, PastZone past) {
                                 strength,
                                 ratio,
                                 setup.developers(),
-                                Math.max(1, Math.min(past.usedMilligrams(), room(bowl))),
+                                Math.max(1, Math.min(past.usedMilligrams(), capacity(bowl))),
                                 bowl.residueMilligrams(),
                                 bowl.usableMilligrams(),
                                 scale))));
     }
 
-    private static int room(BowlSize bowl) {
+    private static int capacity(BowlSize bowl) {
         return bowl.usableMilligrams() - bowl.residueMilligrams();
     }
 

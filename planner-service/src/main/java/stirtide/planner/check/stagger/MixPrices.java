@@ -41,7 +41,7 @@ final class MixPrices {
         this.allowed = other.allowed;
     }
 
-    /** The same prices where nobody waits longer than this. */
+    /** The same prices where no bowl waits longer than this. */
     MixPrices waitingAtMost(int minutes) {
         return new MixPrices(this, minutes);
     }

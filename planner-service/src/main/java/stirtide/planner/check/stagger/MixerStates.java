@@ -7,7 +7,7 @@ import stirtide.planner.planning.stagger.StaggerProblem;
 
 /**
  * Who is at work in the states of a {@link SweepCheck}: after the runs a state lists until when, either of as many mixers as are
- * at work, in order, or of each person, 0 for nobody's work.
+ * at work, in order, or of each person, 0 for no work.
  */
 final class MixerStates {
     private final List<Assistant> people;
@@ -18,7 +18,7 @@ final class MixerStates {
 
     /**
      * @param mixers how many can mix in each minute from {@code from}
-     * @param named whether people are told apart
+     * @param named whether people are distinguished
      */
     MixerStates(StaggerProblem problem, int[] mixers, int from, boolean named) {
         this.people = problem.assistants();
@@ -51,7 +51,7 @@ final class MixerStates {
         return true;
     }
 
-    /** How many are at work in a minute as far as the state tells. */
+    /** How many are at work in a minute as far as the state shows. */
     int atWork(int[] state, int minute) {
         int busy = 0;
         for (int i = place; i < state.length; i++) {

@@ -10,7 +10,7 @@ import stirtide.planner.planning.stagger.StaggerProblem;
 import stirtide.planner.planning.stagger.StaggerRun;
 
 /**
- * Follows all plans minute by minute and tells whether every one of them comes to cost more than is allowed. A state is how
+ * Follows all plans minute by minute and checks whether every one of them comes to cost more than is allowed. A state is how
  * far each run is fed, then the minutes at which mixers at work are free again. That the bowls of a run are mixed in the order
  * of their use leaves out nothing better: of two that are not, the starts can be exchanged.
  */

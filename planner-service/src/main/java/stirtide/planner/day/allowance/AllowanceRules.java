@@ -93,6 +93,6 @@ public final class AllowanceRules {
         return Refusal.of(
                 "MANAGER_ONLY",
                 "Allowances are set by a manager. Accepted: "
-                        + (managers.isEmpty() ? "nobody on this day" : Refusal.listed(managers)) + ".");
+                        + (managers.isEmpty() ? "no person on this day" : Refusal.listed(managers)) + ".");
     }
 }

@@ -32,14 +32,14 @@ public final class BowlBeginChecks {
                     "PERSON_OFF_DUTY",
                     person.get().name() + " is not on duty at "
                             + DayTime.of(day.opened()).clock(context.now())
-                            + ". Name somebody on duty, or change the shift first.");
+                            + ". Name a person on duty, or change the shift first.");
         return day.liveBowls()
                 .filter(bowl -> bowl.mixing() && bowl.personId().equals(personId))
                 .findFirst()
                 .map(bowl -> new Refusal(
                         "PERSON_MIXING",
                         person.get().name() + " is mixing bowl " + bowl.bowl()
-                                + ". Weigh it in or bin it first, or name somebody else."));
+                                + ". Weigh it in or bin it first, or name another person."));
     }
 
     /** Whether a scale is free. */

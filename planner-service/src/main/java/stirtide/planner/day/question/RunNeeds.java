@@ -125,11 +125,11 @@ record RunNeeds(List<Integer> zoneMilligrams, int reserveMilligrams) {
             int last = needs.zoneMilligrams().size() - 1;
             if (last < 0) return needs;
             int minutes = run.zones().get(place).applyMinutes() - elapsed(place);
-            int room = day.opened().salon().bowls().stream()
-                    .mapToInt(bowl -> room(bowl) / 2)
+            int capacity = day.opened().salon().bowls().stream()
+                    .mapToInt(bowl -> capacity(bowl) / 2)
                     .max()
                     .orElse(0);
-            int most = Math.max(0, room - needs.zoneMilligrams().get(last) / minutes - 1);
+            int most = Math.max(0, capacity - needs.zoneMilligrams().get(last) / minutes - 1);
             int reserve = Math.min(needs.reserveMilligrams(), most);
             if (reserve == needs.reserveMilligrams()) return needs;
             var spread = new ArrayList<>(needs.zoneMilligrams());
@@ -137,7 +137,7 @@ record RunNeeds(List<Integer> zoneMilligrams, int reserveMilligrams) {
             return new RunNeeds(spread, reserve);
         }
 
-        private static int room(BowlSize bowl) {
+        private static int capacity(BowlSize bowl) {
             return bowl.usableMilligrams() - bowl.residueMilligrams();
         }
     }

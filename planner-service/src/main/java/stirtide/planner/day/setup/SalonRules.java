@@ -40,7 +40,7 @@ final class SalonRules {
                         salon.bowls().stream().map(size -> size.bowlSizeId()).toList()))
                 .or(() -> salon.people().stream()
                         .filter(person -> person.personId().equals(StoredEvent.SERVICE))
-                        .map(person -> "Nobody may have the id \"service\"; choose another.")
+                        .map(person -> "No person may have the id \"service\"; choose another.")
                         .findFirst());
     }
 

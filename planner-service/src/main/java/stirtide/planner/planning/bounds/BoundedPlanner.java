@@ -41,7 +41,7 @@ public final class BoundedPlanner {
     }
 
     /**
-     * Draws a plan for somebody who may not want it any more before it is done.
+     * Draws a plan that may be cancelled before it is done.
      *
      * @throws SearchRounds.BrokenOff when the plan is not wanted any more
      */

@@ -14,7 +14,7 @@ import stirtide.planner.planning.search.RelaxedProblem;
 import stirtide.planner.planning.stagger.SearchRounds;
 
 /**
- * Looks for the stretches that force bowls of a plan: what one bowl cannot serve or hold, minutes in which nobody is free for
+ * Looks for the stretches that force bowls of a plan: what one bowl cannot serve or hold, minutes in which no assistant is free for
  * the bowl that would save another, and stretches in which services with their fewest bowls would need more mixing than people
  * and scales can give. Says only what the checker confirms.
  */
@@ -93,10 +93,10 @@ final class BowlLowerBounds {
 
     private boolean extra(int place, int fewest) {
         List<Job> own = jobsOf(place);
-        Optional<Job> nobody =
+        Optional<Job> unmixable =
                 own.stream().filter(job -> !runs.get(place).somebodyMay(job)).findFirst();
-        if (nobody.isPresent()) {
-            return claim(words.nobodyFree(place, nobody.get(), fewest + 1));
+        if (unmixable.isPresent()) {
+            return claim(words.noneFree(place, unmixable.get(), fewest + 1));
         }
         return !question.oneMixTwoBowls()
                 && busiest(own).filter(stretch -> tooMuch(place, stretch)).isPresent();

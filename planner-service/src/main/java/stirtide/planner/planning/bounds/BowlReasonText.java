@@ -32,7 +32,7 @@ final class BowlReasonText {
         return words.at(minute);
     }
 
-    /** Why one run takes several bowls whoever is there to mix. */
+    /** Why one run takes several bowls however many people mix. */
     BowlReason alone(int place, String cause, int least) {
         StaggerRun run = problem.problem().runs().get(place);
         RelaxedProblem.Part part = problem.parts().get(place);
@@ -40,19 +40,20 @@ final class BowlReasonText {
         int serves = run.workingLifeMinutes() - run.mixMinutes() - question.handOverMinutes();
         String life = "a bowl lives " + PlanText.minutes(run.workingLifeMinutes()) + ", and "
                 + PlanText.minutes(run.workingLifeMinutes() - serves) + " of them are over when it is at the chair";
-        String room = "no bowl has room for more than " + AmountText.roundedGrams(RelaxedProblem.room(question));
+        String capacity =
+                "no bowl has room for more than " + AmountText.roundedGrams(RelaxedProblem.capacity(question));
         String need =
                 AmountText.roundedGrams(part.needUpTo().get(part.needUpTo().size() - 1)) + " are needed " + stretch;
         String why = switch (cause) {
             case "WORKING_LIFE" -> "applying lasts " + stretch + ", " + life + ".";
-            case "BOWL_SIZE" -> need + ", " + room + ".";
-            default -> need + ", " + room + ", " + life + ".";
+            case "BOWL_SIZE" -> need + ", " + capacity + ".";
+            default -> need + ", " + capacity + ", " + life + ".";
         };
         return reason(cause, run.startMinute(), run.endMinute(), part, least, 0, 0, takes(part, least) + ": " + why);
     }
 
-    /** Why a run takes one more: nobody is free for the bowl that would save it. */
-    BowlReason nobodyFree(int place, Job job, int least) {
+    /** Why a run takes one more: no assistant is free for the bowl that would save it. */
+    BowlReason noneFree(int place, Job job, int least) {
         RelaxedProblem.Part part = problem.parts().get(place);
         String sentence = takes(part, least) + " where " + (least - 1) + " would do"
                 + (mayWait ? " if clients waited longer" : "") + ": one would have to be mixed from "

@@ -7,7 +7,7 @@ import stirtide.planner.planning.stagger.BowlRule;
 import stirtide.planner.planning.stagger.StaggerProblem;
 import stirtide.planner.planning.stagger.StaggerRun;
 
-/** One run with its fewest bowls, if somebody is always there to mix: in which minutes each of them would have to be mixed. */
+/** One run with its fewest bowls, if an assistant is always free: in which minutes each of them would have to be mixed. */
 final class FewestBowlsRun {
     /**
      * A bowl of a way with the fewest bowls: whichever that way is, it is mixed within {@code [release, due)}.

@@ -27,7 +27,7 @@ record OrderLowerBounds(
         BowlReasonText words,
         List<FewestBowlsRun> runs,
         SearchRounds rounds) {
-    /** More at once are seldom settled by few rounds, and nobody reads them. */
+    /** More at once are seldom settled by few rounds, and too many to read. */
     private static final int MOST_SERVICES = 8;
 
     /**

@@ -14,7 +14,7 @@ import stirtide.planner.planning.stagger.SearchRounds;
 
 /**
  * Plans in two steps: one within the press of a key, then a better one if rounds of search find it. Both answer the same
- * question, so both tell what differs from the plan that was on show before, and both are functions of the events.
+ * question, so both list what differs from the plan that was on show before, and both are functions of the events.
  */
 public final class TwoStepPlanner {
     private TwoStepPlanner() {}
@@ -41,7 +41,7 @@ public final class TwoStepPlanner {
     }
 
     /**
-     * What the second step has to tell: a better plan whole, or the same with more reasons for its bowls; else that the first
+     * What the second step adds: a better plan whole, or the same with more reasons for its bowls; else that the first
      * is kept, with what was proved of it.
      *
      * @param question the question the first plan answers

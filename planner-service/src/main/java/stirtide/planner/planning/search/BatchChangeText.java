@@ -16,8 +16,8 @@ final class BatchChangeText {
         this.words = new PlanText(question);
     }
 
-    /** The plan with these changes told after its others; nothing is told of a first plan. */
-    Plan told(Plan plan) {
+    /** The plan with these changes listed after its others; a first plan lists none. */
+    Plan listed(Plan plan) {
         if (question.onShow().isEmpty()) return plan;
         List<String> changes = new ArrayList<>(plan.changes());
         Plan before = question.onShow().get();

@@ -42,7 +42,7 @@ final class BatchPairing {
     /** The plan with its pairs, none where the salon wants none, and what changed about them. */
     static Plan join(PlanQuestion question, Plan plan) {
         Plan joined = question.oneMixTwoBowls() ? new BatchPairing(question, plan).join() : plan;
-        return new BatchChangeText(question).told(joined);
+        return new BatchChangeText(question).listed(joined);
     }
 
     private record Pair(PlannedBowl one, PlannedBowl other, Optional<PlannedBatch> shown) {
@@ -117,7 +117,7 @@ final class BatchPairing {
         return formula.developerParts().stream().map(DeveloperPart::developerId).toList();
     }
 
-    /** Somebody may have laid out one of these bowls already, as shown. */
+    /** One of these bowls may be laid out already, as shown. */
     private boolean aboutToStart(Pair pair) {
         int frozenBefore = question.nowMinute() + question.frozenMinutes();
         return question.onShow().stream()
@@ -181,7 +181,7 @@ final class BatchPairing {
                 apart - mix.formula().totalMilligrams());
     }
 
-    /** Who mixes as shown first, then who mixes one of the two, then anybody. */
+    /** Who mixes as shown first, then who mixes one of the two, then any other person. */
     private Stream<Assistant> people(Pair pair) {
         List<String> first = Stream.concat(
                         pair.shown().map(PlannedBatch::personId).stream(),

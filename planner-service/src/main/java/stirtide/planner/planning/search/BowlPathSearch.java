@@ -196,7 +196,7 @@ final class BowlPathSearch {
             if (end > lifeEnd || k == sizes.length) return;
             while (k < sizes.length && cost + MILLIGRAM * bar.residue(sizes[k]) < bestCost[to]) {
                 int need = timeline.need(at, to);
-                if (until == UNKNOWN && need <= bar.room(sizes[k])) until = until(step, sizes[k], mix, lifeEnd);
+                if (until == UNKNOWN && need <= bar.capacity(sizes[k])) until = until(step, sizes[k], mix, lifeEnd);
                 if (serves(feed, need, sizes[k], scale) && end <= until) {
                     offer(next(step, new BowlPathStep.Bowl(at, to, mix, use, end, scale, sizes[k]), delay));
                     break;
@@ -214,7 +214,7 @@ final class BowlPathSearch {
     }
 
     private boolean serves(FeedSegment feed, int need, int size, int scale) {
-        return need <= bar.room(size) && !feed.recipe().knownImpossible(need, size, scale);
+        return need <= bar.capacity(size) && !feed.recipe().knownImpossible(need, size, scale);
     }
 
     private BowlPathStep next(BowlPathStep step, BowlPathStep.Bowl arc, int delay) {

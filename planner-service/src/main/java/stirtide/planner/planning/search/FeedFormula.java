@@ -90,7 +90,7 @@ final class FeedFormula {
         return true;
     }
 
-    /** Whether there are weights; asks only where monotony does not tell. */
+    /** Whether there are weights; asks only where monotony does not decide it. */
     boolean possible(int needMilligrams, int size, int scale) {
         if (knownImpossible(needMilligrams, size, scale)) return false;
         if (needMilligrams <= weighed.getOrDefault(place(size, scale), 0)) return true;

@@ -7,7 +7,7 @@ import stirtide.mixing.formula.FormulaAnswer.Weigh;
 import stirtide.planner.planning.search.ServiceTimeline.ZoneSlot;
 
 /**
- * Feeds a service bowl by bowl, whatever it takes: an assistant mixes while one can have the bowl at the chair within the
+ * Feeds a service bowl by bowl, at any cost: an assistant mixes while one can have the bowl at the chair within the
  * longest wait; else the stylist mixes at the chair's turn, as soon as a scale and a bowl are free. Before a zone that
  * would else be applied after its longest processing time the client waits, so that all its bowls come in time. Always
  * ends: bowls and scales are all free some day, every single minute can be fed alone, and a zone that no wait helps

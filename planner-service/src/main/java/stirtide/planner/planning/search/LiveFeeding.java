@@ -5,7 +5,7 @@ import stirtide.planner.planning.search.PlanQuestion.LiveSupply;
 
 /**
  * Feeds a timeline from the bowls that are begun already, in their order, each as long as it lives and lasts, a minute at a
- * time. Grams left in a bowl and minutes done of a zone are estimates, so nobody mixes another bowl for very little:
+ * time. Grams left in a bowl and minutes done of a zone are estimates, so no other bowl is mixed for very little:
  * <ul>
  *   <li>a bowl short by no more than half a gram at its end still feeds the minute;
  *   <li>where the live bowls would feed all that is left of a feed but for one minute's grams, they feed it all;

@@ -29,10 +29,10 @@ final class MixStarts {
     }
 
     private void find(int mixMinutes) {
-        boolean[] anybodyFree = bar.anybodyFree(mixMinutes, from, to);
+        boolean[] mixerFree = bar.mixerFree(mixMinutes, from, to);
         latest = new int[bar.scaleCount()][];
         for (int scale = 0; scale < latest.length; scale++)
-            latest[scale] = bar.latestStarts(scale, mixMinutes, from, anybodyFree);
+            latest[scale] = bar.latestStarts(scale, mixMinutes, from, mixerFree);
         known = mixMinutes;
     }
 

@@ -22,7 +22,7 @@ final class OverloadFinder {
      *
      * @param service service it is for
      * @param release earliest start at which the bowl still lives at its last use
-     * @param due minute by which it must be mixed so that nobody waits for it, or the earliest possible end if later
+     * @param due minute by which it must be mixed so that no client waits for it, or the earliest possible end if later
      * @param minutes minutes of mixing
      */
     record Job(int service, int release, int due, int minutes) {

@@ -98,7 +98,7 @@ public record PlanQuestion(
     }
 
     /**
-     * Somebody who mixes.
+     * A person who mixes.
      *
      * @param personId person
      * @param name how the salon calls the person; only sentences need it

@@ -35,7 +35,7 @@ public final class PlanText {
         return minutes == 1 ? "1 minute" : minutes + " minutes";
     }
 
-    /** What the salon calls a person; the id where it names nobody. */
+    /** What the salon calls a person; the id where no person has it. */
     String name(String personId) {
         return question.assistants().stream()
                 .filter(each -> each.personId().equals(personId))

@@ -14,8 +14,8 @@ import stirtide.planner.planning.stagger.StaggerRun;
 
 /**
  * A question as a stagger problem that leaves rules out but adds none: what is impossible in it is impossible in every plan of
- * the question in which assistants mix. A bowl holds whatever its size has room for and serves no longer than its life less
- * mixing and hand-over, each bowl costs 1, bowls and scales of a kind are not told apart, zones may process as long as they
+ * the question in which assistants mix. A bowl holds whatever its size holds and serves no longer than its life less
+ * mixing and hand-over, each bowl costs 1, bowls and scales of a kind are not distinguished, zones may process as long as they
  * like, and of a service that becomes late only the wait of each bowl against its first turn counts. Where two bowls may be one
  * mix, each person and scale is there twice: two bowls of one mix take no more than that.
  *
@@ -66,8 +66,8 @@ public record RelaxedProblem(
         return new RelaxedProblem(problem, builder.parts, builder.services, builder.unavoidable);
     }
 
-    /** Room of the roomiest bowl, in milligrams. */
-    public static int room(PlanQuestion question) {
+    /** What the largest bowl holds, in milligrams. */
+    public static int capacity(PlanQuestion question) {
         return question.bowlSizes().stream()
                 .filter(size -> size.count() > 0)
                 .mapToInt(size -> size.usableMilligrams() - size.residueMilligrams())
@@ -85,7 +85,7 @@ public record RelaxedProblem(
 
     private static final class Builder {
         private final Plan plan;
-        private final int room;
+        private final int capacity;
         private final int handOver;
         private final List<StaggerRun> runs = new ArrayList<>();
         private final List<Part> parts = new ArrayList<>();
@@ -94,7 +94,7 @@ public record RelaxedProblem(
 
         Builder(PlanQuestion question, Plan plan) {
             this.plan = plan;
-            this.room = room(question);
+            this.capacity = capacity(question);
             this.handOver = question.handOverMinutes();
         }
 
@@ -148,8 +148,8 @@ public record RelaxedProblem(
             int mix = feed.recipe().mixMinutes();
             int life = feed.recipe().lifeMinutes();
             int longest = life - mix - handOver;
-            BowlRule rule =
-                    (a, b) -> needUpTo.get(b) - needUpTo.get(a) <= room && use.get(b - 1) + 1 - use.get(a) <= longest
+            BowlRule rule = (a, b) ->
+                    needUpTo.get(b) - needUpTo.get(a) <= capacity && use.get(b - 1) + 1 - use.get(a) <= longest
                             ? 1
                             : BowlRule.NO_BOWL;
             own.add(runs.size());

@@ -11,7 +11,7 @@ import stirtide.planner.planning.search.PlanQuestion.Minutes;
 /** Who and what is free at the bar, minute by minute. People, scales and sizes go by their place in the question. */
 final class ResourceCalendar {
     private static final int OFF_DUTY = 1_000_000;
-    private static final int NO_ROOM = -1;
+    private static final int NO_CAPACITY = -1;
 
     private final PlanQuestion question;
     private final MinuteUsage[] people;
@@ -19,7 +19,7 @@ final class ResourceCalendar {
     private final MinuteUsage[] bowls;
     private final int[] sizesByResidue;
     private final int[] residues;
-    private final int[] rooms;
+    private final int[] capacities;
 
     ResourceCalendar(PlanQuestion question) {
         this.question = question;
@@ -49,8 +49,8 @@ final class ResourceCalendar {
         residues = question.bowlSizes().stream()
                 .mapToInt(BowlSize::residueMilligrams)
                 .toArray();
-        rooms = question.bowlSizes().stream()
-                .mapToInt(size -> size.count() < 1 ? NO_ROOM : size.usableMilligrams() - size.residueMilligrams())
+        capacities = question.bowlSizes().stream()
+                .mapToInt(size -> size.count() < 1 ? NO_CAPACITY : size.usableMilligrams() - size.residueMilligrams())
                 .toArray();
         sizesByResidue = IntStream.range(0, bowls.length)
                 .boxed()
@@ -87,8 +87,8 @@ final class ResourceCalendar {
     }
 
     /** Milligrams a bowl of a size can give, negative where the salon has none. */
-    int room(int size) {
-        return rooms[size];
+    int capacity(int size) {
+        return capacities[size];
     }
 
     boolean personFree(int person, int from, int to) {
@@ -114,7 +114,7 @@ final class ResourceCalendar {
     int leastFree() {
         int least = Integer.MAX_VALUE;
         for (int size = 0; size < bowls.length; size++)
-            if (rooms[size] != NO_ROOM) least = Math.min(least, leastFree(size));
+            if (capacities[size] != NO_CAPACITY) least = Math.min(least, leastFree(size));
         return least;
     }
 
@@ -141,11 +141,11 @@ final class ResourceCalendar {
     }
 
     /**
-     * For each minute of a window whether somebody is free for a mix that starts then.
+     * For each minute of a window whether an assistant is free for a mix that starts then.
      *
      * @return by minute minus {@code from}
      */
-    boolean[] anybodyFree(int mixMinutes, int from, int to) {
+    boolean[] mixerFree(int mixMinutes, int from, int to) {
         boolean[] free = new boolean[Math.max(0, to - from)];
         for (MinuteUsage person : people) {
             int run = 0;
@@ -158,25 +158,25 @@ final class ResourceCalendar {
     }
 
     /**
-     * For each minute of a window the latest start of a mix, up to that minute, for which somebody and the scale are free.
+     * For each minute of a window the latest start of a mix, up to that minute, for which an assistant and the scale are free.
      *
-     * @param anybodyFree for each minute of the window whether somebody is free for a mix that starts then
+     * @param mixerFree for each minute of the window whether an assistant is free for a mix that starts then
      * @return starts by minute minus {@code from}, -1 where there is none in the window
      */
-    int[] latestStarts(int scale, int mixMinutes, int from, boolean[] anybodyFree) {
-        int[] latest = new int[anybodyFree.length];
+    int[] latestStarts(int scale, int mixMinutes, int from, boolean[] mixerFree) {
+        int[] latest = new int[mixerFree.length];
         int last = -1;
         int scaleRun = 0;
         for (int i = Math.min(0, 1 - mixMinutes); i < latest.length; i++) {
             scaleRun = scales[scale].at(from + i + mixMinutes - 1) == 0 ? scaleRun + 1 : 0;
             if (i < 0) continue;
-            if (scaleRun >= mixMinutes && anybodyFree[i]) last = from + i;
+            if (scaleRun >= mixMinutes && mixerFree[i]) last = from + i;
             latest[i] = last;
         }
         return latest;
     }
 
-    /** Somebody free for a mix, the wanted person if possible, else the one whose free time it fits most tightly. */
+    /** An assistant free for a mix, the wanted person if possible, else the one whose free time it fits most tightly. */
     int personFor(int from, int to, List<Integer> wanted) {
         for (int person : wanted) if (personFree(person, from, to)) return person;
         int best = -1;

@@ -9,7 +9,7 @@ import stirtide.planner.planning.search.PlanQuestion.ZoneTask;
  * {@code floor(need * i / applyMinutes)} milligrams. The last minute of a run needs the run's reserve on top.
  *
  * @param task the service
- * @param starts when each minute of application would start if nobody waited
+ * @param starts when each minute of application would start without waits
  * @param needUpTo milligrams used before each minute; one longer than {@code starts}
  * @param zoneAt place in {@code zones} of each minute
  * @param feedAt place in {@code feeds} of each minute
@@ -47,7 +47,7 @@ record ServiceTimeline(
         return needUpTo[to] - needUpTo[from];
     }
 
-    /** End of the minute before {@code to} if nobody waited. */
+    /** End of the minute before {@code to} without waits. */
     int endOf(int to) {
         return starts[to - 1] + 1;
     }

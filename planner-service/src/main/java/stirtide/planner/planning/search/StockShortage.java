@@ -12,7 +12,7 @@ import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
 import stirtide.mixing.text.AmountText;
 
-/** Tells which lightener or developer, where it was counted, does not last for the bowls of the plan. */
+/** Notes which lightener or developer, where it was counted, does not last for the bowls of the plan. */
 final class StockShortage {
     private final List<PlannedBowl> bowls;
     private final PlanText words;
@@ -35,7 +35,7 @@ final class StockShortage {
         return stock.notes;
     }
 
-    /** Developers of one maker often share a name: the strength tells them apart. */
+    /** Developers of one maker often share a name: the strength distinguishes them. */
     private static String label(Developer developer) {
         var percent = BigDecimal.valueOf(developer.strengthHundredths(), 2).stripTrailingZeros();
         return developer.name() + " of " + percent.toPlainString() + " %";

@@ -53,7 +53,7 @@ public record Certificate(Claim claim, Step root) {
      * @param mixWeight price of a unit of the second level, 0 or more
      * @param ageWeight price of a minute of age, 0 or more
      * @param prices what a minute of mixing costs
-     * @param people whether the states tell the people at work apart, not only how many are
+     * @param people whether the states distinguish the people at work, not only how many are
      */
     public record Swept(long delayWeight, long mixWeight, long ageWeight, MinutePrices prices, boolean people)
             implements Step {}

@@ -83,7 +83,7 @@ final class MixerAvailability {
      * @return -1 if there is no more
      */
     int next(int[] state, int place, int after, int t, int minutes) {
-        if (people == null && after >= 0 || !room(state, place, t, minutes)) {
+        if (people == null && after >= 0 || !free(state, place, t, minutes)) {
             return -1;
         }
         for (int h = after + 1; h < count; h++) {
@@ -105,13 +105,13 @@ final class MixerAvailability {
         return false;
     }
 
-    private boolean room(int[] state, int place, int t, int minutes) {
+    private boolean free(int[] state, int place, int t, int minutes) {
         for (int s = t; s < t + minutes; s++) {
-            int room = capacity[s];
+            int left = capacity[s];
             for (int h = place; h < place + count; h++) {
-                room -= state[h] > s ? 1 : 0;
+                left -= state[h] > s ? 1 : 0;
             }
-            if (room <= 0) {
+            if (left <= 0) {
                 return false;
             }
         }

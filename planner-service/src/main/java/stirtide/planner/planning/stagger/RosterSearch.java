@@ -1,6 +1,5 @@
 package stirtide.planner.planning.stagger;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,7 +41,7 @@ final class RosterSearch {
             if (next.isEmpty()) {
                 return null;
             }
-            ways = new ArrayList<>(next.values());
+            ways = List.copyOf(next.values());
         }
         int[] by = new int[jobs.size()];
         Way way = ways.get(0);
@@ -54,10 +53,9 @@ final class RosterSearch {
     }
 
     private static int[] after(Way way, int person, Job job) {
-        int[] busyUntil = new int[way.busyUntil.length];
-        for (int p = 0; p < busyUntil.length; p++) {
-            busyUntil[p] = way.busyUntil[p] > job.start() ? way.busyUntil[p] : IDLE;
-        }
+        int[] busyUntil = Arrays.stream(way.busyUntil)
+                .map(until -> until > job.start() ? until : IDLE)
+                .toArray();
         busyUntil[person] = job.end();
         return busyUntil;
     }

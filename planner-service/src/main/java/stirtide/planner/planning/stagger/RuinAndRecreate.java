@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Insertion, ruin and recreate (Schrimpf and others 2000), and negotiated congestion (McMurchie and Ebeling 1995): takes a
- * few runs that meet in time out of the plan, or pushes one run where it would like to be and takes off whoever stands
+ * few runs that meet in time out of the plan, or pushes one run where it would like to be and takes off the runs that stand
  * there, and puts them back one by one. Costs of age are counted in parts so that tiny random amounts break ties anew each
  * time.
  */
@@ -193,7 +193,7 @@ final class RuinAndRecreate {
         }
     }
 
-    /** Takes out of the plan whoever shares an overfilled minute with the run. */
+    /** Takes out of the plan the runs that share an overfilled minute with the run. */
     private void evict(int seed) {
         RunGrid run = grid.runs[seed];
         RunPath path = java.util.Objects.requireNonNull(occupancy.paths[seed]);

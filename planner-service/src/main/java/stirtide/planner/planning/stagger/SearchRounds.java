@@ -10,7 +10,7 @@ import java.util.function.BooleanSupplier;
  * @param breakOff asked before every round; once it says so, no answer is wanted any more
  */
 public record SearchRounds(int granted, BooleanSupplier breakOff) {
-    /** Nobody wants the answer any more. */
+    /** The answer is no longer wanted. */
     public static final class BrokenOff extends RuntimeException {
         private static final long serialVersionUID = 1L;
 

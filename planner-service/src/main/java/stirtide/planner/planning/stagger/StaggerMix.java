@@ -10,6 +10,6 @@ package stirtide.planner.planning.stagger;
  * @param assistant place of the assistant who mixes, or {@link #STYLIST}
  */
 public record StaggerMix(int runIndex, int fromMinute, int toMinute, int mixStartMinute, int assistant) {
-    /** Last resort: nobody of the bar is free, the stylist mixes at the chair's turn. */
+    /** Last resort: no assistant is free, the stylist mixes at the chair's turn. */
     public static final int STYLIST = -1;
 }

@@ -9,7 +9,7 @@ import java.util.List;
  * @param maxWaitMinutes longest wait of one bowl that a plan may hold
  * @param runs the runs of the day
  * @param assistants who may mix, by place
- * @param mixesAtOnce most mixes at one time whoever is on duty (scales), at least 1
+ * @param mixesAtOnce most mixes at one time however many are on duty (scales), at least 1
  */
 public record StaggerProblem(
         int handOverMinutes, int maxWaitMinutes, List<StaggerRun> runs, List<Assistant> assistants, int mixesAtOnce) {

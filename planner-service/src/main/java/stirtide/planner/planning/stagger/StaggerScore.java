@@ -3,7 +3,7 @@ package stirtide.planner.planning.stagger;
 /**
  * The objective of a plan, compared in the order of its parts.
  *
- * @param lastResorts bowls that nobody of the bar can mix
+ * @param lastResorts bowls that no assistant can mix
  * @param waitMinutes minutes that clients wait
  * @param mixCost second level: bowls in the plain model
  * @param ageMinutes minutes from the start of mixing to first use, summed over bowls

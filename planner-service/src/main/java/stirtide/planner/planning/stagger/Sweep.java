@@ -17,7 +17,7 @@ final class Sweep {
 
     /**
      * @param price price of a minute of mixing, on the scale of the weights
-     * @param named whether people are told apart
+     * @param named whether people are distinguished
      */
     Sweep(MinuteGrid grid, Claim claim, int[] price, LevelWeights weights, boolean named) {
         this.grid = grid;
@@ -40,7 +40,7 @@ final class Sweep {
         return mixers.areNamed();
     }
 
-    /** The same sweep with people told apart. */
+    /** The same sweep that distinguishes people. */
     Sweep withNames() {
         return new Sweep(grid, claim, price, weights, true);
     }

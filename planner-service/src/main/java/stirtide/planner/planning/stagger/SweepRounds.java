@@ -5,7 +5,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Sweeps for one claim after the other: each wider than the one before while that pays, and with the people told apart as soon
+ * Sweeps for one claim after the other: each wider than the one before while that pays, and with the people distinguished as soon
  * as one finds a plan for which mixers are enough but nobody can be found.
  */
 final class SweepRounds {
@@ -87,7 +87,7 @@ final class SweepRounds {
         return allSteps;
     }
 
-    /** Goes on with people told apart: mixers alone cannot decide the claim. */
+    /** Goes on with people distinguished: mixers alone cannot decide the claim. */
     void tellPeopleApart() {
         if (sweep != null && !sweep.named()) {
             sweep = sweep.withNames();

@@ -29,7 +29,7 @@ record BaselinePlan(
         DayTime time,
         int nowMinute,
         SearchEffort effort) {
-    /** Rounds for plans that are told. */
+    /** Rounds for plans that are shown. */
     private static final int ROUNDS = 40;
 
     static BaselinePlan of(Day day, PlanQuestion question, BooleanSupplier breakOff) {

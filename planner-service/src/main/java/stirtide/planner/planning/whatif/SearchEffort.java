@@ -15,11 +15,11 @@ record SearchEffort(int services, BooleanSupplier breakOff) {
     /** Services planned at once, all plans together. */
     private static final int AT_ONCE = 20_000;
 
-    /** Services planned with rounds of search, for the moves that are told. */
+    /** Services planned with rounds of search, for the moves that are shown. */
     private static final int SEARCHED = 1_200;
 
-    private static final int LEAST_TOLD = 3;
-    private static final int MOST_TOLD = 10;
+    private static final int LEAST_SHOWN = 3;
+    private static final int MOST_SHOWN = 10;
     private static final int MOST_PAIRED = 6;
 
     /** Plans that may be drawn at once. */
@@ -28,13 +28,13 @@ record SearchEffort(int services, BooleanSupplier breakOff) {
     }
 
     /** Moves that are planned again with as much work as the plan at present. */
-    int told() {
-        return Math.max(LEAST_TOLD, Math.min(MOST_TOLD, SEARCHED / Math.max(1, services)));
+    int shown() {
+        return Math.max(LEAST_SHOWN, Math.min(MOST_SHOWN, SEARCHED / Math.max(1, services)));
     }
 
     /** Of them, those that are tried together. */
     int paired() {
-        return Math.min(MOST_PAIRED, told());
+        return Math.min(MOST_PAIRED, shown());
     }
 
     /** To be called before every plan. */

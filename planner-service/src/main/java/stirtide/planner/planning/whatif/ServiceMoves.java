@@ -24,7 +24,7 @@ import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 /**
  * Moves each service that has not started within its own tolerance and the day, five minutes at a time, and two of the best together.
  * The many are planned at once, the best again with as much work as the plan at present. On a day of very many services those
- * nearest to a client who waits are tried, and how many were left out is told.
+ * nearest to a client who waits are tried, and how many were left out is shown.
  */
 final class ServiceMoves {
     private static final int STEP_MINUTES = 5;
@@ -63,8 +63,8 @@ final class ServiceMoves {
         return new WhatIfAnswer.Moves(new MoveAdvice(
                 present.question().basedOnRevision(),
                 present.figures(),
-                moves.told(singles),
-                moves.told(pairs),
+                moves.shown(singles),
+                moves.shown(pairs),
                 moves.untried));
     }
 
@@ -113,8 +113,8 @@ final class ServiceMoves {
                 .sum();
     }
 
-    private List<MoveEffect> told(List<Tried> tried) {
-        return best(tried, present.effort().told()).stream().map(this::effect).toList();
+    private List<MoveEffect> shown(List<Tried> tried) {
+        return best(tried, present.effort().shown()).stream().map(this::effect).toList();
     }
 
     private List<Tried> singles() {
@@ -127,7 +127,7 @@ final class ServiceMoves {
         }
         best.sort(BEST);
         List<Tried> again = new ArrayList<>();
-        for (Tried each : best(best, present.effort().told()))
+        for (Tried each : best(best, present.effort().shown()))
             again.add(tried(each.shifts, true).orElse(each));
         again.sort(BEST);
         return again;

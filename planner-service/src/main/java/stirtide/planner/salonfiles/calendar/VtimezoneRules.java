@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 final class VtimezoneRules {
     private static final int MILLIS = 1000;
 
-    /** A change of offset: at a local time told with the offset before it. */
+    /** A change of offset: at a local time in the offset before it. */
     private record Onset(LocalDateTime local, ZoneOffset before, ZoneOffset after) {
         long second() {
             return local.toEpochSecond(before);

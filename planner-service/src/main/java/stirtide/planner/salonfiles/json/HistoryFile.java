@@ -84,7 +84,7 @@ public record HistoryFile(
                 .findFirst();
     }
 
-    /** What the file tells a day: visits, swatches and strips oldest first, and grams of zones that are on the menu. */
+    /** What the file gives a day: visits, swatches and strips oldest first, and grams of zones that are on the menu. */
     public UseHistory history(Menu menu) {
         List<PastUse> uses = new ArrayList<>();
         for (Visit visit : visits) uses.addAll(uses(visit, menu));

@@ -126,8 +126,8 @@ final class LocatedJsonParser {
     }
 
     private static void refuse(SourceFile source, String text, JsonProcessingException broken, JsonLocation reached) {
-        JsonLocation told = broken.getLocation();
-        JsonLocation at = told == null || told.getLineNr() < 1 ? reached : told;
+        JsonLocation reported = broken.getLocation();
+        JsonLocation at = reported == null || reported.getLineNr() < 1 ? reached : reported;
         int line = Math.max(1, at.getLineNr());
         int column = Math.max(1, at.getColumnNr());
         String where = TextFileReader.at(line, column);

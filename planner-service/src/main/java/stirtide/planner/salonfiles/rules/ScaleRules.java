@@ -30,7 +30,12 @@ final class ScaleRules {
     }
 
     private static void checkMaximum(Scale.Range range, AccuracyClass accuracy, int smaller, FieldPath at) {
-        long most = mostIntervals(accuracy);
+        long most = switch (accuracy) {
+            case I -> Integer.MAX_VALUE;
+            case II -> 100_000;
+            case III -> 10_000;
+            case IIII -> 1_000;
+        };
         if (range.maximumMilligrams() > most * range.verificationMilligrams())
             at.refuse(
                     FieldText.thousandths(range.maximumMilligrams()),
@@ -49,14 +54,5 @@ final class ScaleRules {
             at.refuse(
                     FieldText.thousandths(milligrams),
                     "1, 2 or 5 times a power of ten in grams, such as 0.1, 0.2 or 0.5");
-    }
-
-    private static long mostIntervals(AccuracyClass accuracy) {
-        return switch (accuracy) {
-            case I -> Integer.MAX_VALUE;
-            case II -> 100_000;
-            case III -> 10_000;
-            case IIII -> 1_000;
-        };
     }
 }
