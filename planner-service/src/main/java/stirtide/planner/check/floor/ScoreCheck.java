@@ -29,7 +29,7 @@ final class ScoreCheck {
         return new FloorScore(lateness, handling, standing);
     }
 
-    private static int handling(FloorDay day, WorkedService service, BowlAssignment bowl, FloorMix mix) {
+    static int handling(FloorDay day, WorkedService service, BowlAssignment bowl, FloorMix mix) {
         int cost = day.bowlSizes().get(bowl.size()).residueDecigrams();
         if (!service.beginsZone(bowl.from())) {
             cost += INSIDE_A_ZONE_DECIGRAMS;

@@ -15,8 +15,11 @@ public final class FloorEngine {
 
     private static final int MOST_FIRST_STEPS = 5000;
 
+    /** Temperature at which the search for the first plan begins, in parts of {@link FitWeights#TRADED}. */
+    private static final double FIRST_HOT = 25_000;
+
     /** Temperatures at which cycles begin, in parts of {@link FitWeights#TRADED}, and at which all end. */
-    private static final double[] HOT = {20_000, 100_000, 8_000};
+    private static final double[] HOT = {60_000, 20_000, 100_000};
 
     private static final double COLD = 3;
     private static final int STEPS_PER_SERVICE = 1500;
@@ -47,7 +50,7 @@ public final class FloorEngine {
         this.firstCycle = (long) STEPS_PER_SERVICE * day.services().size();
         search.build();
         for (int i = 0; i < FIRST_STEPS || !search.complete() && i < MOST_FIRST_STEPS; i++) {
-            search.step(HOT[HOT.length - 1] / 4 * Math.max(0, 1 - (double) i / FIRST_STEPS));
+            search.step(FIRST_HOT * Math.max(0, 1 - (double) i / FIRST_STEPS));
         }
     }
 

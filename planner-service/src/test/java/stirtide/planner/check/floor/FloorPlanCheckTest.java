@@ -291,4 +291,17 @@ class FloorPlanCheckTest {
         plannedBowls.set(0, new BowlAssignment(1, 0, 4, 0, 6, 2));
         breaks("form");
     }
+
+    @Test
+    void bounds_above_what_can_be_confirmed_are_found() {
+        FloorScore worth = new FloorScore(0, 3 * 10 + 30, 0);
+        assertThat(FloorBoundCheck.faults(day(), worth, new FloorScore(0, 20, 0)))
+                .isEmpty();
+        assertThat(FloorBoundCheck.faults(day(), worth, new FloorScore(1, 20, 0)))
+                .hasSize(1);
+        assertThat(FloorBoundCheck.faults(day(), worth, new FloorScore(0, 21, 0)))
+                .hasSize(1);
+        assertThat(FloorBoundCheck.faults(day(), worth, new FloorScore(0, 20, 1)))
+                .hasSize(1);
+    }
 }

@@ -2,14 +2,16 @@ package stirtide.planner.planning.floor.cli;
 
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
+import stirtide.planner.check.floor.FloorBoundCheck;
 import stirtide.planner.check.floor.FloorPlanCheck;
 import stirtide.planner.planning.floor.FloorEngine;
 import stirtide.planner.planning.floor.FloorPlan;
 
-/** Plans one floor day, has the plan checked and prints it; times are processor time of the planning thread. */
+/** Plans one floor day, has plan and bounds checked and prints it; times are processor time of the planning thread. */
 public final class FloorCommand {
     private static final long SEED = 1;
 
@@ -36,7 +38,8 @@ public final class FloorCommand {
             return false;
         }
         FloorPlan plan = engine.plan().get();
-        List<String> faults = FloorPlanCheck.faults(file.day(), plan);
+        List<String> faults = new ArrayList<>(FloorPlanCheck.faults(file.day(), plan));
+        faults.addAll(FloorBoundCheck.faults(file.day(), plan.score(), engine.bounds()));
         faults.forEach(fault -> err.println(file.name() + ": " + fault));
         int proven = faults.isEmpty() ? engine.provenLevels() : 0;
         out.println(new FloorPlanLine(
