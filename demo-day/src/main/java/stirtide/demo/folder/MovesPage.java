@@ -23,10 +23,8 @@ public final class MovesPage {
      */
     public static String of(FolderResult.Read read) {
         DaySetup setup = read.setup();
-        WhatIfAnswer answer = WhatIf.answer(
-                FolderPlanner.day(read),
-                new WhatIfQuestion.Moves(),
-                FolderPlanner.midnight(setup));
+        WhatIfAnswer answer =
+                WhatIf.answer(FolderPlanner.day(read), new WhatIfQuestion.Moves(), FolderPlanner.midnight(setup));
         if (answer instanceof WhatIfAnswer.Refused refused)
             throw new CommandException(
                     CommandException.BAD_INPUT, refused.refusal().sentence());

@@ -63,7 +63,7 @@ final class BowlSummary {
         developer = milligrams - lightener;
     }
 
-        private void binned(Instant at, int leftMilligrams, OverMixCause why) {
+    private void binned(Instant at, int leftMilligrams, OverMixCause why) {
         closedAt = Optional.of(at);
         left = leftMilligrams;
         cause = Optional.of(why);

@@ -132,11 +132,7 @@ public final class DayReport {
         grams(page, "stayed on bowl and brush", totals.residueMilligrams(), totals.mixedMilligrams());
         grams(page, "over-mixed", totals.overMixedMilligrams(), totals.mixedMilligrams());
         for (Map.Entry<String, Integer> cause : totals.overMixedByCause().entrySet())
-            grams(
-                    page,
-                    "  " + CodeText.words(cause.getKey()),
-                    cause.getValue(),
-                    totals.mixedMilligrams());
+            grams(page, "  " + CodeText.words(cause.getKey()), cause.getValue(), totals.mixedMilligrams());
         page.row(GRAMS, "cost of all mixed", totals.mixedCost().toPlainString() + " " + currency, "");
         page.row(GRAMS, "cost of what was over-mixed", totals.overMixedCost().toPlainString() + " " + currency, "");
     }

@@ -51,8 +51,9 @@ final class LatenessBound {
 
     private boolean pays(int enough) {
         int n = grid.services.length;
+        if (n > MOST_SERVICES) return false;
         boolean near = 2 * bound >= enough || n <= MOST_SERVICES / 2;
-        boolean first = proof == null;
-        return n <= MOST_SERVICES && (first && n <= 12 || near) && (first || !proof.isExact());
+        LatenessProof search = proof;
+        return search == null ? n <= 12 || near : near && !search.isExact();
     }
 }
