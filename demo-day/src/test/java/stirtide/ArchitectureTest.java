@@ -71,7 +71,7 @@ class ArchitectureTest {
             planner.access: events..
             planner.admin: events.. planner.access planner.cli planner.day.. planner.eventlog planner.http \
                 planner.privacy
-            planner.allowance:
+            planner.allowance: events.setup
             planner.check: events.. planner.check.stagger planner.planning.search planner.planning.stagger
             planner.check.floor: planner.planning.floor
             planner.check.stagger: planner.planning.stagger

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import stirtide.planner.http.AdminServer;
 
 class AdminClientTest {
-    private static final int POSTS = 5;
+    private static final int POSTS = 3;
 
     @TempDir
     Path folder;

@@ -50,11 +50,18 @@ class ClosedDaySummariesIT {
         return views;
     }
 
-    private static List<String> openMany(SalonClient client) throws Exception {
+    /** A played day, from which the later ones learn, and closed days after it. */
+    private static List<String> playOneAndCloseMany(SalonClient client) throws Exception {
         List<String> shown = new ArrayList<>();
         PlayedDayIT.play(client);
         shown.add(client.get("/days/" + day(0)).body());
-        for (int later = 1; later <= LATER_DAYS; later++) {
+        shown.addAll(closeMany(client, 1));
+        return shown;
+    }
+
+    private static List<String> closeMany(SalonClient client, int first) throws Exception {
+        List<String> shown = new ArrayList<>();
+        for (int later = first; later <= LATER_DAYS; later++) {
             assertThat(client.open(opening(later)).statusCode()).isEqualTo(201);
             assertThat(close(client, later).statusCode()).isEqualTo(200);
             shown.add(client.get("/days/" + day(later)).body());
@@ -76,7 +83,7 @@ class ClosedDaySummariesIT {
         List<String> shown;
         try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
             SalonClient client = new SalonClient(service.port());
-            shown = openMany(client);
+            shown = playOneAndCloseMany(client);
             assertThat(views(client)).isEqualTo(shown);
             assertThat(client.get("/days").body()).contains(day(0), day(LATER_DAYS));
             assertThat(usesLearned(client, LATER_DAYS)).isPositive().isEqualTo(usesLearned(client, 1));
@@ -166,7 +173,7 @@ class ClosedDaySummariesIT {
     void whoever_asks_while_a_day_is_being_read_gets_it_whole_and_an_erasure_misses_none() throws Exception {
         try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
             SalonClient client = new SalonClient(service.port());
-            List<String> shown = openMany(client);
+            List<String> shown = closeMany(client, 0);
             for (int round = 0; round < 3; round++) {
                 List<CompletableFuture<HttpResponse<String>>> answers = new ArrayList<>();
                 for (int asked = 0; asked < 4 * (LATER_DAYS + 1); asked++)
@@ -194,7 +201,7 @@ class ClosedDaySummariesIT {
     void a_client_is_told_of_and_erased_from_days_at_rest_too() throws Exception {
         try (PlannerService service = PlannerService.start(PlayedDayIT.settings(folder))) {
             SalonClient client = new SalonClient(service.port());
-            openMany(client);
+            closeMany(client, 0);
             String record = client.send(client.post("/clients/export", new Reference("K1")))
                     .body();
             for (int later = 0; later <= LATER_DAYS; later++) assertThat(record).contains(day(later));
