@@ -102,7 +102,10 @@ class AccessTableIT {
 
     private void expect(String what, boolean allowed, Answer answer) {
         boolean refused = answer.status() == 403 && answer.body().contains("\"NOT_ALLOWED\"");
-        boolean right = allowed ? !refused && answer.status() != 401 && answer.status() < 500 : refused;
+        // A driven clock on a busy machine: whoever may move it is told to ask again.
+        boolean clockOnItsWay = answer.status() == 503 && answer.body().contains("\"NOT_NOW\"");
+        boolean carriedOut = answer.status() != 401 && (answer.status() < 500 || clockOnItsWay);
+        boolean right = allowed ? !refused && carriedOut : refused;
         if (!right) wrong.add(what + ", allowed " + allowed + ": " + answer.status() + " " + answer.body());
     }
 
