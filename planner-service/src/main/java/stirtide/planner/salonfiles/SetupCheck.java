@@ -6,12 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Directions;
-import stirtide.planner.salonfiles.json.DevelopersFile;
 import stirtide.planner.salonfiles.json.FieldPath;
-import stirtide.planner.salonfiles.json.FileJson;
-import stirtide.planner.salonfiles.json.FileSchema;
 import stirtide.planner.salonfiles.json.MenuFile;
 import stirtide.planner.salonfiles.json.SalonFile;
+import stirtide.planner.salonfiles.rules.FieldRanges;
 import stirtide.planner.salonfiles.rules.MenuDirectionsRules;
 import stirtide.planner.salonfiles.rules.MenuFileRules;
 import stirtide.planner.salonfiles.rules.PriceRules;
@@ -69,19 +67,18 @@ public final class SetupCheck {
     private void salon() {
         SalonFile salon = SalonFile.of(setup);
         FieldPath at = file("salon.json");
-        if (FileJson.fits(salon, FileSchema.SALON, at)) SalonFileRules.check(salon, at);
+        if (FieldRanges.fit(salon, at)) SalonFileRules.check(salon, at);
     }
 
     private void products() {
         ProductFileRules rules =
                 new ProductFileRules(PriceRules.in(setup.salon().currency()));
         FieldPath shelf = file("developers.json");
-        if (FileJson.fits(new DevelopersFile(setup.developers()), FileSchema.DEVELOPERS, shelf))
-            rules.check(setup.developers(), shelf);
+        if (FieldRanges.fit(setup.developers(), shelf)) rules.check(setup.developers(), shelf);
         List<Directions> readable = new ArrayList<>();
         for (Directions each : setup.directions()) {
             FieldPath at = file("directions/" + each.lightenerId() + ".json");
-            if (!FileJson.fits(each, FileSchema.DIRECTIONS, at)) continue;
+            if (!FieldRanges.fit(each, at)) continue;
             rules.check(each, setup.salon().handOverMinutes(), at);
             readable.add(each);
         }
@@ -91,7 +88,7 @@ public final class SetupCheck {
     private void menu(MenuDirectionsRules directions) {
         MenuFile menu = MenuFile.of(setup.menu());
         FieldPath at = file("menu.json");
-        if (!FileJson.fits(menu, FileSchema.MENU, at)) return;
+        if (!FieldRanges.fit(menu, at)) return;
         MenuFileRules.check(menu, at);
         directions.check(menu, at);
     }

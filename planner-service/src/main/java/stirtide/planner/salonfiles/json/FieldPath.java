@@ -32,11 +32,6 @@ public record FieldPath(String file, String pointer, Findings findings) {
         return new FieldPath(file, pointer + step(key), findings);
     }
 
-    /** What stands below this place at a JSON pointer. */
-    FieldPath below(String inside) {
-        return new FieldPath(file, pointer + inside, findings);
-    }
-
     /** The values of a list that is a field of the object at this place, in their order. */
     public <T> List<Located<T>> each(String key, List<T> values) {
         List<Located<T>> located = new ArrayList<>();

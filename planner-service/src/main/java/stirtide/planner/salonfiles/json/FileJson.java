@@ -7,19 +7,14 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.AnnotationIntrospector;
 import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
-import java.util.HashSet;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import stirtide.planner.salonfiles.json.FieldPath.Located;
-import stirtide.planner.salonfiles.source.FileProblem;
 import stirtide.planner.salonfiles.source.SourceFile;
 
 /** Turns the JSON of a salon's files into records and back. What a file may hold is decided by its schema before. */
@@ -38,10 +33,6 @@ public final class FileJson {
                     JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.NON_ABSENT))
             .build();
 
-    private static final ObjectMapper TREES = JsonMapper.builder()
-            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .build();
-
     private FileJson() {}
 
     /** Reads a file into its record, or empty after its problems were reported. */
@@ -58,33 +49,6 @@ public final class FileJson {
         } catch (JsonProcessingException unfit) {
             throw new IllegalStateException("fits its schema but is no " + type.getSimpleName(), unfit);
         }
-    }
-
-    /**
-     * Whether a record of a setup that was not read from a file would be accepted as one; what would not be was reported.
-     * Lists may be empty, and what cannot be changed on a running day is not looked at.
-     */
-    public static boolean fits(Object file, FileSchema schema, FieldPath top) {
-        JsonNode root;
-        try {
-            root = TREES.readTree(write(file));
-        } catch (JsonProcessingException impossible) {
-            throw new IllegalStateException("written but not read: " + file.getClass(), impossible);
-        }
-        Set<String> refused = new HashSet<>();
-        refuseControls(root, "", top, refused);
-        return schema.fits(root, top, refused) && refused.isEmpty();
-    }
-
-    private static void refuseControls(JsonNode node, String pointer, FieldPath top, Set<String> refused) {
-        if (node.isTextual() && node.textValue().codePoints().anyMatch(FileProblem::steers)) {
-            refused.add(pointer);
-            top.below(pointer).refuse(node.textValue(), LocatedJsonParser.PLAIN_TEXT);
-        }
-        for (int i = 0; i < node.size() && node.isArray(); i++)
-            refuseControls(node.get(i), pointer + "/" + i, top, refused);
-        for (Map.Entry<String, JsonNode> field : node.properties())
-            refuseControls(field.getValue(), pointer + FieldPath.step(field.getKey()), top, refused);
     }
 
     /** Writes a file record as indented JSON. */

@@ -16,7 +16,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.function.Predicate;
 
 /** Checks a document against its JSON Schema. What would be accepted is the description the schema gives. */
 public final class FileSchema {
@@ -33,9 +32,6 @@ public final class FileSchema {
     public static final FileSchema HISTORY = new FileSchema("history");
     public static final FileSchema BOOKINGS = new FileSchema("bookings");
 
-    private static final Set<String> MAY_BE_EMPTY = Set.of("/people", "/scales", "/bowls", "/developers", "/entries");
-    private static final List<String> UNCHANGEABLE = List.of("/zone", "/currency", "/allowances");
-
     private final JsonNode document;
     private final JsonSchema schema;
 
@@ -51,29 +47,11 @@ public final class FileSchema {
 
     /** Whether the document fits; if not, every misfit was reported, at most one a place. */
     boolean fits(LocatedJson json) {
-        return fits(json.root(), json.top(), new HashSet<>(), message -> true);
-    }
-
-    /**
-     * Whether the setup of a running day would fit as a file; what would not was reported. Its lists may be empty while it
-     * is being set up, and what cannot be changed on a running day (zone, currency, allowances) is not looked at.
-     */
-    boolean fits(JsonNode root, FieldPath top, Set<String> reported) {
-        return fits(root, top, reported, FileSchema::concernsSetup);
-    }
-
-    private static boolean concernsSetup(ValidationMessage message) {
-        String at = message.getInstanceLocation().toString();
-        boolean emptyList = message.getType().equals("minItems") && MAY_BE_EMPTY.contains(at);
-        return !emptyList && UNCHANGEABLE.stream().noneMatch(at::startsWith);
-    }
-
-    private boolean fits(JsonNode root, FieldPath top, Set<String> reported, Predicate<ValidationMessage> concerned) {
-        List<ValidationMessage> messages =
-                schema.validate(root).stream().filter(concerned).toList();
+        Set<ValidationMessage> messages = schema.validate(json.root());
+        Set<String> reported = new HashSet<>();
         for (ValidationMessage message : messages) {
             String place = place(message);
-            if (reported.add(place)) top.below(place).refuse(value(root, message), accepted(message));
+            if (reported.add(place)) json.refuse(place, value(json, message), accepted(message));
         }
         return messages.isEmpty();
     }
@@ -91,11 +69,11 @@ public final class FileSchema {
         };
     }
 
-    private static String value(JsonNode root, ValidationMessage message) {
+    private static String value(LocatedJson json, ValidationMessage message) {
         if (message.getType().equals("required")) return "(missing)";
         if (names(message)) return "\"" + message.getProperty() + "\"";
         String pointer = message.getInstanceLocation().toString();
-        JsonNode node = root.at(pointer);
+        JsonNode node = json.root().at(pointer);
         return node.isContainerNode() ? described(node) : shown(node);
     }
 

@@ -23,8 +23,6 @@ import stirtide.planner.salonfiles.source.TextFileReader;
 
 /** Parses JSON (RFC 8259) strictly and keeps the place of every value. */
 final class LocatedJsonParser {
-    static final String PLAIN_TEXT = "text without control characters";
-
     private static final int MAX_NESTING = 16;
     private static final int MAX_STRING = 4096;
     private static final int MAX_NUMBER = 20;
@@ -113,7 +111,7 @@ final class LocatedJsonParser {
 
     private String clean(String pointer, String text) {
         if (text.codePoints().anyMatch(FileProblem::steers)) {
-            refuseHere(pointer, text, PLAIN_TEXT);
+            refuseHere(pointer, text, "text without control characters");
         }
         return text;
     }
