@@ -70,13 +70,15 @@ public final class CommandLines {
      * @param parse throws {@link IllegalArgumentException} or {@link DateTimeException} for every other text
      */
     public static <T> ITypeConverter<T> accepting(String accepted, Function<String, T> parse) {
-        return text -> {
-            try {
-                return parse.apply(text);
-            } catch (IllegalArgumentException | DateTimeException refused) {
-                throw new TypeConversionException("'" + text + "' is not accepted; accepted is " + accepted);
-            }
-        };
+        return text -> converted(text, accepted, parse);
+    }
+
+    private static <T> T converted(String text, String accepted, Function<String, T> parse) {
+        try {
+            return parse.apply(text);
+        } catch (IllegalArgumentException | DateTimeException refused) {
+            throw new TypeConversionException("'" + text + "' is not accepted; accepted is " + accepted);
+        }
     }
 
     /** Accepts whole numbers of a range; for the {@code converter} of an option. */
@@ -91,9 +93,8 @@ public final class CommandLines {
         }
 
         @Override
-        public Integer convert(String text) throws Exception {
-            return accepting("a whole number from " + lowest + " to " + highest, this::parse)
-                    .convert(text);
+        public Integer convert(String text) {
+            return converted(text, "a whole number from " + lowest + " to " + highest, this::parse);
         }
 
         private Integer parse(String text) {

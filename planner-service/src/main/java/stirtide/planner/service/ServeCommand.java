@@ -23,6 +23,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 import stirtide.planner.cli.CommandLines;
 import stirtide.planner.cli.CommandLines.WholeNumber;
 import stirtide.planner.cli.ProgramVersion;
@@ -48,10 +49,8 @@ final class ServeCommand implements Runnable {
     }
 
     private static final class Port extends WholeNumber {
-        static final int HIGHEST = 65_535;
-
         Port() {
-            super(0, HIGHEST);
+            super(0, 65_535);
         }
     }
 
@@ -62,10 +61,8 @@ final class ServeCommand implements Runnable {
     }
 
     private static final class Rounds extends WholeNumber {
-        static final int HIGHEST = 100_000;
-
         Rounds() {
-            super(0, HIGHEST);
+            super(0, 100_000);
         }
     }
 
@@ -190,22 +187,20 @@ final class ServeCommand implements Runnable {
         try {
             switch (name) {
                 case "--data" -> data = Optional.of(Path.of(value));
-                case "--port" -> port = Objects.checkIndex(Integer.parseInt(value), Port.HIGHEST + 1);
-                case "--management-port" ->
-                    managementPort = Objects.checkIndex(Integer.parseInt(value), Port.HIGHEST + 1);
+                case "--port" -> port = new Port().convert(value);
+                case "--management-port" -> managementPort = new Port().convert(value);
                 case "--salon" -> salon = Optional.of(Path.of(value));
                 case "--date" -> date = Optional.of(LocalDate.parse(value));
                 case "--clock" -> clock = Clock.valueOf(value.toUpperCase(Locale.ROOT));
                 case "--clock-start" -> clockStart = Optional.of(Instant.parse(value));
-                case "--rate-permille" ->
-                    ratePermille = Objects.checkIndex(Integer.parseInt(value), DrivenClock.FASTEST_PERMILLE + 1);
-                case "--plan-rounds" -> planRounds = Objects.checkIndex(Integer.parseInt(value), Rounds.HIGHEST + 1);
+                case "--rate-permille" -> ratePermille = new Rate().convert(value);
+                case "--plan-rounds" -> planRounds = new Rounds().convert(value);
                 default -> {
                     return false;
                 }
             }
             return true;
-        } catch (IllegalArgumentException | IndexOutOfBoundsException | DateTimeException malformed) {
+        } catch (IllegalArgumentException | DateTimeException | TypeConversionException malformed) {
             return false;
         }
     }
