@@ -1,26 +1,26 @@
 package stirtide.planner.planning.floor;
 
-/** Minutes at which some assistant could begin a mix or a rinse if nothing else was to be done. */
+/** Minutes at which assistants could begin a mix or a rinse if nothing else was to be done: each of them, and any. */
 final class DutyStarts {
+    private final long[][][] ofMixBy;
+    private final long[][] ofRinseBy;
     private final long[][] ofMix;
     private final long[] ofRinse;
 
     DutyStarts(FloorGrid grid) {
+        int assistants = grid.day.assistants().size();
+        this.ofMixBy = new long[assistants][grid.mixing.length][grid.words];
+        this.ofRinseBy = new long[assistants][grid.words];
         this.ofMix = new long[grid.mixing.length][grid.words];
         this.ofRinse = new long[grid.words];
-        long[] duty = new long[grid.words];
-        long[] one = new long[grid.words];
-        for (FloorAssistant assistant : grid.day.assistants()) {
-            java.util.Arrays.fill(duty, 0);
-            for (DutySpan span : assistant.onDuty()) {
-                MinuteSet.add(duty, span.fromMinute(), span.toMinute());
-            }
+        for (int a = 0; a < assistants; a++) {
+            long[] duty = grid.onDuty(a);
             for (int mix = 0; mix < ofMix.length; mix++) {
-                MinuteSet.runs(duty, grid.occupied[mix], one);
-                unite(ofMix[mix], one);
+                MinuteSet.runs(duty, grid.occupied[mix], ofMixBy[a][mix]);
+                unite(ofMix[mix], ofMixBy[a][mix]);
             }
-            MinuteSet.runs(duty, grid.day.rinseMinutes(), one);
-            unite(ofRinse, one);
+            MinuteSet.runs(duty, grid.day.rinseMinutes(), ofRinseBy[a]);
+            unite(ofRinse, ofRinseBy[a]);
         }
     }
 
@@ -34,7 +34,15 @@ final class DutyStarts {
         return ofMix[mix];
     }
 
+    long[] ofMix(int mix, int assistant) {
+        return ofMixBy[assistant][mix];
+    }
+
     long[] ofRinse() {
         return ofRinse;
+    }
+
+    long[] ofRinse(int assistant) {
+        return ofRinseBy[assistant];
     }
 }

@@ -53,6 +53,15 @@ final class FloorGrid {
         return MARGIN_MINUTE * Math.max(0, day.marginMinutes() - (life[mix] - age));
     }
 
+    /** The minutes of duty of an assistant, in a set of its own. */
+    long[] onDuty(int assistant) {
+        long[] minutes = new long[words];
+        for (DutySpan span : day.assistants().get(assistant).onDuty()) {
+            MinuteSet.add(minutes, span.fromMinute(), span.toMinute());
+        }
+        return minutes;
+    }
+
     /** No plan reaches further: waits are limited, and nobody begins before the booked minute. */
     private int horizon() {
         int end = 0;

@@ -18,12 +18,8 @@ final class FloorState {
         this.grid = grid;
         FloorDay day = grid.day;
         this.paths = new ServicePath[grid.services.length];
-        this.assistantFree = new long[day.assistants().size()][grid.words];
-        for (int a = 0; a < assistantFree.length; a++) {
-            for (DutySpan span : day.assistants().get(a).onDuty()) {
-                MinuteSet.add(assistantFree[a], span.fromMinute(), span.toMinute());
-            }
-        }
+        this.assistantFree = new long[day.assistants().size()][];
+        Arrays.setAll(assistantFree, grid::onDuty);
         this.stylistFree = new long[grid.ofStylist.length][grid.words];
         for (long[] free : stylistFree) {
             Arrays.fill(free, -1L);

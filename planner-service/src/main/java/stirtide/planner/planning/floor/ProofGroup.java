@@ -21,10 +21,7 @@ final class ProofGroup {
     final int[] firstUnit;
 
     final int[] serviceOf;
-    /** Minutes at which each assistant can begin a mix or a rinse. */
-    final long[][][] mixStarts;
-
-    final long[][] rinseStarts;
+    final DutyStarts duty;
     final int leastOccupied;
 
     ProofGroup(FloorGrid grid, ChainBound chains, int[] members) {
@@ -37,7 +34,7 @@ final class ProofGroup {
         this.stylist = new int[n];
         this.firstUnit = new int[n + 1];
         List<ProofUnit> all = new ArrayList<>();
-        DutyStarts duty = new DutyStarts(grid);
+        this.duty = new DutyStarts(grid);
         for (int i = 0; i < n; i++) {
             services[i] = grid.services[members[i]];
             startDelay[i] = chains.startDelay[members[i]];
@@ -52,7 +49,7 @@ final class ProofGroup {
                     chairBefore[i] = before;
                 }
             }
-            units(services[i], duty, all);
+            units(services[i], all);
             firstUnit[i + 1] = all.size();
         }
         this.units = all.toArray(ProofUnit[]::new);
@@ -62,22 +59,9 @@ final class ProofGroup {
         }
         this.leastOccupied =
                 Arrays.stream(units).mapToInt(unit -> unit.occupied).min().orElse(0);
-        int assistants = grid.day.assistants().size();
-        this.mixStarts = new long[assistants][grid.mixing.length][grid.words];
-        this.rinseStarts = new long[assistants][grid.words];
-        for (int a = 0; a < assistants; a++) {
-            long[] onDuty = new long[grid.words];
-            for (DutySpan span : grid.day.assistants().get(a).onDuty()) {
-                MinuteSet.add(onDuty, span.fromMinute(), span.toMinute());
-            }
-            for (int mix = 0; mix < grid.mixing.length; mix++) {
-                MinuteSet.runs(onDuty, grid.occupied[mix], mixStarts[a][mix]);
-            }
-            MinuteSet.runs(onDuty, grid.day.rinseMinutes(), rinseStarts[a]);
-        }
     }
 
-    private void units(ServiceGrid service, DutyStarts duty, List<ProofUnit> into) {
+    private void units(ServiceGrid service, List<ProofUnit> into) {
         int first = 0;
         for (int j = 1; j <= service.last; j++) {
             if (j == service.last || service.mix[j] != service.mix[first]) {

@@ -49,7 +49,7 @@ final class ProofLowerBound {
             mixAt[mix] = NEVER;
             for (int a = 0; a < state.free.length; a++) {
                 int from = Math.max(Math.max(state.free[a], state.clock), state.scaleFree);
-                int at = MinuteSet.next(group.mixStarts[a][mix], from);
+                int at = MinuteSet.next(group.duty.ofMix(mix, a), from);
                 mixAt[mix] = at < 0 ? mixAt[mix] : Math.min(mixAt[mix], at);
             }
         }
@@ -141,7 +141,7 @@ final class ProofLowerBound {
         }
         int first = NEVER;
         for (int a = 0; a < state.free.length; a++) {
-            int at = MinuteSet.next(group.rinseStarts[a], Math.max(from, Math.max(state.free[a], state.clock)));
+            int at = MinuteSet.next(group.duty.ofRinse(a), Math.max(from, Math.max(state.free[a], state.clock)));
             first = at < 0 ? first : Math.min(first, at);
         }
         return first;

@@ -117,7 +117,7 @@ final class ProofMoves {
         for (int a = 0; a < state.free.length; a++) {
             int from =
                     Math.max(Math.max(state.free[a], state.clock), Math.max(times.wish(state, i), state.basinFree[0]));
-            int at = MinuteSet.next(group.rinseStarts[a], from);
+            int at = MinuteSet.next(group.duty.ofRinse(a), from);
             if (at >= 0) {
                 list[count++] = move(at, RINSE, i, a, 0);
                 done = Math.min(done, at + day.rinseMinutes());
@@ -130,7 +130,7 @@ final class ProofMoves {
         ProofUnit unit = group.units[u];
         ServiceGrid service = unit.service;
         int j = state.node[u];
-        long[] starts = group.mixStarts[a][unit.mix];
+        long[] starts = group.duty.ofMix(unit.mix, a);
         int due = service.startBase[j] + state.delay[u] - unit.occupied;
         int at = MinuteSet.next(starts, Math.max(Math.max(state.free[a], state.clock), state.scaleFree));
         int reached = -1;
