@@ -17,6 +17,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.locks.LockSupport;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
@@ -36,7 +37,7 @@ public final class StartupTraining {
     private static final String CLASS = ".class";
     private static final List<String> NEEDED_ON_A_TERMINAL = List.of("java.io.Console", "sun.misc.Signal");
     private static final String KEYS = "4321qy";
-    private static final long PAUSE_MILLIS = 300;
+    private static final long PAUSE_NANOS = 300_000_000;
     private static final String DAY = "larch-lane/2027-05-14";
 
     private StartupTraining() {}
@@ -70,24 +71,27 @@ public final class StartupTraining {
 
     /** Opens every view, then leaves. */
     private static void run(BarOptions options, TerminalSize size) throws InterruptedException {
-        var terminal = new DefaultVirtualTerminal(size);
-        var typing = new Thread(() -> type(terminal), "typing");
-        typing.setDaemon(true);
-        typing.start();
+        var terminal = new TypedTerminal(size);
         int code = new TerminalApp(options, System.err, () -> terminal).run();
         if (code != BarExitCode.OK) throw new IllegalStateException("the training run ended with " + code);
     }
 
-    // Keys that come faster than fingers type are taken for those of a scale. Ends: the terminal is left within the
-    // first keys.
-    private static void type(DefaultVirtualTerminal terminal) {
-        try {
-            for (int i = 0; i < 100; i++) {
-                Thread.sleep(PAUSE_MILLIS);
-                terminal.addInput(new KeyStroke(KEYS.charAt(i % KEYS.length()), false, false));
-            }
-        } catch (InterruptedException leaving) {
-            Thread.currentThread().interrupt();
+    /**
+     * A terminal on which the same keys are typed again and again. The library's own holds the lock that drawing needs while
+     * it waits for a key.
+     */
+    private static final class TypedTerminal extends DefaultVirtualTerminal {
+        private int typed;
+
+        TypedTerminal(TerminalSize size) {
+            super(size);
+        }
+
+        /** Keys that come faster than fingers type are taken for those of a scale. */
+        @Override
+        public KeyStroke readInput() {
+            LockSupport.parkNanos(PAUSE_NANOS);
+            return new KeyStroke(KEYS.charAt(typed++ % KEYS.length()), false, false);
         }
     }
 
