@@ -124,17 +124,6 @@ class ClockChangeTest {
     }
 
     @Test
-    void a_described_zone_that_contradicts_the_listed_one_is_refused() {
-        String zone = OUTLOOK_ZONE.replace("Salon Time", "Europe/Lisbon");
-        TestFolder folder = everyDay("Europe/Lisbon")
-                .withCalendar(CalendarText.calendar(
-                        zone, CalendarText.service("a", "DTSTART;TZID=Europe/Lisbon:20270514T093000")));
-        FileProblem problem = folder.rejected(Optional.empty()).problems().get(0);
-        assertThat(problem.place()).isEqualTo("line 22 DTSTART");
-        assertThat(problem.accepted()).startsWith("a VTIMEZONE that agrees with the IANA zone");
-    }
-
-    @Test
     void a_described_zone_without_offsets_is_refused() {
         String zone = OUTLOOK_ZONE.replace("TZOFFSETTO:+0100\n", "").replace("TZOFFSETTO:+0200\n", "");
         TestFolder folder = everyDay("Europe/Lisbon")

@@ -1,13 +1,9 @@
 package stirtide.planner.salonfiles.calendar;
 
 import biweekly.util.ICalDate;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.time.zone.ZoneRules;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stirtide.events.day.Booking;
 import stirtide.events.day.ClientTests;
 import stirtide.events.setup.Menu;
@@ -22,17 +19,12 @@ import stirtide.planner.salonfiles.source.BookingCandidate;
 import stirtide.planner.salonfiles.source.BookingLocation;
 import stirtide.planner.salonfiles.source.FileProblem;
 import stirtide.planner.salonfiles.source.LocalTimes;
+import stirtide.planner.salonfiles.source.ProblemCollector;
+import stirtide.planner.salonfiles.source.SourceFile;
 
 /** Turns the events of a calendar into bookings, one for each time they take place. */
 final class CalendarBookings {
     private static final DateTimeFormatter BASIC = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmm");
-
-    /** A local time with the rules of its zone. */
-    private record Start(LocalDateTime local, ZoneRules rules, boolean allDay) {
-        Instant near() {
-            return LocalTimes.near(local, rules);
-        }
-    }
 
     private final CalendarZones zones;
     private final Menu menu;
@@ -46,22 +38,62 @@ final class CalendarBookings {
         this.asked = asked;
     }
 
-    List<BookingCandidate> of(List<LocatedEvent> events) {
+    /**
+     * The bookings of events.
+     *
+     * @param events events for the color bar
+     * @param others events that are not; one of them may replace a repetition of an event that is
+     */
+    List<BookingCandidate> of(List<LocatedEvent> events, List<LocatedEvent> others) {
+        Set<String> ours = events.stream().map(LocatedEvent::uid).collect(Collectors.toSet());
         events.forEach(this::noteReplacement);
+        others.stream().filter(each -> ours.contains(each.uid())).forEach(this::noteReplacement);
         List<BookingCandidate> candidates = new ArrayList<>();
-        for (LocatedEvent event : events) {
-            if (!checkUid(event)) continue;
-            Optional<Start> start = start(event);
-            if (start.isEmpty() || !checkEnd(event, start.get())) continue;
-            candidates.addAll(candidates(event, start.get()));
-        }
+        for (LocatedEvent event : events) candidates.addAll(of(event));
         return candidates;
     }
 
-    private List<BookingCandidate> candidates(LocatedEvent event, Start start) {
-        boolean repeats = event.lines().properties().stream()
-                .anyMatch(each -> each.name().equals("RRULE") || each.name().equals("RDATE"));
-        if (!repeats) return List.of(candidate(event, start, event.uid()));
+    private List<BookingCandidate> of(LocatedEvent event) {
+        // What does not take place on the day is only counted: its mistakes must not keep the salon from its day.
+        if (!touches(event)) return candidates(event.reportedTo(unheard()));
+        if (!checkUid(event)) return List.of();
+        Optional<EventStart> start = EventStart.of(event, zones);
+        if (start.isEmpty() || !checkEnd(event, start.get())) return List.of();
+        return candidates(event, start.get());
+    }
+
+    /** Whether an event takes place on the day asked for, or may do so as far as it can be read. */
+    boolean touches(LocatedEvent event) {
+        if (asked.isEmpty()) return true;
+        ProblemCollector problems = new ProblemCollector();
+        List<BookingCandidate> found = candidates(event.reportedTo(new SourceFile("", 0, problems)));
+        if (!problems.none()) return mayTouch(event);
+        return found.stream().anyMatch(each -> each.date().equals(asked.get()));
+    }
+
+    /** Whether an event may take place on the day asked for, judged by its dates alone. */
+    boolean mayTouch(LocatedEvent event) {
+        if (asked.isEmpty() || event.event().getDateStart() == null) return true;
+        boolean replaces = !event.lines().named("RECURRENCE-ID").isEmpty();
+        if (replaces && event.event().getRecurrenceId() == null) return true;
+        ICalDate start = event.event().getDateStart().getValue();
+        if (CalendarTimes.maybeOn(start, asked.get())) return true;
+        if (!event.repeats()) return false;
+        return CalendarTimes.local(start).toLocalDate().isBefore(asked.get());
+    }
+
+    private static SourceFile unheard() {
+        return new SourceFile("", 0, new ProblemCollector());
+    }
+
+    private List<BookingCandidate> candidates(LocatedEvent event) {
+        return EventStart.of(event, zones)
+                .map(start -> candidates(event, start))
+                .orElse(List.of());
+    }
+
+    private List<BookingCandidate> candidates(LocatedEvent event, EventStart start) {
+        if (!event.repeats()) return List.of(candidate(event, start, event.uid()));
         if (asked.isEmpty() && !event.cancelled()) {
             event.refuse(
                     "RRULE", "a booking that repeats", "a date to be named, because repetitions have no only date");
@@ -71,20 +103,18 @@ final class CalendarBookings {
         EventRecurrence repetition = new EventRecurrence(event, zones, start.local(), start.rules());
         Set<Instant> others = replaced.getOrDefault(event.uid(), Set.of());
         return repetition.around(asked.get()).stream()
-                .map(local -> new Start(local, start.rules(), start.allDay()))
+                .map(local -> new EventStart(local, start.rules(), start.allDay()))
                 .filter(each -> !others.contains(each.near()))
                 .map(each -> candidate(event, each, event.uid() + "#" + BASIC.format(each.local())))
                 .toList();
     }
 
-    private BookingCandidate candidate(LocatedEvent event, Start start, String uid) {
-        LocalDate date = start.allDay()
-                ? start.local().toLocalDate()
-                : start.near().atZone(zones.salonZone()).toLocalDate();
+    private BookingCandidate candidate(LocatedEvent event, EventStart start, String uid) {
+        LocalDate date = start.date(zones.salonZone());
         return new BookingCandidate(date, event.cancelled(), event, () -> booking(event, start, uid));
     }
 
-    private Optional<Booking> booking(LocatedEvent event, Start start, String uid) {
+    private Optional<Booking> booking(LocatedEvent event, EventStart start, String uid) {
         Optional<Instant> instant = instant(event, start);
         EventFields fields = new EventFields(event);
         String menuId = fields.menuId(menu);
@@ -113,7 +143,7 @@ final class CalendarBookings {
                 asLastTime));
     }
 
-    private static Optional<Instant> instant(LocatedEvent event, Start start) {
+    private static Optional<Instant> instant(LocatedEvent event, EventStart start) {
         if (start.allDay()) {
             event.refuse(BookingLocation.Part.START, "(the whole day)", "a start with a time, such as 20270514T093000");
             return Optional.empty();
@@ -147,38 +177,25 @@ final class CalendarBookings {
 
     private void noteReplacement(LocatedEvent event) {
         if (event.event().getRecurrenceId() == null) return;
-        if (event.event().getRecurrenceId().getRange() != null) {
+        ICalDate date = event.event().getRecurrenceId().getValue();
+        boolean later = asked.isPresent() && isAfterDay(date);
+        if (event.event().getRecurrenceId().getRange() != null && !later) {
             event.refuse("RECURRENCE-ID", "RANGE", "a change of one time only, without RANGE");
         }
-        start(event, "RECURRENCE-ID", event.event().getRecurrenceId().getValue())
+        boolean near = asked.isEmpty() || CalendarTimes.maybeOn(date, asked.get());
+        LocatedEvent heard = near ? event : event.reportedTo(unheard());
+        EventStart.of(heard, zones, "RECURRENCE-ID", date)
                 .ifPresent(start -> replaced.computeIfAbsent(event.uid(), uid -> new HashSet<>())
                         .add(start.near()));
     }
 
-    private Optional<Start> start(LocatedEvent event) {
-        if (event.event().getDateStart() == null) {
-            event.refuse(BookingLocation.Part.START, "(no DTSTART)", "a start such as DTSTART:20270514T093000");
-            return Optional.empty();
-        }
-        return start(event, "DTSTART", event.event().getDateStart().getValue());
-    }
-
-    private Optional<Start> start(LocatedEvent event, String name, ICalDate date) {
-        try {
-            LocalDateTime local = CalendarTimes.local(date);
-            if (CalendarTimes.utc(date)) return Optional.of(new Start(local, ZoneOffset.UTC.getRules(), false));
-            if (!date.hasTime())
-                return Optional.of(new Start(local, zones.salonZone().getRules(), true));
-            return zones.rules(event, event.lines().named(name).get(0), local)
-                    .map(rules -> new Start(local, rules, false));
-        } catch (DateTimeException noSuchTime) {
-            event.refuse(name, CalendarTimes.written(date), "a date and time of the calendar, such as 20270514T093000");
-            return Optional.empty();
-        }
+    private boolean isAfterDay(ICalDate date) {
+        return !CalendarTimes.maybeOn(date, asked.get())
+                && CalendarTimes.local(date).toLocalDate().isAfter(asked.get());
     }
 
     /** An end is not needed, but one that contradicts the start means that the event cannot be trusted. */
-    private boolean checkEnd(LocatedEvent event, Start start) {
+    private boolean checkEnd(LocatedEvent event, EventStart start) {
         boolean both = event.event().getDateEnd() != null && event.event().getDuration() != null;
         if (both) {
             event.refuse("DURATION", "DTEND and DURATION", "only one of the two (RFC 5545, 3.6.1)");
@@ -190,7 +207,8 @@ final class CalendarBookings {
             return false;
         }
         if (event.event().getDateEnd() == null) return true;
-        Optional<Start> end = start(event, "DTEND", event.event().getDateEnd().getValue());
+        Optional<EventStart> end =
+                EventStart.of(event, zones, "DTEND", event.event().getDateEnd().getValue());
         if (end.isPresent() && !end.get().near().isAfter(start.near())) {
             event.refuse("DTEND", end.get().local().toString(), "an end after the start, " + start.local());
             return false;

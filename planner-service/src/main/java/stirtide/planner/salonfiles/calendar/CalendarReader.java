@@ -40,32 +40,58 @@ public final class CalendarReader {
             "TZOFFSETTO",
             "METHOD");
 
+    /** Without these, nobody knows when an event takes place. */
+    private static final Set<String> DATES = Set.of("DTSTART", "RRULE", "EXRULE", "RDATE", "RECURRENCE-ID");
+
     private CalendarReader() {}
 
     /** All bookings of the calendar, or empty after its problems were reported. */
     public static Optional<ParsedBookings> read(
             String text, SourceFile source, Optional<ZoneId> zone, Optional<MenuFile> menu, Optional<LocalDate> asked) {
         Optional<List<ContentLines.Event>> lines = ContentLines.read(text, source);
-        Optional<List<ICalendar>> calendars = lines.flatMap(known -> parse(text, source));
+        if (lines.isEmpty()) return Optional.empty();
+        List<ParseWarning> warnings = new ArrayList<>();
+        Optional<List<ICalendar>> calendars = parse(text, source, lines.get(), warnings);
         if (calendars.isEmpty()) return Optional.empty();
         if (lines.get().isEmpty()) source.refuse("a calendar without events", "at least one VEVENT");
-        if (zone.isEmpty() || menu.isEmpty() || lines.get().isEmpty()) return Optional.empty();
+        if (zone.isEmpty() || menu.isEmpty() || lines.get().isEmpty()) {
+            warnings.forEach(each -> refuse(each, text, source));
+            return Optional.empty();
+        }
         List<BookingCandidate> candidates = new ArrayList<>();
         int others = 0;
         int next = 0;
         for (ICalendar calendar : calendars.get()) {
-            List<LocatedEvent> events = new ArrayList<>();
+            CalendarZones zones =
+                    new CalendarZones(zone.get(), calendar.getTimezoneInfo().getComponents());
+            CalendarBookings bookings = new CalendarBookings(zones, menu.get().menu(), asked);
+            List<LocatedEvent> mine = new ArrayList<>();
+            List<LocatedEvent> foreign = new ArrayList<>();
             for (VEvent event : calendar.getEvents()) {
                 LocatedEvent located =
                         new LocatedEvent(source, event, lines.get().get(next++));
-                if (isOther(event, menu.get().otherCategories())) others++;
-                else events.add(located);
+                if (!isRead(located, warnings, bookings, text)) continue;
+                (isOther(event, menu.get().otherCategories()) ? foreign : mine).add(located);
             }
-            CalendarZones zones =
-                    new CalendarZones(zone.get(), calendar.getTimezoneInfo().getComponents());
-            candidates.addAll(new CalendarBookings(zones, menu.get().menu(), asked).of(events));
+            others += foreign.size();
+            candidates.addAll(bookings.of(mine, foreign));
         }
         return Optional.of(new ParsedBookings(candidates, others));
+    }
+
+    /** Whether an event was read as it is written; if not, and if it may take place on the day, it is refused. */
+    private static boolean isRead(
+            LocatedEvent event, List<ParseWarning> warnings, CalendarBookings bookings, String text) {
+        List<ParseWarning> own = warnings.stream()
+                .filter(each -> event.lines().holds(each.getLineNumber()))
+                .toList();
+        if (own.isEmpty()) return true;
+        boolean datesUnknown = own.stream().anyMatch(each -> DATES.contains(name(each)));
+        if (datesUnknown ? bookings.mayTouch(event) : bookings.touches(event)) {
+            own.forEach(each -> refuse(each, text, event.source()));
+            return false;
+        }
+        return true;
     }
 
     private static boolean isOther(VEvent event, List<String> otherCategories) {
@@ -73,17 +99,23 @@ public final class CalendarReader {
         return !categories.isEmpty() && otherCategories.containsAll(categories);
     }
 
-    private static Optional<List<ICalendar>> parse(String text, SourceFile source) {
+    private static Optional<List<ICalendar>> parse(
+            String text, SourceFile source, List<ContentLines.Event> lines, List<ParseWarning> ofEvents) {
         boolean fine = true;
         try (ICalReader reader = new ICalReader(text)) {
             List<ICalendar> calendars = new ArrayList<>();
             for (ICalendar next = reader.readNext(); next != null; next = reader.readNext()) {
-                for (ParseWarning warning : reader.getWarnings()) fine &= !refuse(warning, text, source);
+                for (ParseWarning warning : reader.getWarnings()) {
+                    if (!matters(warning)) continue;
+                    if (lines.stream().anyMatch(each -> each.holds(warning.getLineNumber()))) ofEvents.add(warning);
+                    else fine = refuse(warning, text, source);
+                }
                 fine &= isExport(next, source);
                 calendars.add(next);
             }
             return fine ? Optional.of(calendars) : Optional.empty();
-        } catch (IOException | RuntimeException notACalendar) {
+        } catch (IOException | RuntimeException | Error notACalendar) {
+            // The library fails with errors too, such as a stack that is too small for what is written.
             source.refuse("(cannot be read)", "a calendar as RFC 5545 describes it");
             return Optional.empty();
         }
@@ -97,16 +129,25 @@ public final class CalendarReader {
         return false;
     }
 
-    /** Refuses what the library could not read, if it matters; says whether it did. */
+    private static boolean matters(ParseWarning warning) {
+        return warning.getLineNumber() != null && (warning.getPropertyName() == null || USED.contains(name(warning)));
+    }
+
+    private static String name(ParseWarning warning) {
+        return warning.getPropertyName() == null
+                ? ""
+                : warning.getPropertyName().toUpperCase(Locale.ROOT);
+    }
+
+    /** Refuses what the library could not read; always false. */
     private static boolean refuse(ParseWarning warning, String text, SourceFile source) {
         Integer line = warning.getLineNumber();
         String property = warning.getPropertyName();
-        if (line == null || property != null && !USED.contains(property.toUpperCase(Locale.ROOT))) return false;
         String[] lines = text.split("\r\n|\r|\n", -1);
         String written = line >= 1 && line <= lines.length ? lines[line - 1] : "";
         String where = "line " + line + (property == null ? "" : " " + property);
         source.refuse(line, 0, where, written, accepted(property));
-        return true;
+        return false;
     }
 
     private static String accepted(@Nullable String property) {

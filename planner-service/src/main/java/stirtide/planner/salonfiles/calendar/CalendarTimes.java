@@ -3,10 +3,15 @@ package stirtide.planner.salonfiles.calendar;
 import biweekly.util.DateTimeComponents;
 import biweekly.util.ICalDate;
 import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 
 /** Times of a calendar as they are written, before any zone is applied. */
 final class CalendarTimes {
+    /** Offsets of zones lie up to 26 hours apart. */
+    private static final int FARTHEST_DAYS = 2;
+
     private CalendarTimes() {}
 
     /**
@@ -37,5 +42,15 @@ final class CalendarTimes {
     static String written(ICalDate date) {
         DateTimeComponents parts = date.getRawComponents();
         return parts == null ? date.toString() : parts.toString(date.hasTime(), false);
+    }
+
+    /** Whether a time may lie on a day in some zone; one that nobody can read may. */
+    static boolean maybeOn(ICalDate date, LocalDate day) {
+        try {
+            long days = ChronoUnit.DAYS.between(day, local(date).toLocalDate());
+            return Math.abs(days) <= FARTHEST_DAYS;
+        } catch (DateTimeException noSuchTime) {
+            return true;
+        }
     }
 }

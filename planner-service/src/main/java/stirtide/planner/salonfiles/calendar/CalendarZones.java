@@ -33,28 +33,20 @@ final class CalendarZones {
     Optional<ZoneRules> rules(LocatedEvent event, ContentLines.Property property, LocalDateTime local) {
         if (property.zone().isEmpty()) return Optional.of(salonZone.getRules());
         String id = property.zone().get();
+        // Programs write descriptions that hold for a few years only; the IANA list is kept up to date.
         Optional<ZoneRules> listed = listed(id);
+        if (listed.isPresent()) return listed;
         VTimezone component = described.get(id);
         if (component == null) {
-            if (listed.isEmpty()) event.refuse(property.line(), property.name(), "TZID=" + id, known());
-            return listed;
+            event.refuse(property.line(), property.name(), "TZID=" + id, known());
+            return Optional.empty();
         }
         Optional<ZoneRules> own = VtimezoneRules.of(component, local.toLocalDate());
         if (own.isEmpty()) {
             event.refuse(
                     property.line(), property.name(), "TZID=" + id, "a VTIMEZONE with offsets and onsets (RFC 5545)");
-            return own;
         }
-        if (listed.isPresent()
-                && !listed.get().getValidOffsets(local).equals(own.get().getValidOffsets(local))) {
-            event.refuse(
-                    property.line(),
-                    property.name(),
-                    "TZID=" + id + " as its VTIMEZONE describes it",
-                    "a VTIMEZONE that agrees with the IANA zone of that name at " + local);
-            return Optional.empty();
-        }
-        return listed.isPresent() ? listed : own;
+        return own;
     }
 
     private String known() {

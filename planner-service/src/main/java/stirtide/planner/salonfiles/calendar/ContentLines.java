@@ -31,12 +31,17 @@ final class ContentLines {
      * One event.
      *
      * @param line its first line
-     * @param properties its own properties, in their order
+     * @param properties its own properties, in their order, and its END
      */
     record Event(int line, List<Property> properties) {
         /** Properties of a name, in their order. */
         List<Property> named(String name) {
             return properties.stream().filter(each -> each.name().equals(name)).toList();
+        }
+
+        /** Whether a line of the file lies inside. */
+        boolean holds(int fileLine) {
+            return line <= fileLine && fileLine <= lineOf("END");
         }
 
         /** Line of a property, or of the event when it has no such property. */
@@ -114,6 +119,9 @@ final class ContentLines {
     private boolean end(String component) {
         if (component.equals(open.peek())) {
             open.pop();
+            if (component.equals("VEVENT")) {
+                events.get(events.size() - 1).properties().add(new Property(line, "END", Optional.empty()));
+            }
             return true;
         }
         broken("END:" + component, open.isEmpty() ? "BEGIN:VCALENDAR first" : "END:" + open.peek() + " first");

@@ -29,36 +29,42 @@ record EventRecurrence(LocatedEvent event, CalendarZones zones, LocalDateTime fi
     List<LocalDateTime> around(LocalDate date) {
         Set<LocalDateTime> all = new TreeSet<>();
         all.add(first);
-        all.addAll(ruled(date.plusDays(2).atStartOfDay()));
+        all.addAll(ruled(date));
         List<ICalDate> added = event.event().getRecurrenceDates().stream()
                 .flatMap(each -> Stream.concat(
                         each.getDates().stream(), each.getPeriods().stream().map(period -> period.getStartDate())))
                 .toList();
-        for (Instant instant : instants("RDATE", added)) {
+        for (Instant instant : instants("RDATE", near(added, date))) {
             all.add(LocalDateTime.ofInstant(instant, rules.getOffset(instant)));
         }
+        all.removeIf(local -> local.isBefore(date.minusDays(1).atStartOfDay())
+                || !local.isBefore(date.plusDays(2).atStartOfDay()));
+        if (all.isEmpty()) return List.of();
         Set<Instant> excluded = new HashSet<>();
         Set<LocalDate> excludedDates = new HashSet<>();
-        exclude(excluded, excludedDates);
+        exclude(date, excluded, excludedDates);
         return all.stream()
-                .filter(local -> !local.isBefore(date.minusDays(1).atStartOfDay()))
-                .filter(local -> local.isBefore(date.plusDays(2).atStartOfDay()))
                 .filter(local -> !excluded.contains(LocalTimes.near(local, rules)))
                 .filter(local -> !excludedDates.contains(local.toLocalDate()))
                 .toList();
     }
 
-    private void exclude(Set<Instant> instants, Set<LocalDate> dates) {
+    /** Dates that may lie on a day in some zone, and those nobody can read. */
+    private static List<ICalDate> near(List<ICalDate> dates, LocalDate day) {
+        return dates.stream().filter(each -> CalendarTimes.maybeOn(each, day)).toList();
+    }
+
+    private void exclude(LocalDate day, Set<Instant> instants, Set<LocalDate> dates) {
         List<ICalDate> all = event.event().getExceptionDates().stream()
                 .flatMap(each -> each.getValues().stream())
                 .toList();
-        instants.addAll(instants("EXDATE", all));
+        instants.addAll(instants("EXDATE", near(all, day)));
         all.stream()
                 .filter(each -> !each.hasTime() && each.getRawComponents() != null)
                 .forEach(each -> dates.add(CalendarTimes.local(each).toLocalDate()));
     }
 
-    private List<LocalDateTime> ruled(LocalDateTime end) {
+    private List<LocalDateTime> ruled(LocalDate date) {
         List<RecurrenceRule> ruleList = event.event().getProperties(RecurrenceRule.class);
         if (ruleList.isEmpty()) return List.of();
         Recurrence rule = ruleList.get(0).getValue();
@@ -73,9 +79,15 @@ record EventRecurrence(LocatedEvent event, CalendarZones zones, LocalDateTime fi
         if (first.getYear() < FIRST_YEAR) {
             return refused("a rule that starts in " + first.getYear(), "a start in " + FIRST_YEAR + " or later");
         }
+        Optional<RuleParts.Impossible> impossible = RuleParts.impossible(rule);
+        if (impossible.isPresent()) {
+            return refused(impossible.get().written(), impossible.get().accepted());
+        }
         try {
-            return RecurrenceTimes.times(rule, first, rules, end);
-        } catch (IllegalArgumentException | IllegalStateException | DateTimeException impossible) {
+            LocalDateTime from = date.minusDays(1).atStartOfDay();
+            return RecurrenceTimes.times(
+                    rule, first, rules, from, date.plusDays(2).atStartOfDay());
+        } catch (IllegalArgumentException | IllegalStateException | DateTimeException notFollowed) {
             return refused("a rule that cannot be followed", "a rule such as FREQ=WEEKLY;BYDAY=FR;COUNT=10");
         }
     }
@@ -88,6 +100,7 @@ record EventRecurrence(LocatedEvent event, CalendarZones zones, LocalDateTime fi
     /** The dates of a property with time, as instants. All lines of the property must be in one zone. */
     private List<Instant> instants(String name, List<ICalDate> dates) {
         List<Instant> instants = new ArrayList<>();
+        if (dates.isEmpty()) return instants;
         List<ContentLines.Property> lines = event.lines().named(name);
         if (lines.stream().map(ContentLines.Property::zone).distinct().count() > 1) {
             event.refuse(name, name + " in several zones", "one zone for all lines of " + name);

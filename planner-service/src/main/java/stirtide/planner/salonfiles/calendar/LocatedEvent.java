@@ -39,6 +39,16 @@ record LocatedEvent(SourceFile source, VEvent event, ContentLines.Event lines) i
                 : event.getUid().getValue();
     }
 
+    /** The same event, its problems reported to another file. */
+    LocatedEvent reportedTo(SourceFile other) {
+        return new LocatedEvent(other, event, lines);
+    }
+
+    /** Whether it takes place more than once. */
+    boolean repeats() {
+        return !lines.named("RRULE").isEmpty() || !lines.named("RDATE").isEmpty();
+    }
+
     boolean cancelled() {
         return event.getStatus() != null && event.getStatus().isCancelled();
     }

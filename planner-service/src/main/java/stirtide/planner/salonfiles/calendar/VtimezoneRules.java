@@ -68,7 +68,7 @@ final class VtimezoneRules {
         locals.add(first);
         if (observance.getRecurrenceRule() != null) {
             locals.addAll(RecurrenceTimes.times(
-                    observance.getRecurrenceRule().getValue(), first, before.getRules(), until.atStartOfDay()));
+                    observance.getRecurrenceRule().getValue(), first, before.getRules(), first, until.atStartOfDay()));
         }
         observance.getRecurrenceDates().stream()
                 .flatMap(dates -> dates.getDates().stream())
