@@ -94,6 +94,7 @@ public final class LogMaintenance {
         if (!Files.isRegularFile(folder.resolve("log.db")))
             throw new LogFailure(LogFailure.Kind.NO_PLACE, folder + " holds no log; name the data folder of a service");
         try (LogFolder place = LogFolder.take(folder)) {
+            LogRemains.requireAny(place);
             place.prepareDriver();
             try (Connection connection = SqliteFile.openToRead(place.file())) {
                 return work.on(connection, place);

@@ -56,7 +56,8 @@ public final class SqliteEventLog implements EventLog {
      * {@link #readOnly}. Of a large log the heads, the commands and the note beside the file are verified here; its
      * events are held against their digests when they are read.
      *
-     * @throws LogFailure IN_USE, NO_PLACE, UNAVAILABLE, or DAMAGED when nothing of it can be read
+     * @throws LogFailure IN_USE, NO_PLACE, UNAVAILABLE, or DAMAGED when nothing of it can be read, or when it is missing,
+     *     empty or shortened beside the other files of a log; nothing is changed then
      */
     public static SqliteEventLog openToServe(Path dataFolder) {
         return take(dataFolder, SqliteFile::open, log -> {
@@ -74,6 +75,7 @@ public final class SqliteEventLog implements EventLog {
         LogFolder folder = LogFolder.take(dataFolder);
         SqliteEventLog log = null;
         try {
+            LogRemains.requireWhole(folder);
             folder.prepareDriver();
             log = new SqliteEventLog(folder, new HeadAnchor(folder.anchor()), opening);
             judge.accept(log);
