@@ -32,6 +32,7 @@ public final class PlanChecker {
         checkServices(question, plan, bowls, findings);
         for (PlannedBowl bowl : plan.bowls()) BowlCheck.check(question, plan, bowl, findings);
         ResourceCheck.check(question, plan, findings);
+        SeatCheck.check(question, plan, findings);
         TotalsCheck.check(question, plan, findings);
         StockCheck.check(question, plan, findings);
         BatchCheck.check(question, plan, findings);

@@ -99,6 +99,7 @@ class LastBowlTest {
         return question.withServices(List.of(new PlanQuestion.ServiceTask(
                 task.service(),
                 task.chair(),
+                task.stylistId(),
                 task.started(),
                 task.startMinute(),
                 task.bowlsUsed(),

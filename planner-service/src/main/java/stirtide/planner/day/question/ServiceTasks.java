@@ -28,6 +28,7 @@ final class ServiceTasks {
         return Optional.of(new ServiceTask(
                 service.service(),
                 service.booking().chair(),
+                service.booking().stylistId(),
                 service.startedAt().isPresent(),
                 startMinute(service, supplies),
                 service.bowls().size(),

@@ -44,7 +44,7 @@ final class BowlShift {
                 touched[touchedCount++] = i;
                 ServicePath copy = path.copy();
                 state.paths[i] = copy;
-                for (int b = 0; b < copy.bowls(); b++) {
+                for (int b = state.shown.pinned(i); b < copy.bowls(); b++) {
                     if (Math.abs(copy.mixStart[b] - minute) < REACH) {
                         bowls[count++] = (long) copy.mixStart[b] << 32 | i << 8 | b;
                     }
@@ -93,9 +93,9 @@ final class BowlShift {
             return;
         }
         state.lift(path, b);
-        int start = MinuteSet.next(state.mixStarts(mix), oldest);
+        int start = MinuteSet.next(state.mixStarts(mix, path.scale[b]), oldest);
         while (start < now && MinuteSet.meets(state.stockFull(path.size[b]), start, now)) {
-            start = MinuteSet.next(state.mixStarts(mix), start + 1);
+            start = MinuteSet.next(state.mixStarts(mix, path.scale[b]), start + 1);
         }
         state.remix(path, b, start);
     }
@@ -104,10 +104,10 @@ final class BowlShift {
         ServicePath path = state.paths[(int) bowls[at] >> 8];
         int b = (int) bowls[at] & 255;
         int mix = path.grid.mix[path.node[b]];
-        int latest = path.useStart(b) - grid.occupied[mix];
+        int latest = path.useStart(b) - grid.lead[mix];
         if (path.mixStart[b] < latest) {
             state.lift(path, b);
-            state.remix(path, b, MinuteSet.previous(state.mixStarts(mix), latest));
+            state.remix(path, b, MinuteSet.previous(state.mixStarts(mix, path.scale[b]), latest));
         }
     }
 }

@@ -1,6 +1,7 @@
 package stirtide.planner.planning.floor;
 
 import org.jspecify.annotations.Nullable;
+import stirtide.planner.planning.floor.FloorConditions.Underway;
 
 /**
  * Cheapest insertion of one whole service while all others stay where they are: a shortest path over its places of bowl changes in layers of delay. A bowl is an arc
@@ -17,6 +18,7 @@ final class EarliestFit {
     private ServiceGrid service;
     private long[] rinseStarts = {};
     private int chairUntil;
+    private Underway underway = Underway.NOTHING;
     private int most;
     private @Nullable ServicePath best;
 
@@ -46,9 +48,9 @@ final class EarliestFit {
     ServicePath find(int index, int later, int mostLateness) {
         begin(index, mostLateness);
         long[] free = state.stylistFree(service);
-        int stylistUntil = state.stylistUntil(service);
+        int stylistUntil = state.order().stylistUntil(service);
         int booked = service.startBase[0];
-        int from = MinuteSet.next(free, state.earliestStart(service) + later);
+        int from = MinuteSet.next(free, state.order().earliestStart(service) + later);
         while (from >= 0 && from < stylistUntil && from - booked <= most) {
             int until = Math.min(stylistUntil, MinuteSet.nextAbsent(free, from));
             int lastLayer = Math.min(until - service.endBase[service.last], chairUntil - service.lastWish);
@@ -66,7 +68,8 @@ final class EarliestFit {
         best = null;
         most = mostLateness;
         rinseStarts = extension.starts.ofRinse(service);
-        chairUntil = state.chairUntil(service);
+        chairUntil = state.order().chairUntil(service);
+        underway = state.grid.conditions.underway().get(index);
     }
 
     private void layers(int first) {
@@ -75,7 +78,7 @@ final class EarliestFit {
             if (extension.hopeless(0, 0, d)) {
                 return;
             }
-            labels.source(d);
+            labels.source(d, underway);
             for (int j = 0; j < service.last; j++) {
                 int label = labels.at(j, d);
                 if (label >= 0) {
@@ -91,11 +94,17 @@ final class EarliestFit {
 
     private void finish(int label, int d) {
         int wish = labels.wish[label];
-        int rinse = MinuteSet.next(rinseStarts, Math.max(wish, service.endBase[service.last] + d));
-        if (rinse < 0 || rinse > labels.latestRinse[label] || rinse > chairUntil) {
+        int rinse = Math.max(wish, service.endBase[service.last] + d);
+        if (state.grid.conditions.rinsesPlanned()) {
+            rinse = MinuteSet.next(rinseStarts, rinse);
+            if (rinse < 0 || rinse > labels.latest[label]) {
+                return;
+            }
+        }
+        if (rinse > chairUntil) {
             return;
         }
-        int lateness = d + rinse - wish;
+        int lateness = state.grid.conditions.rinsesPlanned() ? d + rinse - wish : d;
         long cost = labels.cost[label] + lateness * extension.weights.lateness();
         if (lateness <= most && cost < extension.bestCost) {
             extension.bestCost = cost;

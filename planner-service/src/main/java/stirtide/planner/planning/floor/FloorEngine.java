@@ -1,9 +1,12 @@
 package stirtide.planner.planning.floor;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.LongPredicate;
 import java.util.random.RandomGenerator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Plans a salon day: a first plan by inserting services in the order of booking and a short search, then cycles of ruin and recreate that cool down, at other temperatures in
@@ -21,6 +24,9 @@ public final class FloorEngine {
     /** Temperatures at which cycles begin, in parts of {@link FitWeights#TRADED}, and at which all end. */
     private static final double[] HOT = {60_000, 20_000, 100_000};
 
+    /** Temperature at which a search of few steps begins. */
+    private static final double RESUMED_HOT = 3_000;
+
     private static final double COLD = 3;
     private static final int STEPS_PER_SERVICE = 1500;
 
@@ -28,7 +34,7 @@ public final class FloorEngine {
     private static final int PART = 50;
 
     private final FloorSearch search;
-    private final LatenessBound lateness;
+    private final @Nullable LatenessBound lateness;
     private final int handling;
     private final long firstCycle;
     private long steps;
@@ -41,17 +47,64 @@ public final class FloorEngine {
      * @throws IllegalArgumentException if the day cannot be asked about
      */
     public FloorEngine(FloorDay day, RandomGenerator random) {
-        FloorGrid grid = new FloorGrid(day);
-        this.search = new FloorSearch(grid, random);
-        this.lateness = new LatenessBound(grid);
+        this(new FloorGrid(day, FloorConditions.none(day)), List.of(), random, true);
+        begin(FIRST_STEPS, MOST_FIRST_STEPS);
+    }
+
+    /**
+     * Puts the services of a day in progress on the floor: as shown where that is still possible, the others in the order of booking.
+     * Nothing is proved of such a day.
+     *
+     * @param day the day, of at least one service and one assistant
+     * @param conditions what is under way and in use
+     * @param shown bowls of the plan on show that are still to be mixed
+     * @param random source of chance
+     */
+    public FloorEngine(FloorDay day, FloorConditions conditions, List<PlacedBowl> shown, RandomGenerator random) {
+        this(new FloorGrid(day, conditions), shown, random, false);
+    }
+
+    private FloorEngine(FloorGrid grid, List<PlacedBowl> shown, RandomGenerator random, boolean proves) {
+        this.search = new FloorSearch(grid, new ShownMixes(grid.services.length, shown), random);
+        this.lateness = proves ? new LatenessBound(grid) : null;
         this.handling = Arrays.stream(grid.services)
                 .mapToInt(service -> service.leastHandling[0])
                 .sum();
-        this.firstCycle = (long) STEPS_PER_SERVICE * day.services().size();
+        this.firstCycle = (long) STEPS_PER_SERVICE * grid.services.length;
         search.build();
-        for (int i = 0; i < FIRST_STEPS || !search.complete() && i < MOST_FIRST_STEPS; i++) {
-            search.step(FIRST_HOT * Math.max(0, 1 - (double) i / FIRST_STEPS));
+    }
+
+    /**
+     * A short search.
+     *
+     * @param least steps of it
+     * @param most steps of it while some service has no place
+     */
+    public void begin(int least, int most) {
+        for (int i = 0; provenLevels() < 3 && (i < least || !search.complete() && i < most); i++) {
+            search.step(FIRST_HOT * Math.max(0, 1 - (double) i / least));
         }
+    }
+
+    /**
+     * A search of so many steps from the best plan so far, without proofs.
+     *
+     * @param length steps
+     * @param more asked now and then whether to go on
+     */
+    public void search(long length, BooleanSupplier more) {
+        search.loadBest();
+        cool(RESUMED_HOT, length, taken -> more.getAsBoolean());
+    }
+
+    /** Every bowl of the best plan so far; services that have no place have none. */
+    public List<PlacedBowl> bowls() {
+        return PlanPaths.bowls(search.bestPaths());
+    }
+
+    /** What the best plan so far costs, services without a place left out. */
+    public FloorScore score() {
+        return search.best();
     }
 
     /** The best plan so far; empty if no complete one was found. */
@@ -61,7 +114,7 @@ public final class FloorEngine {
 
     /** What no plan can beat, each figure for itself. */
     public FloorScore bounds() {
-        return new FloorScore(lateness.lateness(), handling, 0);
+        return new FloorScore(lateness == null ? 0 : lateness.lateness(), handling, 0);
     }
 
     /** On how many levels, from the first, the best plan is as good as the bounds; 0 to 3. */
@@ -92,7 +145,7 @@ public final class FloorEngine {
         for (int cycle = 0; provenLevels() < 3 && more.test(steps); cycle++) {
             search.loadBest();
             cool(HOT[cycle % HOT.length], length, more);
-            if (search.complete()) {
+            if (lateness != null && search.complete()) {
                 long before = steps;
                 steps += lateness.raise(search.best().lateness(), taken -> more.test(before + taken));
             }

@@ -6,10 +6,8 @@ import java.util.stream.IntStream;
 
 /** A day worked out for the search. */
 final class FloorGrid {
-    /** Handling of each minute by which a bowl has less life left than it should. */
-    static final int MARGIN_MINUTE = 10;
-
     final FloorDay day;
+    final FloorConditions conditions;
     final ServiceGrid[] services;
     /** Words of a {@link MinuteSet} of this day. */
     final int words;
@@ -23,21 +21,23 @@ final class FloorGrid {
     final int[] stylistPlace;
 
     final int[] chairPlace;
-    /** By mix: minutes of mixing, and of mixing and carrying. */
+    /** By mix: minutes of mixing, those for which it takes an assistant, and those until the bowl is at the chair. */
     final int[] mixing;
 
     final int[] occupied;
+    final int[] lead;
     final int[] life;
 
-    FloorGrid(FloorDay day) {
+    FloorGrid(FloorDay day, FloorConditions conditions) {
         this.day = day;
+        this.conditions = conditions;
         this.services = IntStream.range(0, day.services().size())
-                .mapToObj(i -> new ServiceGrid(day, i))
+                .mapToObj(i -> new ServiceGrid(day, conditions, i))
                 .toArray(ServiceGrid[]::new);
         this.words = 1 + horizon() / 64;
         this.mixing = day.mixes().stream().mapToInt(FloorMix::mixMinutes).toArray();
-        this.occupied =
-                Arrays.stream(mixing).map(m -> m + day.handOverMinutes()).toArray();
+        this.lead = Arrays.stream(mixing).map(m -> m + day.handOverMinutes()).toArray();
+        this.occupied = conditions.carriedByMixer() ? lead : mixing;
         this.life = day.mixes().stream().mapToInt(FloorMix::lifeMinutes).toArray();
         this.byTime = groups(new int[services.length])[0];
         this.ofStylist =
@@ -50,7 +50,7 @@ final class FloorGrid {
 
     /** What a bowl costs for having little of its life left at the given age. */
     int agingCost(int mix, int age) {
-        return MARGIN_MINUTE * Math.max(0, day.marginMinutes() - (life[mix] - age));
+        return HandlingCosts.MARGIN_MINUTE * Math.max(0, day.marginMinutes() - (life[mix] - age));
     }
 
     /** The minutes of duty of an assistant, in a set of its own. */

@@ -22,14 +22,15 @@ final class FloorSearch {
     private final Recreation recreation;
     private final BowlShift shift;
     private final @Nullable ServicePath[] old;
-    private final ServicePath[] bestPaths;
+    private final @Nullable ServicePath[] bestPaths;
     private FloorScore best = new FloorScore(Integer.MAX_VALUE, 0, 0);
+    private int bestMissing = Integer.MAX_VALUE;
     private long now;
     private int missing;
 
-    FloorSearch(FloorGrid grid, RandomGenerator random) {
+    FloorSearch(FloorGrid grid, ShownMixes shown, RandomGenerator random) {
         this.grid = grid;
-        this.state = new FloorState(grid);
+        this.state = new FloorState(grid, shown);
         this.random = random;
         this.ruin = new Ruin(grid, random);
         this.recreation = new Recreation(state, random, prices);
@@ -43,19 +44,28 @@ final class FloorSearch {
     }
 
     boolean complete() {
-        return best.lateness() < Integer.MAX_VALUE;
+        return bestMissing == 0;
     }
 
-    /** Paths of the best plan; none before there is a complete one. */
+    /** Paths of the best plan, null for services that it does not place. */
+    @Nullable
     ServicePath[] bestPaths() {
         return bestPaths;
     }
 
-    /** Puts all services on the floor in the order of booking, as far as they find a place. */
+    /** Puts all services on the floor as shown, or else in the order of booking, as far as they find a place. */
     void build() {
         recreation.begin(MISSING, false);
         for (int i : grid.byTime) {
-            recreation.insert(i, 0);
+            ServicePath path = ShownMixes.path(grid, grid.services[i], state.shown.of(i));
+            if (path != null && state.fits(path)) {
+                state.place(path);
+            }
+        }
+        for (int i : grid.byTime) {
+            if (state.paths[i] == null) {
+                recreation.insert(i, 0);
+            }
         }
         now = energy();
         offer();
@@ -63,16 +73,15 @@ final class FloorSearch {
 
     /** Goes back to the best plan. */
     void loadBest() {
-        if (!complete()) {
-            return;
-        }
         for (int i = 0; i < old.length; i++) {
             if (state.paths[i] != null) {
                 state.takeOff(i);
             }
         }
         for (ServicePath path : bestPaths) {
-            state.putBack(path);
+            if (path != null) {
+                state.putBack(path);
+            }
         }
         now = energy();
     }
@@ -141,12 +150,10 @@ final class FloorSearch {
     }
 
     private void offer() {
-        if (missing > 0) {
-            return;
-        }
         FloorScore score = PlanPaths.score(state.paths);
-        if (score.compareTo(best) < 0) {
+        if (missing < bestMissing || missing == bestMissing && score.compareTo(best) < 0) {
             best = score;
+            bestMissing = missing;
             System.arraycopy(state.paths, 0, bestPaths, 0, bestPaths.length);
         }
     }

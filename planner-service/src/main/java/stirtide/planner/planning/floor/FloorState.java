@@ -1,21 +1,25 @@
 package stirtide.planner.planning.floor;
 
 import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What people and things do while some services are placed; every placed service keeps every rule. */
 final class FloorState {
     final FloorGrid grid;
     final @Nullable ServicePath[] paths;
+    final ShownMixes shown;
     private final long[][] assistantFree;
     private final long[][] stylistFree;
-    private final CountedUse scales;
+    private final CountedUse[] scales;
     private final CountedUse basins;
     private final CountedUse[] stock;
     private final StartSets starts;
+    private final BookedOrder order;
 
-    FloorState(FloorGrid grid) {
+    FloorState(FloorGrid grid, ShownMixes shown) {
         this.grid = grid;
+        this.shown = shown;
         FloorDay day = grid.day;
         this.paths = new ServicePath[grid.services.length];
         this.assistantFree = new long[day.assistants().size()][];
@@ -24,12 +28,25 @@ final class FloorState {
         for (long[] free : stylistFree) {
             Arrays.fill(free, -1L);
         }
-        this.scales = new CountedUse(day.scales(), grid.words);
+        this.scales = grid.conditions.scaleCounts().stream()
+                .map(count -> new CountedUse(count, grid.words))
+                .toArray(CountedUse[]::new);
         this.basins = new CountedUse(day.basins(), grid.words);
         this.stock = day.bowlSizes().stream()
                 .map(size -> new CountedUse(size.count(), grid.words))
                 .toArray(CountedUse[]::new);
+        for (int kind = 0; kind < scales.length; kind++) {
+            take(scales[kind], grid.conditions.scalesTaken().get(kind));
+        }
+        for (int size = 0; size < stock.length; size++) {
+            take(stock[size], grid.conditions.sizesTaken().get(size));
+        }
+        this.order = new BookedOrder(grid, paths);
         this.starts = new StartSets(grid, assistantFree, scales, basins);
+    }
+
+    private static void take(CountedUse things, List<DutySpan> taken) {
+        taken.forEach(span -> things.take(span.fromMinute(), span.toMinute()));
     }
 
     long[] stylistFree(ServiceGrid service) {
@@ -40,9 +57,9 @@ final class FloorState {
         return stock[size].full;
     }
 
-    /** Minutes at which a bowl of the mix can be begun. */
-    long[] mixStarts(int mix) {
-        return starts.ofMix(mix);
+    /** Minutes at which a bowl of the mix can be begun on a scale of a kind. */
+    long[] mixStarts(int mix, int scale) {
+        return starts.ofMix(mix, scale);
     }
 
     /** Minutes at which the service can be rinsed. */
@@ -55,14 +72,14 @@ final class FloorState {
         boolean possible = true;
         for (int b = 0; b < path.bowls() && possible; b++) {
             int from = path.mixStart[b];
-            path.assistant[b] = freeAssistant(from, from + occupied(path, b));
+            path.assistant[b] = freeAssistant(from, from + occupied(path, b), shown.assistant(path.grid.index, b));
             possible = path.assistant[b] >= 0;
             if (possible) {
                 MinuteSet.remove(assistantFree[path.assistant[b]], from, from + occupied(path, b));
             }
         }
-        if (possible && !grid.day.stylistsRinse()) {
-            path.rinseAssistant = freeAssistant(path.rinse, path.rinse + grid.day.rinseMinutes());
+        if (possible && assistantsRinse()) {
+            path.rinseAssistant = freeAssistant(path.rinse, path.rinse + grid.day.rinseMinutes(), -1);
             possible = path.rinseAssistant >= 0;
         }
         for (int b = 0; b < path.bowls(); b++) {
@@ -90,13 +107,15 @@ final class FloorState {
         for (int b = 0; b < path.bowls(); b++) {
             int from = path.mixStart[b];
             MinuteSet.remove(assistantFree[path.assistant[b]], from, from + occupied(path, b));
-            enough &= scales.take(from, from + mixing(path, b));
+            enough &= scales[path.scale[b]].take(from, from + mixing(path, b));
             enough &= stock[path.size[b]].take(from, path.useEnd(b) + grid.day.washMinutes());
         }
-        int rinsed = path.rinse + grid.day.rinseMinutes();
-        enough &= basins.take(path.rinse, rinsed);
-        MinuteSet.remove(stylistFree(path.grid), path.start(), path.end());
-        MinuteSet.remove(rinser(path), path.rinse, rinsed);
+        MinuteSet.remove(stylistFree(path.grid), stylistFrom(path), path.end());
+        if (grid.conditions.rinsesPlanned()) {
+            int rinsed = path.rinse + grid.day.rinseMinutes();
+            enough &= basins.take(path.rinse, rinsed);
+            MinuteSet.remove(rinser(path), path.rinse, rinsed);
+        }
         paths[path.grid.index] = path;
         starts.changed();
         return enough;
@@ -104,15 +123,15 @@ final class FloorState {
 
     /** Whether a path that was placed before could be placed again; its assistants may have to be others. */
     boolean fits(ServicePath path) {
-        if (path.start() < earliestStart(path.grid)
-                || path.end() > stylistUntil(path.grid)
-                || path.rinse > chairUntil(path.grid)
+        if (path.start() < order.earliestStart(path.grid)
+                || path.end() > order.stylistUntil(path.grid)
+                || path.rinse > order.chairUntil(path.grid)
                 || !MinuteSet.covers(stylistFree(path.grid), path.start(), path.end())
-                || !MinuteSet.has(rinseStarts(path.grid), path.rinse)) {
+                || grid.conditions.rinsesPlanned() && !MinuteSet.has(rinseStarts(path.grid), path.rinse)) {
             return false;
         }
         for (int b = 0; b < path.bowls(); b++) {
-            if (!MinuteSet.has(mixStarts(path.grid.mix[path.node[b]]), path.mixStart[b])
+            if (!MinuteSet.has(mixStarts(path.grid.mix[path.node[b]], path.scale[b]), path.mixStart[b])
                     || MinuteSet.meets(
                             stockFull(path.size[b]), path.mixStart[b], path.useEnd(b) + grid.day.washMinutes())) {
                 return false;
@@ -126,13 +145,15 @@ final class FloorState {
         for (int b = 0; b < path.bowls(); b++) {
             int from = path.mixStart[b];
             MinuteSet.add(assistantFree[path.assistant[b]], from, from + occupied(path, b));
-            scales.giveBack(from, from + mixing(path, b));
+            scales[path.scale[b]].giveBack(from, from + mixing(path, b));
             stock[path.size[b]].giveBack(from, path.useEnd(b) + grid.day.washMinutes());
         }
-        int rinsed = path.rinse + grid.day.rinseMinutes();
-        basins.giveBack(path.rinse, rinsed);
-        MinuteSet.add(stylistFree(path.grid), path.start(), path.end());
-        MinuteSet.add(rinser(path), path.rinse, rinsed);
+        MinuteSet.add(stylistFree(path.grid), stylistFrom(path), path.end());
+        if (grid.conditions.rinsesPlanned()) {
+            int rinsed = path.rinse + grid.day.rinseMinutes();
+            basins.giveBack(path.rinse, rinsed);
+            MinuteSet.add(rinser(path), path.rinse, rinsed);
+        }
         paths[service] = null;
         starts.changed();
         return path;
@@ -142,7 +163,7 @@ final class FloorState {
     void lift(ServicePath path, int b) {
         int from = path.mixStart[b];
         MinuteSet.add(assistantFree[path.assistant[b]], from, from + occupied(path, b));
-        scales.giveBack(from, from + mixing(path, b));
+        scales[path.scale[b]].giveBack(from, from + mixing(path, b));
         stock[path.size[b]].giveBack(from, path.useEnd(b) + grid.day.washMinutes());
         starts.changed();
     }
@@ -154,15 +175,25 @@ final class FloorState {
         path.handling += grid.agingCost(mix, end - start) - grid.agingCost(mix, end - path.mixStart[b]);
         path.standing += path.mixStart[b] - start;
         path.mixStart[b] = start;
-        path.assistant[b] = freeAssistant(start, start + occupied(path, b));
+        path.assistant[b] = freeAssistant(start, start + occupied(path, b), shown.assistant(path.grid.index, b));
         MinuteSet.remove(assistantFree[path.assistant[b]], start, start + occupied(path, b));
-        scales.take(start, start + mixing(path, b));
+        scales[path.scale[b]].take(start, start + mixing(path, b));
         stock[path.size[b]].take(start, path.useEnd(b) + grid.day.washMinutes());
         starts.changed();
     }
 
     private long[] rinser(ServicePath path) {
         return grid.day.stylistsRinse() ? stylistFree(path.grid) : assistantFree[path.rinseAssistant];
+    }
+
+    private boolean assistantsRinse() {
+        return grid.conditions.rinsesPlanned() && !grid.day.stylistsRinse();
+    }
+
+    /** The stylist of a service that is under way is taken before its first minute to come. */
+    private int stylistFrom(ServicePath path) {
+        return Math.min(
+                path.start(), grid.conditions.underway().get(path.grid.index).stylistFromMinute());
     }
 
     private int occupied(ServicePath path, int b) {
@@ -173,8 +204,11 @@ final class FloorState {
         return grid.mixing[path.grid.mix[path.node[b]]];
     }
 
-    /** The free assistant who has been free for the shortest time, or -1. */
-    private int freeAssistant(int from, int to) {
+    /** The wanted assistant if free, else the free one who has been free for the shortest time, or -1. */
+    private int freeAssistant(int from, int to, int wanted) {
+        if (wanted >= 0 && MinuteSet.covers(assistantFree[wanted], from, to)) {
+            return wanted;
+        }
         int best = -1;
         int shortest = Integer.MAX_VALUE;
         for (int a = 0; a < assistantFree.length; a++) {
@@ -192,44 +226,7 @@ final class FloorState {
         return best;
     }
 
-    /** The service begins no earlier, for its stylist, its chair and its booking. */
-    int earliestStart(ServiceGrid service) {
-        int earliest = service.service.bookedMinute();
-        int[] stylists = grid.ofStylist[service.service.stylist()];
-        for (int at = grid.stylistPlace[service.index] - 1; at >= 0; at--) {
-            ServicePath before = paths[stylists[at]];
-            if (before != null) {
-                earliest = Math.max(earliest, before.end());
-                break;
-            }
-        }
-        int[] chairs = grid.ofChair[service.service.chair()];
-        for (int at = grid.chairPlace[service.index] - 1; at >= 0; at--) {
-            ServicePath before = paths[chairs[at]];
-            if (before != null) {
-                return Math.max(earliest, before.rinse);
-            }
-        }
-        return earliest;
-    }
-
-    /** The next placed service of the same stylist begins then. */
-    int stylistUntil(ServiceGrid service) {
-        return nextStart(grid.ofStylist[service.service.stylist()], grid.stylistPlace[service.index]);
-    }
-
-    /** The next placed service on the same chair begins then. */
-    int chairUntil(ServiceGrid service) {
-        return nextStart(grid.ofChair[service.service.chair()], grid.chairPlace[service.index]);
-    }
-
-    private int nextStart(int[] order, int place) {
-        for (int at = place + 1; at < order.length; at++) {
-            ServicePath after = paths[order[at]];
-            if (after != null) {
-                return after.start();
-            }
-        }
-        return ServiceGrid.NONE;
+    BookedOrder order() {
+        return order;
     }
 }

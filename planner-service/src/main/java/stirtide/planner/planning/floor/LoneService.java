@@ -37,7 +37,7 @@ final class LoneService {
     private int fed(int j, int k, int delay) {
         int mix = service.mix[j];
         for (int d = delay; d < HOPELESS; d++) {
-            int latest = service.startBase[j] + d - grid.occupied[mix];
+            int latest = service.startBase[j] + d - grid.lead[mix];
             int start = MinuteSet.previous(duty.ofMix(mix), latest);
             if (start >= 0 && service.endBase[k] + d - start <= grid.life[mix]) {
                 return d;

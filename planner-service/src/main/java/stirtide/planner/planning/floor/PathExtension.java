@@ -38,31 +38,53 @@ final class PathExtension {
         if (hopeless(labels.cost[label], j, d)) {
             return;
         }
-        int mix = service.mix[j];
-        int due = service.startBase[j] + d - grid.occupied[mix];
-        int fresh = MinuteSet.previous(starts.ofMix(mix), due);
+        int due = service.startBase[j] + d - grid.lead[service.mix[j]];
+        if (labels.bowls[label] < state.shown.pinned(service.index)) {
+            pinned(label, j, d, due);
+            return;
+        }
+        for (int scale = 0; scale < grid.conditions.scaleCounts().size(); scale++) {
+            extend(label, j, d, due, scale);
+        }
+    }
+
+    private void extend(int label, int j, int d, int due, int scale) {
+        long[] possible = starts.ofMix(service.mix[j], scale);
+        int fresh = MinuteSet.previous(possible, due);
         if (fresh >= 0) {
             int free = fresh >= labels.ownFree[label] ? label : earlier(label, fresh);
             if (free >= 0) {
-                bowls(free, j, d, fresh);
+                bowls(free, j, d, fresh, scale);
             }
         }
         if (j > 0 && fresh < due) {
-            int late = MinuteSet.next(starts.ofMix(mix), Math.max(due + 1, labels.ownFree[label]));
+            int late = MinuteSet.next(possible, Math.max(due + 1, labels.ownFree[label]));
             if (late >= 0 && late + d - due <= lastLayer) {
-                bowls(label, j, late + d - due, late);
+                bowls(label, j, late + d - due, late, scale);
             }
+        }
+    }
+
+    private void pinned(int label, int j, int d, int due) {
+        PlacedBowl pin = state.shown.of(service.index).get(labels.bowls[label]);
+        int start = pin.mixStart();
+        int delay = d + Math.max(0, start - due);
+        if (start >= labels.ownFree[label]
+                && (delay == d || j > 0 && delay <= lastLayer)
+                && MinuteSet.has(starts.ofMix(service.mix[j], pin.scale()), start)) {
+            bowls(label, j, delay, start, pin.scale());
         }
     }
 
     /** The same path with its last bowls mixed earlier, so that the next can be begun at the given minute; -1 if they would grow too old. */
     private int earlier(int label, int free) {
         int parent = labels.parent[label];
-        if (parent < 0) {
+        if (parent < 0 || labels.bowls[parent] < state.shown.pinned(service.index)) {
             return -1;
         }
         int mix = service.mix[labels.node[parent]];
-        int start = MinuteSet.previous(starts.ofMix(mix), free - grid.occupied[mix]);
+        int scale = labels.scale[label];
+        int start = MinuteSet.previous(starts.ofMix(mix, scale), free - grid.occupied[mix]);
         int end = service.endBase[labels.node[label]] + labels.delay[label];
         if (start < 0 || end - start > grid.life[mix]) {
             return -1;
@@ -76,8 +98,8 @@ final class PathExtension {
             int aged = aged(mix, start, end) - aged(mix, labels.mixStart[label], end);
             int handling = labels.handling[label] - labels.handling[old] + labels.handling[parent] + aged;
             int standing = labels.standing[label] - labels.standing[old] + labels.standing[parent];
-            fill(copy, start, labels.size[label], handling, standing + labels.mixStart[label] - start);
-            labels.latestRinse[copy] = labels.latestRinse[label];
+            fill(copy, start, scale, labels.size[label], handling, standing + labels.mixStart[label] - start);
+            labels.latest[copy] = labels.latest[label];
             labels.wish[copy] = labels.wish[label];
         }
         return copy;
@@ -87,20 +109,24 @@ final class PathExtension {
         return grid.agingCost(mix, end - start);
     }
 
-    private void fill(int label, int start, int size, int handling, int standing) {
+    private void fill(int label, int start, int scale, int size, int handling, int standing) {
         labels.mixStart[label] = start;
         labels.ownFree[label] = start + grid.occupied[service.mix[labels.node[labels.parent[label]]]];
         labels.size[label] = size;
+        labels.scale[label] = scale;
+        int parent = labels.parent[label];
+        labels.mixing[label] = labels.mixing[parent] + grid.occupied[service.mix[labels.node[parent]]];
         labels.handling[label] = handling;
         labels.standing[label] = standing;
-        labels.cost[label] = handling * weights.handling() + standing * weights.standing();
+        labels.cost[label] =
+                handling * weights.handling() + standing * weights.standing() + labels.mixing[label] * weights.mixing();
     }
 
     /** All bowls from a label on that are begun at the given minute and used from layer d on. */
-    private void bowls(int label, int j, int d, int mixStart) {
+    private void bowls(int label, int j, int d, int mixStart, int scale) {
         int mix = service.mix[j];
-        int stands = service.startBase[j] + d - mixStart - grid.occupied[mix];
-        long before = labels.cost[label] + stands * weights.standing();
+        int stands = service.startBase[j] + d - mixStart - grid.lead[mix];
+        long before = labels.cost[label] + stands * weights.standing() + grid.occupied[mix] * weights.mixing();
         untilFull(mixStart);
         for (int arc = service.firstArc[j]; arc < service.firstArc[j + 1]; arc++) {
             int k = service.arcTo[arc];
@@ -110,19 +136,22 @@ final class PathExtension {
             }
             int aged = aged(mix, mixStart, end);
             long least = before + (service.arcLeast[arc] + aged) * weights.handling();
-            int latest = Math.min(labels.latestRinse[label], service.arcLatestRinse[arc] + d);
-            if (hopeless(least, k, d) || !labels.better(k, d, least) || service.lastWish + d > latest) {
+            int limit = labels.latest[label];
+            int own = service.arcLatest[arc] + d;
+            int latest = service.arcKeeps[arc] ? Math.min(limit, own) : own;
+            int checked = service.arcKeeps[arc] ? latest : limit;
+            if (hopeless(least, k, d) || !labels.better(k, d, least) || service.arcCheck[arc] + d > checked) {
                 continue;
             }
-            int size = size(arc, end);
-            int handling = size < 0 ? 0 : service.arcCost[arc][size] + aged;
+            int size = size(service.arcCost[arc][scale], end);
+            int handling = size < 0 ? 0 : service.arcCost[arc][scale][size] + aged;
             if (size >= 0 && labels.better(k, d, before + handling * weights.handling())) {
                 int to = labels.add(k, d, label);
                 if (to < 0) {
                     return;
                 }
-                fill(to, mixStart, size, labels.handling[label] + handling, labels.standing[label] + stands);
-                labels.latestRinse[to] = latest;
+                fill(to, mixStart, scale, size, labels.handling[label] + handling, labels.standing[label] + stands);
+                labels.latest[to] = latest;
                 labels.wish[to] = Math.max(labels.wish[label], service.arcWish[arc] + d);
                 labels.keep(to);
             }
@@ -133,17 +162,16 @@ final class PathExtension {
     private void untilFull(int from) {
         for (int z = 0; z < untilFull.length; z++) {
             int full = MinuteSet.next(state.stockFull(z), from);
-            untilFull[z] = full < 0 ? ServiceGrid.NONE : full;
+            untilFull[z] = full < 0 ? HandlingCosts.NONE : full;
         }
     }
 
     /** The cheapest size that fits and is at hand, or -1. */
-    private int size(int arc, int end) {
-        int[] cost = service.arcCost[arc];
+    private int size(int[] cost, int end) {
         int size = -1;
         int washed = end + grid.day.washMinutes();
         for (int z = 0; z < cost.length; z++) {
-            if (cost[z] < (size < 0 ? ServiceGrid.NONE : cost[size]) && washed <= untilFull[z]) {
+            if (cost[z] < (size < 0 ? HandlingCosts.NONE : cost[size]) && washed <= untilFull[z]) {
                 size = z;
             }
         }

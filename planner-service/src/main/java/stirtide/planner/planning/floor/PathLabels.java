@@ -4,7 +4,7 @@ package stirtide.planner.planning.floor;
 final class PathLabels {
     private static final int POOL = 1 << 15;
 
-    private final int layers;
+    private final int nodes;
     private final int[] generation;
     private final int[] kept;
     private int now;
@@ -13,18 +13,25 @@ final class PathLabels {
     /** The next bowl of the same service is begun no earlier. */
     final int[] ownFree = new int[POOL];
 
-    final int[] latestRinse = new int[POOL];
+    /** Limit to what follows. */
+    final int[] latest = new int[POOL];
+
+    /** Bowls so far. */
+    final int[] bowls = new int[POOL];
+
     final int[] wish = new int[POOL];
     final int[] parent = new int[POOL];
     final int[] node = new int[POOL];
     final int[] mixStart = new int[POOL];
     final int[] size = new int[POOL];
+    final int[] scale = new int[POOL];
     final int[] delay = new int[POOL];
     final int[] handling = new int[POOL];
     final int[] standing = new int[POOL];
+    final int[] mixing = new int[POOL];
 
     PathLabels(int nodes, int layers) {
-        this.layers = layers;
+        this.nodes = nodes;
         this.generation = new int[nodes * layers];
         this.kept = new int[nodes * layers];
     }
@@ -36,7 +43,7 @@ final class PathLabels {
 
     /** The label kept for a place and a delay, or -1. */
     int at(int place, int layer) {
-        int at = place * layers + layer;
+        int at = layer * nodes + place;
         return generation[at] == now ? kept[at] : -1;
     }
 
@@ -46,7 +53,7 @@ final class PathLabels {
     }
 
     void keep(int label) {
-        int at = node[label] * layers + delay[label];
+        int at = delay[label] * nodes + node[label];
         generation[at] = now;
         kept[at] = label;
     }
@@ -59,42 +66,43 @@ final class PathLabels {
         node[count] = place;
         delay[count] = layer;
         parent[count] = from;
+        bowls[count] = from < 0 ? 0 : bowls[from] + 1;
         return count++;
     }
 
-    int source(int layer) {
+    int source(int layer, FloorConditions.Underway underway) {
         int label = add(0, layer, -1);
         if (label >= 0) {
             cost[label] = 0;
             ownFree[label] = 0;
-            latestRinse[label] = ServiceGrid.NONE;
-            wish[label] = 0;
+            latest[label] = underway.latestEndMinute();
+            wish[label] = underway.wishMinute();
             handling[label] = 0;
             standing[label] = 0;
+            mixing[label] = 0;
             keep(label);
         }
         return label;
     }
 
     ServicePath path(ServiceGrid service, int label, int rinse, int lateness) {
-        int bowls = 0;
-        for (int at = label; parent[at] >= 0; at = parent[at]) {
-            bowls++;
-        }
-        int[] nodes = new int[bowls + 1];
-        int[] delays = new int[bowls];
-        int[] starts = new int[bowls];
-        int[] sizes = new int[bowls];
-        nodes[bowls] = service.last;
+        int count = bowls[label];
+        int[] nodes = new int[count + 1];
+        int[] delays = new int[count];
+        int[] starts = new int[count];
+        int[] sizes = new int[count];
+        int[] scales = new int[count];
+        nodes[count] = service.last;
         int at = label;
-        for (int b = bowls - 1; b >= 0; b--) {
+        for (int b = count - 1; b >= 0; b--) {
             delays[b] = delay[at];
             starts[b] = mixStart[at];
             sizes[b] = size[at];
+            scales[b] = scale[at];
             at = parent[at];
             nodes[b] = node[at];
         }
         return new ServicePath(
-                service, nodes, delays, starts, sizes, rinse, lateness, handling[label], standing[label]);
+                service, nodes, delays, starts, sizes, scales, rinse, lateness, handling[label], standing[label]);
     }
 }

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /** Raises the times of a state to what can still be, and says whether the budget can hold. */
 final class ProofLowerBound {
-    private static final int NEVER = ServiceGrid.NONE;
+    private static final int NEVER = HandlingCosts.NONE;
 
     private final ProofGroup group;
     private final boolean stylistsRinse;

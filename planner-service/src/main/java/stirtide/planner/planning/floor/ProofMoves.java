@@ -48,7 +48,7 @@ final class ProofMoves {
 
     private int list(ProofState state, long[] list) {
         count = 0;
-        done = ServiceGrid.NONE;
+        done = HandlingCosts.NONE;
         if (day.stylistsRinse() && heads(state, list)) {
             return 1;
         }
@@ -63,8 +63,8 @@ final class ProofMoves {
             }
         }
         int kept = 0;
-        int first = ServiceGrid.NONE;
-        int firstJob = ServiceGrid.NONE;
+        int first = HandlingCosts.NONE;
+        int firstJob = HandlingCosts.NONE;
         for (int m = 0; m < count; m++) {
             int start = (int) (list[m] >> 32);
             boolean job = !day.stylistsRinse() || ((int) list[m] >> 24) == MIX;
@@ -77,7 +77,7 @@ final class ProofMoves {
         if (kept == 0) {
             return 0;
         }
-        for (int a = 0; a < state.free.length && firstJob < ServiceGrid.NONE; a++) {
+        for (int a = 0; a < state.free.length && firstJob < HandlingCosts.NONE; a++) {
             state.free[a] = Math.max(state.free[a], firstJob);
         }
         state.clock = Math.max(state.clock, first);

@@ -11,6 +11,16 @@ final class Recreation {
     private static final int BLINKS_IN = 50;
     private static final int MASKED_IN = 20;
 
+    /** Of so many insertions that many spare the assistants' minutes, one goes by the prices of the search, the rest by strict levels. */
+    private static final int KINDS = 8;
+
+    private static final int SPARING = 5;
+
+    /** Least price of an assistant's minute, and how often it may be doubled. */
+    private static final long LEAST_SPARED = 100;
+
+    private static final int SPARED_DOUBLINGS = 6;
+
     private final FloorState state;
     private final EarliestFit fit;
     private final RandomGenerator random;
@@ -34,7 +44,15 @@ final class Recreation {
     void begin(long cost, boolean all) {
         budget = cost;
         allNeeded = all;
-        fit.weights(random.nextInt(4) == 0 ? prices : FitWeights.STRICT);
+        fit.weights(weights());
+    }
+
+    private FitWeights weights() {
+        int kind = random.nextInt(KINDS);
+        if (kind < SPARING) {
+            return prices.sparing(LEAST_SPARED << random.nextInt(SPARED_DOUBLINGS));
+        }
+        return kind == SPARING ? prices : FitWeights.STRICT;
     }
 
     /** What a path costs beyond the cheapest handling of its service. */

@@ -4,6 +4,9 @@ import java.util.random.RandomGenerator;
 
 /** Chooses services that meet: close in time, of one stylist, on one chair, or late ones and what is around them. */
 final class Ruin {
+    /** Services without a place that one step tries to place. */
+    private static final int MOST_MISSING = 8;
+
     private final FloorGrid grid;
     private final RandomGenerator random;
     /** The services chosen, in the order in which they shall be put back. */
@@ -27,12 +30,14 @@ final class Ruin {
         }
     }
 
-    /** Fills {@link #chosen} and says how many; all that are not placed are among them when asked for. */
+    /** Fills {@link #chosen} and says how many; some that are not placed are among them when asked for. */
     int choose(FloorState state, boolean missing, boolean wide) {
         count = 0;
         int size = Math.min(chosen.length, 1 + random.nextInt(wide ? 14 : 6));
         if (missing) {
-            for (int i = 0; i < chosen.length; i++) {
+            int first = random.nextInt(chosen.length);
+            for (int k = 0; k < chosen.length && count < MOST_MISSING; k++) {
+                int i = (first + k) % chosen.length;
                 if (state.paths[i] == null) {
                     add(i);
                 }

@@ -1,37 +1,83 @@
 package stirtide.planner.planning.floor;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import stirtide.planner.planning.floor.FloorConditions.BowlWeighing;
 
-/** Every bowl that could feed a stretch of one service. */
+/** Every bowl that could feed a stretch of one service, in flat arrays as {@link ServiceGrid} describes them. */
 final class ServiceArcs {
-    /** Handling of a bowl that begins inside a zone. */
-    private static final int INSIDE_A_ZONE = 30;
+    /** No part of the service must keep the limit so far. */
+    private static final int NOTHING = -HandlingCosts.NONE;
 
     final int[] firstArc;
-    private final List<int[]> arcs = new ArrayList<>();
-    private final List<int[]> costs = new ArrayList<>();
+    final int[] to;
+    final int[] latest;
+    final int[] check;
+    final int[] wish;
+    final boolean[] keeps;
+    final int[][][] cost;
     private final FloorDay day;
+    private final BowlWeighing weighing;
+    private final int scaleKinds;
+    private final int index;
     private final FloorService service;
     private final ZoneTimes times;
+    private final boolean rinsesPlanned;
+    /** Whether the first zone has begun. */
+    private final boolean begun;
 
-    ServiceArcs(FloorDay day, FloorService service, ZoneTimes times, int[] node) {
+    private record Arc(int to, int latest, int check, int wish, boolean keeps, int[][] cost) {}
+
+    ServiceArcs(FloorDay day, FloorConditions conditions, int index, ZoneTimes times, int[] node) {
         this.day = day;
-        this.service = service;
+        this.weighing = conditions.weighing();
+        this.scaleKinds = conditions.scaleCounts().size();
+        this.rinsesPlanned = conditions.rinsesPlanned();
+        this.begun = conditions.underway().get(index).latestEndMinute() < HandlingCosts.NONE;
+        this.index = index;
+        this.service = day.services().get(index);
         this.times = times;
         this.firstArc = new int[node.length + 1];
+        List<Arc> arcs = new ArrayList<>();
         for (int j = 0; j < node.length; j++) {
             for (int k = j + 1; k < node.length && oneMix(node[j], node[k]) && inLife(node[j], node[k]); k++) {
-                add(k, node[j], node[k]);
+                int[][] costs = costs(node[j], node[k]);
+                if (least(costs) < HandlingCosts.NONE) {
+                    arcs.add(arc(k, node[j], node[k], costs));
+                }
             }
             firstArc[j + 1] = arcs.size();
         }
+        this.to = arcs.stream().mapToInt(Arc::to).toArray();
+        this.latest = arcs.stream().mapToInt(Arc::latest).toArray();
+        this.check = arcs.stream().mapToInt(Arc::check).toArray();
+        this.wish = arcs.stream().mapToInt(Arc::wish).toArray();
+        this.cost = arcs.stream().map(Arc::cost).toArray(int[][][]::new);
+        this.keeps = new boolean[arcs.size()];
+        for (int arc = 0; arc < keeps.length; arc++) {
+            keeps[arc] = arcs.get(arc).keeps;
+        }
+    }
+
+    /** The least of some costs. */
+    static int least(int[][] costs) {
+        int least = HandlingCosts.NONE;
+        for (int[] row : costs) {
+            for (int cost : row) {
+                least = Math.min(least, cost);
+            }
+        }
+        return least;
     }
 
     private boolean oneMix(int from, int to) {
-        for (int i = from + 1; i < to; i++) {
-            if (mixOf(i) != mixOf(from)) {
+        return mixOf(to - 1) == mixOf(from) && sameMix(times.zone[from], times.zone[to - 1]);
+    }
+
+    private boolean sameMix(int zone, int last) {
+        int mix = service.zones().get(zone).mix();
+        for (int z = zone + 1; z <= last; z++) {
+            if (service.zones().get(z).mix() != mix) {
                 return false;
             }
         }
@@ -48,51 +94,67 @@ final class ServiceArcs {
         return mix.mixMinutes() + day.handOverMinutes() + span <= mix.lifeMinutes();
     }
 
-    private void add(int node, int from, int to) {
-        int[] cost = new int[day.bowlSizes().size()];
+    private int[][] costs(int from, int to) {
+        int[][] costs = new int[scaleKinds][day.bowlSizes().size()];
         int grams = times.used[to] - times.used[from];
-        for (int z = 0; z < cost.length; z++) {
-            FloorBowlSize size = day.bowlSizes().get(z);
-            boolean fits = size.count() > 0 && grams + size.residueDecigrams() <= size.usableDecigrams();
-            cost[z] = fits ? size.residueDecigrams() + awkward(from, grams) : ServiceGrid.NONE;
-        }
-        if (Arrays.stream(cost).min().orElse(ServiceGrid.NONE) >= ServiceGrid.NONE) {
-            return;
-        }
-        int latest = ServiceGrid.NONE;
-        int wish = 0;
-        for (int z = 0; z < service.zones().size(); z++) {
-            FloorZone zone = service.zones().get(z);
-            if (times.first[z] >= from && times.first[z] < to) {
-                latest = Math.min(latest, times.clock[times.first[z]] + zone.longestMinutes());
-            }
-            if (times.first[z + 1] > from && times.first[z + 1] <= to) {
-                wish = Math.max(wish, times.clock[times.first[z + 1] - 1] + 1 + zone.processMinutes());
+        int awkward = awkward(from, grams);
+        for (int scale = 0; scale < scaleKinds; scale++) {
+            for (int z = 0; z < day.bowlSizes().size(); z++) {
+                FloorBowlSize size = day.bowlSizes().get(z);
+                boolean fits = size.count() > 0 && grams + size.residueDecigrams() <= size.usableDecigrams();
+                int surplus = fits ? weighing.surplusDecigrams(index, from, to, z, scale) : HandlingCosts.NONE;
+                costs[scale][z] =
+                        surplus < HandlingCosts.NONE ? surplus + size.residueDecigrams() + awkward : HandlingCosts.NONE;
             }
         }
-        arcs.add(new int[] {node, latest, wish});
-        costs.add(cost);
+        return costs;
     }
 
     private int awkward(int from, int grams) {
         boolean inside = times.first[times.zone[from]] != from;
         int small = times.used[times.minutes] > day.leastDecigrams() ? Math.max(0, day.leastDecigrams() - grams) : 0;
-        return (inside ? INSIDE_A_ZONE : 0) + small;
+        return (inside ? HandlingCosts.INSIDE_A_ZONE : 0) + small;
     }
 
-    int[] to() {
-        return arcs.stream().mapToInt(arc -> arc[0]).toArray();
+    private Arc arc(int node, int from, int to, int[][] costs) {
+        int wish = 0;
+        for (int z = 0; z < service.zones().size(); z++) {
+            if (times.first[z + 1] > from && times.first[z + 1] <= to) {
+                wish = Math.max(wish, times.end(z) + service.zones().get(z).processMinutes());
+            }
+        }
+        if (rinsesPlanned) {
+            return new Arc(node, latestRinse(from, to), times.lastWish(service), wish, true, costs);
+        }
+        int atFrom = times.zone[from];
+        int last = times.zone[to - 1];
+        boolean inside = times.first[atFrom] < from || from == 0 && begun;
+        boolean ends = times.first[last + 1] == to;
+        int check = inside ? times.clock[Math.min(to, times.first[atFrom + 1]) - 1] + 1 : NOTHING;
+        return new Arc(
+                node,
+                ends || times.first[last] < from ? HandlingCosts.NONE : latestEnd(last),
+                check,
+                wish,
+                !ends && atFrom == last,
+                costs);
     }
 
-    int[] latestRinse() {
-        return arcs.stream().mapToInt(arc -> arc[1]).toArray();
+    private int latestRinse(int from, int to) {
+        int latest = HandlingCosts.NONE;
+        for (int z = 0; z < service.zones().size(); z++) {
+            if (times.first[z] >= from && times.first[z] < to) {
+                latest = Math.min(
+                        latest,
+                        times.clock[times.first[z]] + service.zones().get(z).longestMinutes());
+            }
+        }
+        return latest;
     }
 
-    int[] wish() {
-        return arcs.stream().mapToInt(arc -> arc[2]).toArray();
-    }
-
-    int[][] cost() {
-        return costs.toArray(int[][]::new);
+    /** When a zone must be applied that is begun on time. What takes longer by itself than it may is let be. */
+    private int latestEnd(int z) {
+        FloorZone zone = service.zones().get(z);
+        return times.clock[times.first[z]] + Math.max(zone.longestMinutes(), zone.applyMinutes());
     }
 }

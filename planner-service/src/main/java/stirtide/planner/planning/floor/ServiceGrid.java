@@ -8,9 +8,6 @@ import java.util.TreeSet;
  * between two of them (arcs), with what it costs. A delay of d minutes shifts all times of a node by d.
  */
 final class ServiceGrid {
-    /** Stands for no limit. */
-    static final int NONE = Integer.MAX_VALUE / 4;
-
     final int index;
     final FloorService service;
     /** Number of the last node. */
@@ -29,18 +26,24 @@ final class ServiceGrid {
     final int[] firstArc;
 
     final int[] arcTo;
-    /** Latest rinse for the zones that begin on an arc, and when the zones that end on it wish for the rinse; both without delay. */
-    final int[] arcLatestRinse;
+    /**
+     * Limit that the zones beginning on an arc set to what follows, what of the service must keep the limit so far, and when the zones that
+     * end on it wish for the rinse; all without delay.
+     */
+    final int[] arcLatest;
 
+    final int[] arcCheck;
     final int[] arcWish;
-    /** Cost of an arc by size of bowl, {@link #NONE} if it does not fit. */
-    final int[][] arcCost;
-    /** Least cost of an arc over all sizes. */
+    /** Whether the limit so far still holds after an arc. */
+    final boolean[] arcKeeps;
+    /** Cost of an arc by kind of scale and size of bowl, {@link HandlingCosts#NONE} if it does not fit. */
+    final int[][][] arcCost;
+    /** Least cost of an arc over all scales and sizes. */
     final int[] arcLeast;
     /** When the last zone wishes for the rinse, with no delay. */
     final int lastWish;
 
-    ServiceGrid(FloorDay day, int index) {
+    ServiceGrid(FloorDay day, FloorConditions conditions, int index) {
         this.index = index;
         this.service = day.services().get(index);
         ZoneTimes times = new ZoneTimes(service);
@@ -56,23 +59,32 @@ final class ServiceGrid {
                     .get(times.zone[Math.min(minute[j], times.minutes - 1)])
                     .mix();
         }
-        ServiceArcs arcs = new ServiceArcs(day, service, times, minute);
+        ServiceArcs arcs = new ServiceArcs(day, conditions, index, times, minute);
         this.firstArc = arcs.firstArc;
-        this.arcTo = arcs.to();
-        this.arcLatestRinse = arcs.latestRinse();
-        this.arcWish = arcs.wish();
-        this.arcCost = arcs.cost();
-        this.arcLeast = Arrays.stream(arcCost)
-                .mapToInt(cost -> Arrays.stream(cost).min().orElse(NONE))
-                .toArray();
-        this.lastWish =
-                endBase[last] + service.zones().get(service.zones().size() - 1).processMinutes();
+        this.arcTo = arcs.to;
+        this.arcLatest = arcs.latest;
+        this.arcCheck = arcs.check;
+        this.arcKeeps = arcs.keeps;
+        this.arcWish = arcs.wish;
+        this.arcCost = arcs.cost;
+        this.arcLeast = Arrays.stream(arcCost).mapToInt(ServiceArcs::least).toArray();
+        this.lastWish = times.lastWish(service);
         this.leastHandling = leastHandling(day);
     }
 
     /** When some zone wishes for the rinse at the latest, with no delay. */
     int latestWish() {
         return Math.max(lastWish, java.util.Arrays.stream(arcWish).max().orElse(0));
+    }
+
+    /** The arc from a node that ends before a minute of application, -1 if there is none. */
+    int arc(int node, int minuteAfter) {
+        for (int arc = firstArc[node]; node < last && arc < firstArc[node + 1]; arc++) {
+            if (minute[arcTo[arc]] == minuteAfter) {
+                return arc;
+            }
+        }
+        return -1;
     }
 
     private int[] nodes(ZoneTimes times) {
@@ -95,11 +107,11 @@ final class ServiceGrid {
     private int[] leastHandling(FloorDay day) {
         int[] least = new int[last + 1];
         for (int j = last - 1; j >= 0; j--) {
-            least[j] = NONE;
+            least[j] = HandlingCosts.NONE;
             for (int arc = firstArc[j]; arc < firstArc[j + 1]; arc++) {
                 int cost = arcLeast[arc];
                 int aged = agedAtBest(day, j, arcTo[arc]);
-                least[j] = Math.min(least[j], Math.min(NONE, cost + aged + least[arcTo[arc]]));
+                least[j] = Math.min(least[j], Math.min(HandlingCosts.NONE, cost + aged + least[arcTo[arc]]));
             }
         }
         return least;
@@ -109,6 +121,6 @@ final class ServiceGrid {
     private int agedAtBest(FloorDay day, int j, int k) {
         FloorMix one = day.mixes().get(mix[j]);
         int age = one.mixMinutes() + day.handOverMinutes() + endBase[k] - startBase[j];
-        return FloorGrid.MARGIN_MINUTE * Math.max(0, day.marginMinutes() - (one.lifeMinutes() - age));
+        return HandlingCosts.MARGIN_MINUTE * Math.max(0, day.marginMinutes() - (one.lifeMinutes() - age));
     }
 }

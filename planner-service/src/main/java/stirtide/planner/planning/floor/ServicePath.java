@@ -10,6 +10,9 @@ final class ServicePath {
 
     final int[] mixStart;
     final int[] size;
+    /** Kind of scale each bowl is weighed on. */
+    final int[] scale;
+
     final int[] assistant;
     final int rinse;
     final int lateness;
@@ -23,6 +26,7 @@ final class ServicePath {
             int[] delay,
             int[] mixStart,
             int[] size,
+            int[] scale,
             int rinse,
             int lateness,
             int handling,
@@ -32,6 +36,7 @@ final class ServicePath {
         this.delay = delay;
         this.mixStart = mixStart;
         this.size = size;
+        this.scale = scale;
         this.assistant = new int[delay.length];
         this.rinse = rinse;
         this.lateness = lateness;
@@ -42,7 +47,7 @@ final class ServicePath {
     /** The same path with assistants of its own. */
     ServicePath copy() {
         ServicePath copy =
-                new ServicePath(grid, node, delay, mixStart.clone(), size, rinse, lateness, handling, standing);
+                new ServicePath(grid, node, delay, mixStart.clone(), size, scale, rinse, lateness, handling, standing);
         System.arraycopy(assistant, 0, copy.assistant, 0, assistant.length);
         copy.rinseAssistant = rinseAssistant;
         return copy;

@@ -4,7 +4,7 @@ package stirtide.planner.planning.floor;
 final class StartMask {
     private final FloorState state;
     private final FloorGrid grid;
-    private final long[][] mixStarts;
+    private final long[][][] mixStarts;
     private final long[] rinseStarts;
     private int from;
     private int to;
@@ -12,7 +12,8 @@ final class StartMask {
     StartMask(FloorState state) {
         this.state = state;
         this.grid = state.grid;
-        this.mixStarts = new long[grid.mixing.length][grid.words];
+        this.mixStarts =
+                new long[grid.mixing.length][grid.conditions.scaleCounts().size()][grid.words];
         this.rinseStarts = new long[grid.words];
     }
 
@@ -21,8 +22,10 @@ final class StartMask {
         from = Math.max(0, fromMinute);
         to = Math.min(grid.words * 64, toMinute);
         for (int mix = 0; mix < mixStarts.length && to > from; mix++) {
-            System.arraycopy(state.mixStarts(mix), 0, mixStarts[mix], 0, grid.words);
-            MinuteSet.remove(mixStarts[mix], Math.max(0, from - grid.occupied[mix] + 1), to);
+            for (int scale = 0; scale < mixStarts[mix].length; scale++) {
+                System.arraycopy(state.mixStarts(mix, scale), 0, mixStarts[mix][scale], 0, grid.words);
+                MinuteSet.remove(mixStarts[mix][scale], Math.max(0, from - grid.occupied[mix] + 1), to);
+            }
         }
     }
 
@@ -30,8 +33,8 @@ final class StartMask {
         to = from;
     }
 
-    long[] ofMix(int mix) {
-        return to > from ? mixStarts[mix] : state.mixStarts(mix);
+    long[] ofMix(int mix, int scale) {
+        return to > from ? mixStarts[mix][scale] : state.mixStarts(mix, scale);
     }
 
     long[] ofRinse(ServiceGrid service) {

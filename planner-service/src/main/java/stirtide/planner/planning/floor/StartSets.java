@@ -1,75 +1,37 @@
 package stirtide.planner.planning.floor;
 
-/** Minutes at which mixes and rinses can begin, kept up to date lazily. */
+import java.util.Arrays;
+
+/** Minutes at which mixes and rinses can begin, worked out when they are asked for after a change. */
 final class StartSets {
     private final FloorGrid grid;
     private final long[][] assistantFree;
-    private final CountedUse scales;
+    private final CountedUse[] scales;
     private final CountedUse basins;
-    private final long[][] ofMix;
+    /** By mixing minutes: kinds of mixes that take as long share their sets. */
+    private final int[] sameAs;
+
+    private final long[][][] ofMix;
+    private final boolean[] known;
     private final long[] ofRinse;
+    private boolean rinseKnown;
+    private final long[] people;
     private final long[] one;
     private final long[] free;
-    private boolean stale = true;
 
-    StartSets(FloorGrid grid, long[][] assistantFree, CountedUse scales, CountedUse basins) {
+    StartSets(FloorGrid grid, long[][] assistantFree, CountedUse[] scales, CountedUse basins) {
         this.grid = grid;
         this.assistantFree = assistantFree;
         this.scales = scales;
         this.basins = basins;
-        this.ofMix = new long[grid.mixing.length][grid.words];
+        this.sameAs = new int[grid.mixing.length];
+        Arrays.setAll(sameAs, this::sameAs);
+        this.ofMix = new long[grid.mixing.length][scales.length][grid.words];
+        this.known = new boolean[grid.mixing.length];
         this.ofRinse = new long[grid.words];
+        this.people = new long[grid.words];
         this.one = new long[grid.words];
         this.free = new long[grid.words];
-    }
-
-    void changed() {
-        stale = true;
-    }
-
-    long[] ofMix(int mix) {
-        refresh();
-        return ofMix[mix];
-    }
-
-    /** For a rinse by an assistant. */
-    long[] ofRinse() {
-        refresh();
-        return ofRinse;
-    }
-
-    /** For a rinse by somebody who is free in the given minutes. */
-    long[] ofRinse(long[] personFree) {
-        basinFree();
-        for (int word = 0; word < free.length; word++) {
-            free[word] &= personFree[word];
-        }
-        MinuteSet.runs(free, grid.day.rinseMinutes(), ofRinse);
-        return ofRinse;
-    }
-
-    private void refresh() {
-        if (!stale) {
-            return;
-        }
-        stale = false;
-        for (int mix = 0; mix < ofMix.length; mix++) {
-            int same = sameAs(mix);
-            if (same < mix) {
-                System.arraycopy(ofMix[same], 0, ofMix[mix], 0, grid.words);
-            } else {
-                people(grid.occupied[mix], ofMix[mix]);
-                for (int word = 0; word < free.length; word++) {
-                    free[word] = ~scales.full[word];
-                }
-                and(ofMix[mix], grid.mixing[mix]);
-            }
-        }
-        if (!grid.day.stylistsRinse()) {
-            people(grid.day.rinseMinutes(), ofRinse);
-            basinFree();
-            and(ofRinse, grid.day.rinseMinutes());
-        }
     }
 
     private int sameAs(int mix) {
@@ -80,26 +42,65 @@ final class StartSets {
         return same;
     }
 
-    private void basinFree() {
+    void changed() {
+        Arrays.fill(known, false);
+        rinseKnown = false;
+    }
+
+    long[] ofMix(int mix, int scale) {
+        int same = sameAs[mix];
+        if (!known[same]) {
+            known[same] = true;
+            people(grid.occupied[same]);
+            for (int kind = 0; kind < scales.length; kind++) {
+                free(scales[kind]);
+                startsTogether(grid.mixing[same], ofMix[same][kind]);
+            }
+        }
+        return ofMix[same][scale];
+    }
+
+    /** For a rinse by an assistant. */
+    long[] ofRinse() {
+        if (!rinseKnown) {
+            rinseKnown = true;
+            people(grid.day.rinseMinutes());
+            free(basins);
+            startsTogether(grid.day.rinseMinutes(), ofRinse);
+        }
+        return ofRinse;
+    }
+
+    /** For a rinse by somebody who is free in the given minutes. */
+    long[] ofRinse(long[] personFree) {
+        free(basins);
         for (int word = 0; word < free.length; word++) {
-            free[word] = ~basins.full[word];
+            free[word] &= personFree[word];
+        }
+        MinuteSet.runs(free, grid.day.rinseMinutes(), ofRinse);
+        return ofRinse;
+    }
+
+    private void free(CountedUse things) {
+        for (int word = 0; word < free.length; word++) {
+            free[word] = ~things.full[word];
         }
     }
 
-    /** Leaves only the members at which the thing is free for so long. */
-    private void and(long[] set, int minutes) {
-        MinuteSet.runs(free, minutes, one);
-        for (int word = 0; word < set.length; word++) {
-            set[word] &= one[word];
+    /** The starts for people at which the thing is free for so long as well. */
+    private void startsTogether(int minutes, long[] into) {
+        MinuteSet.runs(free, minutes, into);
+        for (int word = 0; word < into.length; word++) {
+            into[word] &= people[word];
         }
     }
 
-    private void people(int minutes, long[] into) {
-        MinuteSet.runs(assistantFree[0], minutes, into);
+    private void people(int minutes) {
+        MinuteSet.runs(assistantFree[0], minutes, people);
         for (int a = 1; a < assistantFree.length; a++) {
             MinuteSet.runs(assistantFree[a], minutes, one);
-            for (int word = 0; word < into.length; word++) {
-                into[word] |= one[word];
+            for (int word = 0; word < people.length; word++) {
+                people[word] |= one[word];
             }
         }
     }

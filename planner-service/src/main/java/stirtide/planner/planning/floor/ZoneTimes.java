@@ -36,4 +36,15 @@ final class ZoneTimes {
             before += one.decigrams();
         }
     }
+
+    /** The minute after the last of a zone. */
+    int end(int zone) {
+        return clock[first[zone + 1] - 1] + 1;
+    }
+
+    /** When the last zone of the service wishes for the rinse. */
+    int lastWish(FloorService service) {
+        int last = service.zones().size() - 1;
+        return end(last) + service.zones().get(last).processMinutes();
+    }
 }

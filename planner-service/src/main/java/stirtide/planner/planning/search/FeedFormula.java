@@ -11,7 +11,7 @@ import stirtide.mixing.formula.FormulaSearch;
 
 /** What is mixed for a feed, and the weights found for it so far: asking twice costs nothing. */
 final class FeedFormula {
-    private static final int NARROWING_STEPS = 6;
+    private static final int UNKNOWN = -1;
 
     private final PlanQuestion question;
     private final Directions directions;
@@ -19,12 +19,7 @@ final class FeedFormula {
     private final int strengthHundredths;
     private final int ratioThousandths;
     private final Map<Long, FormulaAnswer> answers = new HashMap<>();
-    private final Map<Integer, Refused> refused = new HashMap<>();
-
-    private final Map<Integer, Integer> weighed = new HashMap<>();
-    private final int[] refusedFrom;
-
-    private record Refused(int needMilligrams, FormulaAnswer.Impossible answer) {}
+    private final int[] most;
 
     FeedFormula(
             PlanQuestion question,
@@ -37,9 +32,8 @@ final class FeedFormula {
         this.technique = technique;
         this.strengthHundredths = strengthHundredths;
         this.ratioThousandths = ratioThousandths;
-        this.refusedFrom =
-                new int[question.bowlSizes().size() * question.scales().size()];
-        Arrays.fill(refusedFrom, Integer.MAX_VALUE);
+        this.most = new int[question.bowlSizes().size() * question.scales().size()];
+        Arrays.fill(most, UNKNOWN);
     }
 
     int mixMinutes() {
@@ -52,65 +46,52 @@ final class FeedFormula {
 
     /** Weights for a need on a scale in a bowl; scale and size by their place in the question. */
     FormulaAnswer find(int needMilligrams, int size, int scale) {
-        long key = (long) needMilligrams << 20 | place(size, scale);
-        FormulaAnswer known = answers.get(key);
-        if (known != null) return known;
-        Refused less = refused.get(place(size, scale));
-        if (less != null && less.needMilligrams <= needMilligrams) return less.answer;
-        BowlSize bowl = question.bowlSizes().get(size);
-        FormulaAnswer answer = FormulaSearch.find(new FormulaQuestion(
-                directions,
-                technique,
-                strengthHundredths,
-                ratioThousandths,
-                question.developers(),
-                needMilligrams,
-                bowl.residueMilligrams(),
-                bowl.usableMilligrams(),
-                question.scales().get(scale)));
-        answers.put(key, answer);
-        if (answer instanceof FormulaAnswer.Impossible impossible)
-            refuse(place(size, scale), new Refused(needMilligrams, impossible));
-        else weighed.merge(place(size, scale), needMilligrams, Math::max);
-        return answer;
+        return answers.computeIfAbsent((long) needMilligrams << 20 | place(size, scale), key -> {
+            BowlSize bowl = question.bowlSizes().get(size);
+            return FormulaSearch.find(new FormulaQuestion(
+                    directions,
+                    technique,
+                    strengthHundredths,
+                    ratioThousandths,
+                    question.developers(),
+                    needMilligrams,
+                    bowl.residueMilligrams(),
+                    bowl.usableMilligrams(),
+                    question.scales().get(scale)));
+        });
     }
 
     /**
-     * Whether it is known already that there are no weights; nothing is computed. What is not possible for some grams is
-     * not possible for more: the mixes that are enough for more are some of those that are enough for less.
+     * Most milligrams for which there are weights in a bowl of a size on a scale; 0 when there are none. What is not possible for some
+     * grams is not possible for more: the mixes that are enough for more are some of those that are enough for less.
      */
-    boolean knownImpossible(int needMilligrams, int size, int scale) {
-        return needMilligrams >= refusedFrom[place(size, scale)];
+    int mostMilligrams(int size, int scale) {
+        int place = place(size, scale);
+        if (most[place] == UNKNOWN) most[place] = search(size, scale);
+        return most[place];
     }
 
-    /** Whether all that is known to be impossible on one scale is known to be so on another. */
-    boolean knownImpossibleNoEarlier(int scale, int other) {
-        for (int size = 0; size < question.bowlSizes().size(); size++)
-            if (refusedFrom[place(size, scale)] < refusedFrom[place(size, other)]) return false;
-        return true;
-    }
-
-    /** Whether there are weights; asks only where monotony does not decide it. */
-    boolean possible(int needMilligrams, int size, int scale) {
-        if (knownImpossible(needMilligrams, size, scale)) return false;
-        if (needMilligrams <= weighed.getOrDefault(place(size, scale), 0)) return true;
-        return find(needMilligrams, size, scale) instanceof FormulaAnswer.Weigh;
-    }
-
-    /** After a refusal: halves the unknown grams below it a few times, so that not every gram has to be asked for. */
-    void narrow(int refusedMilligrams, int size, int scale) {
-        int possible = weighed.getOrDefault(place(size, scale), 0);
-        int refusedFrom = refusedMilligrams;
-        for (int step = 0; step < NARROWING_STEPS && refusedFrom - possible > 1; step++) {
-            int middle = (possible + refusedFrom) >>> 1;
-            if (possible(middle, size, scale)) possible = middle;
-            else refusedFrom = middle;
+    private int search(int size, int scale) {
+        BowlSize bowl = question.bowlSizes().get(size);
+        if (bowl.count() < 1) return 0;
+        int least = 0;
+        int refused = Math.max(0, bowl.usableMilligrams() - bowl.residueMilligrams()) + 1;
+        if (refused > 1 && find(refused - 1, size, scale) instanceof FormulaAnswer.Weigh) return refused - 1;
+        while (refused - least > 1) {
+            int middle = (least + refused) >>> 1;
+            if (find(middle, size, scale) instanceof FormulaAnswer.Weigh) least = middle;
+            else refused = middle;
         }
+        return least;
     }
 
-    private void refuse(int place, Refused answer) {
-        refused.put(place, answer);
-        refusedFrom[place] = answer.needMilligrams;
+    /** Most milligrams for which there are weights in some bowl on some scale. */
+    int mostMilligrams() {
+        int most = 0;
+        for (int size = 0; size < question.bowlSizes().size(); size++)
+            for (int scale = 0; scale < question.scales().size(); scale++)
+                most = Math.max(most, mostMilligrams(size, scale));
+        return most;
     }
 
     private int place(int size, int scale) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stirtide.mixing.formula.FormulaAnswer.Weigh;
+import stirtide.planner.planning.floor.FloorDay;
 import stirtide.planner.planning.search.ServiceTimeline.ZoneSlot;
 
 /**
@@ -134,7 +135,7 @@ final class LastResort {
         int mixMinutes = feed.recipe().mixMinutes();
         int ready = timeline.starts()[at] + late;
         int earliest = Math.max(question.nowMinute(), lastMixEnd());
-        for (int use = ready; use <= ready + BowlPathSearch.MOST_WAIT_MINUTES; use++) {
+        for (int use = ready; use <= ready + FloorDay.MOST_WAIT_MINUTES; use++) {
             int latest = use - mixMinutes - question.handOverMinutes();
             for (int mix = latest; mix >= Math.max(earliest, use - feed.recipe().lifeMinutes()); mix--) {
                 if (use > ready && mix < latest) break;
@@ -208,7 +209,7 @@ final class LastResort {
         int least = at;
         for (int most = to; least < most; ) {
             int middle = (least + most + 1) >>> 1;
-            if (feed.recipe().possible(timeline.need(at, middle), size, scale)) least = middle;
+            if (timeline.need(at, middle) <= feed.recipe().mostMilligrams(size, scale)) least = middle;
             else most = middle - 1;
         }
         if (least > at && feed.recipe().find(timeline.need(at, least), size, scale) instanceof Weigh weigh)

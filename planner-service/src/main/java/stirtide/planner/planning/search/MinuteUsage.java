@@ -6,12 +6,9 @@ import java.util.Arrays;
 final class MinuteUsage {
     private final int beyond;
     private int[] used;
-    private int most;
-    private boolean mostIsKnown = true;
 
     MinuteUsage(int minutes, int beyond) {
         this.beyond = beyond;
-        this.most = beyond;
         used = new int[Math.max(16, minutes)];
         Arrays.fill(used, beyond);
     }
@@ -26,18 +23,7 @@ final class MinuteUsage {
             used = Arrays.copyOf(used, Math.max(to, 2 * before));
             Arrays.fill(used, before, used.length, beyond);
         }
-        for (int minute = Math.max(0, from); minute < to; minute++) {
-            used[minute] += amount;
-            most = Math.max(most, used[minute]);
-        }
-        mostIsKnown &= amount > 0;
-    }
-
-    /** Most that are in use in a minute. */
-    int most() {
-        if (!mostIsKnown) most = Math.max(beyond, Arrays.stream(used).max().orElse(beyond));
-        mostIsKnown = true;
-        return most;
+        for (int minute = Math.max(0, from); minute < to; minute++) used[minute] += amount;
     }
 
     boolean below(int level, int from, int to) {

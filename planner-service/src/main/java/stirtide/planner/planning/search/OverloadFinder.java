@@ -16,6 +16,7 @@ final class OverloadFinder {
     private final PlanQuestion question;
     private final List<Job> jobs = new ArrayList<>();
     private final int[] given;
+    private final FloorSeats seats;
 
     /**
      * A mix as the chair needs it.
@@ -35,15 +36,16 @@ final class OverloadFinder {
     /** A stretch that needs more than can be given. */
     record Window(int from, int to, int needed, int available) {}
 
-    OverloadFinder(PlanQuestion question, List<ServicePlan> plans) {
+    OverloadFinder(PlanQuestion question, List<ServicePlan> plans, FloorSeats seats) {
         this.question = question;
+        this.seats = seats;
         this.given = given(question);
         for (ServicePlan plan : plans)
             for (MixAssignment assignment : plan.assignments()) jobs.add(job(plan, assignment));
     }
 
     Job job(ServicePlan plan, MixAssignment assignment) {
-        int wait = plan.waitFor(assignment);
+        int wait = seats.barWait(plan, assignment);
         FeedFormula recipe = assignment.feed().recipe();
         int release = Math.max(question.nowMinute(), assignment.end() - wait - recipe.lifeMinutes());
         int due = assignment.use() - wait - question.handOverMinutes();

@@ -121,6 +121,7 @@ public record PlanQuestion(
      *
      * @param service service number
      * @param chair chair number
+     * @param stylistId who applies, if known
      * @param started whether the client is in the chair
      * @param startMinute booked start, or now when that has passed and the client has not started, or the real start
      * @param bowlsUsed bowls of this service begun so far; the next bowl gets the letter after them
@@ -130,6 +131,7 @@ public record PlanQuestion(
     public record ServiceTask(
             int service,
             int chair,
+            Optional<String> stylistId,
             boolean started,
             int startMinute,
             int bowlsUsed,
@@ -142,7 +144,7 @@ public record PlanQuestion(
 
         /** The same service with another start. */
         public ServiceTask startingAt(int minute) {
-            return new ServiceTask(service, chair, started, minute, bowlsUsed, runs, processing);
+            return new ServiceTask(service, chair, stylistId, started, minute, bowlsUsed, runs, processing);
         }
     }
 

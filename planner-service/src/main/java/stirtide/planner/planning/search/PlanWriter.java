@@ -31,11 +31,12 @@ final class PlanWriter {
                 .sorted(Comparator.comparingInt(
                         placed -> placed.timeline().task().service()))
                 .toList();
+        FloorSeats seats = new FloorSeats(question, plans);
         for (ServicePlan placed : plans) {
             bowls.addAll(bowls(placed));
             ZoneSchedule schedule = new ZoneSchedule(question, placed);
             services.add(schedule.service());
-            notes.addAll(new PlanningNotes(question, placed, schedule).all());
+            notes.addAll(new PlanningNotes(question, placed, schedule, seats).all());
         }
         bowls.sort(Comparator.comparing(PlannedBowl::mixStart)
                 .thenComparing(PlannedBowl::service)
@@ -48,7 +49,7 @@ final class PlanWriter {
                 rounds,
                 bowls,
                 services,
-                new WaitReasons(question, draft.bar(), plans).reasons(),
+                new WaitReasons(question, draft.bar(), plans, seats).reasons(),
                 notes,
                 totals(bowls, services),
                 new PlanChangeText(question, shown, bowls).sentences(),

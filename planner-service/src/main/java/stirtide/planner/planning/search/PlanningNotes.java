@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import stirtide.events.plan.Plan.PlanNote;
+import stirtide.planner.planning.floor.FloorDay;
+import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 import stirtide.planner.planning.search.ZoneSchedule.Stay;
 
 /** What could not be planned as wished for one service, each with its reason. */
@@ -11,10 +13,12 @@ final class PlanningNotes {
     private final PlanQuestion question;
     private final ServicePlan plan;
     private final ZoneSchedule schedule;
+    private final FloorSeats seats;
     private final PlanText words;
     private final List<PlanNote> notes = new ArrayList<>();
 
-    PlanningNotes(PlanQuestion question, ServicePlan plan, ZoneSchedule schedule) {
+    PlanningNotes(PlanQuestion question, ServicePlan plan, ZoneSchedule schedule, FloorSeats seats) {
+        this.seats = seats;
         this.question = question;
         this.plan = plan;
         this.schedule = schedule;
@@ -22,6 +26,8 @@ final class PlanningNotes {
     }
 
     List<PlanNote> all() {
+        if (plan.timeline().minutes() > 0)
+            seats.clash(plan.timeline().task().service()).ifPresent(this::notAsBooked);
         for (String split : plan.timeline().splits()) note("RUN_SPLIT", split);
         for (FeedSegment feed : plan.timeline().feeds()) feed.refusal().ifPresent(refusal -> noFormula(feed, refusal));
         for (int place = 0; place < plan.assignments().size(); place++)
@@ -35,6 +41,16 @@ final class PlanningNotes {
 
     private void note(String kind, String sentence) {
         notes.add(new PlanNote(kind, plan.timeline().task().service(), sentence));
+    }
+
+    private void notAsBooked(FloorSeats.Taken taken) {
+        ServiceTask task = plan.timeline().task();
+        note(
+                "NOT_AS_BOOKED",
+                "Service " + task.service() + " has no place as booked: "
+                        + (taken.stylist() ? "its stylist applies on" : "chair " + task.chair() + " is taken by")
+                        + " service " + taken.before() + " until " + words.time(taken.until())
+                        + ". It is planned as if it had one: give it another time, stylist or chair.");
     }
 
     private void noFormula(FeedSegment feed, FeedSegment.Refusal refusal) {
@@ -59,8 +75,8 @@ final class PlanningNotes {
                         && duty.to() > ready - assignment.feed().recipe().lifeMinutes()))
             why = "no assistant is on duty any more";
         else
-            why = "no assistant can have the bowl at the chair within "
-                    + PlanText.minutes(BowlPathSearch.MOST_WAIT_MINUTES) + " of " + words.time(ready);
+            why = "no assistant can have the bowl at the chair within " + PlanText.minutes(FloorDay.MOST_WAIT_MINUTES)
+                    + " of " + words.time(ready);
         note(
                 "STYLIST_MIXES",
                 "The stylist mixes " + ShownPlan.idOf(plan.timeline().task(), place) + " at "

@@ -3,7 +3,6 @@ package stirtide.planner.planning.search;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import stirtide.events.setup.BowlSize;
 import stirtide.planner.planning.search.PlanQuestion.Assistant;
 import stirtide.planner.planning.search.PlanQuestion.BowlOut;
 import stirtide.planner.planning.search.PlanQuestion.Minutes;
@@ -11,15 +10,12 @@ import stirtide.planner.planning.search.PlanQuestion.Minutes;
 /** Who and what is free at the bar, minute by minute. People, scales and sizes go by their place in the question. */
 final class ResourceCalendar {
     private static final int OFF_DUTY = 1_000_000;
-    private static final int NO_CAPACITY = -1;
 
     private final PlanQuestion question;
     private final MinuteUsage[] people;
     private final MinuteUsage[] scales;
     private final MinuteUsage[] bowls;
     private final int[] sizesByResidue;
-    private final int[] residues;
-    private final int[] capacities;
 
     ResourceCalendar(PlanQuestion question) {
         this.question = question;
@@ -46,12 +42,6 @@ final class ResourceCalendar {
             for (int size = 0; size < bowls.length; size++)
                 if (question.bowlSizes().get(size).bowlSizeId().equals(out.bowlSizeId()))
                     bowls[size].add(0, out.freeFromMinute(), 1);
-        residues = question.bowlSizes().stream()
-                .mapToInt(BowlSize::residueMilligrams)
-                .toArray();
-        capacities = question.bowlSizes().stream()
-                .mapToInt(size -> size.count() < 1 ? NO_CAPACITY : size.usableMilligrams() - size.residueMilligrams())
-                .toArray();
         sizesByResidue = IntStream.range(0, bowls.length)
                 .boxed()
                 .sorted(Comparator.<Integer>comparingInt(
@@ -81,16 +71,6 @@ final class ResourceCalendar {
         return sizesByResidue;
     }
 
-    /** Milligrams that stay in a bowl of a size. */
-    int residue(int size) {
-        return residues[size];
-    }
-
-    /** Milligrams a bowl of a size can give, negative where the salon has none. */
-    int capacity(int size) {
-        return capacities[size];
-    }
-
     boolean personFree(int person, int from, int to) {
         return people[person].below(1, from, to);
     }
@@ -105,19 +85,6 @@ final class ResourceCalendar {
         return bowls[size].firstAt(level, from, until);
     }
 
-    /** How many bowls of a size are free at least at all times. */
-    int leastFree(int size) {
-        return question.bowlSizes().get(size).count() - bowls[size].most();
-    }
-
-    /** How many bowls of every size that the salon has are free at least at all times. */
-    int leastFree() {
-        int least = Integer.MAX_VALUE;
-        for (int size = 0; size < bowls.length; size++)
-            if (capacities[size] != NO_CAPACITY) least = Math.min(least, leastFree(size));
-        return least;
-    }
-
     /** How many bowls of a size out of those of one service are not empty and washed again at a minute. */
     int stillOut(List<MixAssignment> own, int size, int minute) {
         int out = 0;
@@ -126,54 +93,10 @@ final class ResourceCalendar {
     }
 
     void take(MixAssignment assignment) {
-        mark(assignment, 1);
-    }
-
-    void giveBack(MixAssignment assignment) {
-        mark(assignment, -1);
-    }
-
-    private void mark(MixAssignment assignment, int amount) {
         if (assignment.person() != MixAssignment.STYLIST)
-            people[assignment.person()].add(assignment.mix(), assignment.mixEnd(), amount);
-        scales[assignment.scale()].add(assignment.mix(), assignment.mixEnd(), amount);
-        bowls[assignment.size()].add(assignment.mix(), assignment.end() + question.washMinutes(), amount);
-    }
-
-    /**
-     * For each minute of a window whether an assistant is free for a mix that starts then.
-     *
-     * @return by minute minus {@code from}
-     */
-    boolean[] mixerFree(int mixMinutes, int from, int to) {
-        boolean[] free = new boolean[Math.max(0, to - from)];
-        for (MinuteUsage person : people) {
-            int run = 0;
-            for (int minute = to + mixMinutes - 1; minute >= from; minute--) {
-                run = person.at(minute) == 0 ? run + 1 : 0;
-                if (minute < to && run >= mixMinutes) free[minute - from] = true;
-            }
-        }
-        return free;
-    }
-
-    /**
-     * For each minute of a window the latest start of a mix, up to that minute, for which an assistant and the scale are free.
-     *
-     * @param mixerFree for each minute of the window whether an assistant is free for a mix that starts then
-     * @return starts by minute minus {@code from}, -1 where there is none in the window
-     */
-    int[] latestStarts(int scale, int mixMinutes, int from, boolean[] mixerFree) {
-        int[] latest = new int[mixerFree.length];
-        int last = -1;
-        int scaleRun = 0;
-        for (int i = Math.min(0, 1 - mixMinutes); i < latest.length; i++) {
-            scaleRun = scales[scale].at(from + i + mixMinutes - 1) == 0 ? scaleRun + 1 : 0;
-            if (i < 0) continue;
-            if (scaleRun >= mixMinutes && mixerFree[i]) last = from + i;
-            latest[i] = last;
-        }
-        return latest;
+            people[assignment.person()].add(assignment.mix(), assignment.mixEnd(), 1);
+        scales[assignment.scale()].add(assignment.mix(), assignment.mixEnd(), 1);
+        bowls[assignment.size()].add(assignment.mix(), assignment.end() + question.washMinutes(), 1);
     }
 
     /** An assistant free for a mix, the wanted person if possible, else the one whose free time it fits most tightly. */

@@ -38,16 +38,6 @@ record SearchScore(
                 moves + other.moves);
     }
 
-    SearchScore minus(SearchScore other) {
-        return new SearchScore(
-                overMinutes - other.overMinutes,
-                stylistMixes - other.stylistMixes,
-                waitMinutes - other.waitMinutes,
-                overMixMilligrams - other.overMixMilligrams,
-                ageMinutes - other.ageMinutes,
-                moves - other.moves);
-    }
-
     @Override
     public int compareTo(SearchScore other) {
         return ORDER.compare(this, other);

@@ -81,6 +81,30 @@ record ServicePlan(
         return over;
     }
 
+    /** Whether every minute that can be fed is fed. */
+    boolean complete() {
+        int next = 0;
+        boolean complete = true;
+        for (int at = 0; at < timeline.minutes(); at++) {
+            FeedSegment feed = timeline.feed(at);
+            if (at == feed.from())
+                at = LiveFeeding.feed(timeline, feed, delayBefore(at), holds, delays.clone())
+                        .minute();
+            if (at >= feed.to()) {
+                at = feed.to() - 1;
+            } else if (next < assignments.size() && assignments.get(next).from() == at) {
+                at = assignments.get(next++).to() - 1;
+            } else {
+                complete &= feed.refusal().isPresent() || timeline.need(at, at + 1) == 0;
+            }
+        }
+        return complete && next == assignments.size();
+    }
+
+    private int delayBefore(int at) {
+        return at == 0 ? 0 : delays[at - 1];
+    }
+
     /** Place of the first zone that has not begun and would be applied too long, -1 when there is none. */
     int firstOver() {
         return firstOver(timeline, delays);

@@ -58,15 +58,6 @@ final class ShownPlan {
         return -1;
     }
 
-    /** Minutes the services of the question wait in the plan on show. */
-    int waitMinutes() {
-        return question.onShow().stream()
-                .flatMap(plan -> plan.services().stream())
-                .filter(each -> question.services().stream().anyMatch(task -> task.service() == each.service()))
-                .mapToInt(each -> each.waitMinutes())
-                .sum();
-    }
-
     Optional<Mix> mixOf(PlannedBowl bowl) {
         int person = -1;
         for (int i = 0; i < question.assistants().size(); i++)

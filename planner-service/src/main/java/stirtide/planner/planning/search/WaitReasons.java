@@ -14,25 +14,29 @@ final class WaitReasons {
     private final ResourceCalendar bar;
     private final List<ServicePlan> plans;
     private final OverloadFinder overload;
+    private final FloorSeats seats;
     private final PlanText words;
     private final List<WaitReason> reasons = new ArrayList<>();
     private final List<Window> windows = new ArrayList<>();
     private final List<TreeSet<Integer>> waiting = new ArrayList<>();
 
-    WaitReasons(PlanQuestion question, ResourceCalendar bar, List<ServicePlan> plans) {
+    WaitReasons(PlanQuestion question, ResourceCalendar bar, List<ServicePlan> plans, FloorSeats seats) {
+        this.seats = seats;
         this.question = question;
         this.bar = bar;
         this.plans = plans;
-        this.overload = new OverloadFinder(question, plans);
+        this.overload = new OverloadFinder(question, plans, seats);
         this.words = new PlanText(question);
     }
 
     List<WaitReason> reasons() {
         for (ServicePlan plan : plans) {
             int live = plan.score().waitMinutes();
+            if (plan.timeline().minutes() > 0)
+                seats.waitsFor(plan.timeline().task().service()).ifPresent(taken -> seated(plan, taken));
             for (MixAssignment assignment : plan.assignments()) {
-                int wait = plan.waitFor(assignment);
-                live -= wait;
+                live -= plan.waitFor(assignment);
+                int wait = seats.barWait(plan, assignment);
                 if (wait > 0 && plan.holdBefore(assignment.from()) == 0) explain(plan, assignment, wait);
             }
             for (ServiceTimeline.ZoneSlot slot : plan.timeline().zones()) {
@@ -63,6 +67,23 @@ final class WaitReasons {
                 "Service " + service + " waits " + PlanText.minutes(hold) + " before "
                         + slot.zone().zone()
                         + ": begun earlier it would not be applied within its longest processing time, for want of bowls.");
+    }
+
+    private void seated(ServicePlan plan, FloorSeats.Taken taken) {
+        int service = plan.timeline().task().service();
+        int nominal = plan.timeline().starts()[0];
+        String until = words.time(taken.until());
+        add(
+                nominal,
+                taken.until(),
+                0,
+                0,
+                service,
+                "Service " + service + " waits " + PlanText.minutes(taken.until() - nominal) + " for "
+                        + (taken.stylist()
+                                ? "its stylist, who applies on service " + taken.before() + " until " + until + "."
+                                : "chair " + plan.timeline().task().chair() + ", where service " + taken.before()
+                                        + " sits until its rinse at " + until + "."));
     }
 
     private void explain(ServicePlan plan, MixAssignment assignment, int wait) {
@@ -124,7 +145,7 @@ final class WaitReasons {
         String sentence = bowlsShort(job, due)
                 ? "Service " + job.service() + " waits for a bowl: from " + stretch
                         + " all bowls that would do are in use or being washed."
-                : "Service " + job.service() + " waits " + PlanText.minutes(plan.waitFor(assignment))
+                : "Service " + job.service() + " waits " + PlanText.minutes(seats.barWait(plan, assignment))
                         + ": its bowl would have to be mixed from " + stretch
                         + ", when the plan needs people and scales for others. No single stretch proves that this"
                         + " cannot be avoided.";

@@ -2,6 +2,7 @@ package stirtide.planner.planning.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import stirtide.events.plan.Plan;
 import stirtide.planner.planning.search.PlanQuestion.Assistant;
@@ -84,7 +85,8 @@ final class EventfulDay {
         ServiceTask like = menu.get(random.nextInt(menu.size()));
         int start = question().nowMinute() + random.nextInt(30);
         List<ServiceTask> services = new ArrayList<>(question().services());
-        services.add(new ServiceTask(++lastNumber, lastNumber, false, start, 0, like.runs(), List.of()));
+        services.add(
+                new ServiceTask(++lastNumber, lastNumber, Optional.empty(), false, start, 0, like.runs(), List.of()));
         day.now(question().withServices(services));
         return Happening.WALK_IN;
     }

@@ -151,7 +151,8 @@ final class LivedDay {
         if (runs.isEmpty() && processing.isEmpty()) return Optional.empty();
         int start =
                 starts ? Math.min(now, minute(planned.start())) : Math.max(now, task.startMinute() + (late ? 15 : 0));
-        return Optional.of(new ServiceTask(task.service(), task.chair(), starts, start, used, runs, processing));
+        return Optional.of(
+                new ServiceTask(task.service(), task.chair(), task.stylistId(), starts, start, used, runs, processing));
     }
 
     private Optional<RunTask> run(

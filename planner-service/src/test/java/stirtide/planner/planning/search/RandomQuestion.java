@@ -48,6 +48,23 @@ final class RandomQuestion {
         return new RandomQuestion(seed, services).twoPeople(mixing * 100 / (2 * loadPercent));
     }
 
+    /** The same day with so few stylists and chairs that services share them: the bookings know nothing of it. */
+    static PlanQuestion shared(long seed, int services, int stylists, int chairs) {
+        PlanQuestion alone = of(seed, services);
+        List<ServiceTask> tasks = alone.services().stream()
+                .map(task -> new ServiceTask(
+                        task.service(),
+                        1 + task.service() % chairs,
+                        Optional.of("stylist-" + task.service() % stylists),
+                        task.started(),
+                        task.startMinute(),
+                        task.bowlsUsed(),
+                        task.runs(),
+                        task.processing()))
+                .toList();
+        return alone.withServices(tasks);
+    }
+
     private int between(int least, int most) {
         return least + random.nextInt(most - least + 1);
     }
@@ -172,7 +189,8 @@ final class RandomQuestion {
             int reserve = number % 3 == 0 ? 4_000 + 1_000 * (number % 7) : 0;
             runs.add(new RunTask(run, lightener, strength, ratio, zones, List.of(), reserve));
         }
-        return new ServiceTask(number, number, false, 520 + 5 * random.nextInt(span / 5), 0, runs, List.of());
+        return new ServiceTask(
+                number, number, Optional.empty(), false, 520 + 5 * random.nextInt(span / 5), 0, runs, List.of());
     }
 
     private ZoneTask zone(String name, String technique, int section) {

@@ -13,6 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import stirtide.events.day.DayEvent.PlanDrawn;
 import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlannedService;
 import stirtide.planner.check.PlanChecker;
 import stirtide.planner.planning.bounds.TwoStepPlanner;
 
@@ -130,7 +131,11 @@ public final class Replans implements Callable<Integer> {
         }
         firstToSecond.count(first, second);
         ShownPlan shown = new ShownPlan(question);
-        shownWaits += shown.waitMinutes();
+        shownWaits += question.onShow().stream()
+                .flatMap(plan -> plan.services().stream())
+                .filter(each -> question.services().stream().anyMatch(task -> task.service() == each.service()))
+                .mapToInt(PlannedService::waitMinutes)
+                .sum();
         firstMoves += moves(shown, first);
         secondMoves += moves(shown, second);
         long mixes = first.bowls().stream()

@@ -82,7 +82,14 @@ final class SmallDay {
     SmallDay service(int start, List<LiveSupply> live, ZoneTask... zones) {
         int number = services.size() + 1;
         services.add(new ServiceTask(
-                number, number, false, start, live.size(), List.of(run(1, live, zones)), List.<AppliedZone>of()));
+                number,
+                number,
+                Optional.empty(),
+                false,
+                start,
+                live.size(),
+                List.of(run(1, live, zones)),
+                List.<AppliedZone>of()));
         return this;
     }
 

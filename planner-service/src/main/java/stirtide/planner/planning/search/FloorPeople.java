@@ -1,0 +1,64 @@
+package stirtide.planner.planning.search;
+
+import java.util.HashMap;
+import java.util.Map;
+import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
+
+/**
+ * Stylists and chairs of a day as the floor engine counts them. Services are given in the order in which they are worked: those that are
+ * under way, then the others as booked. A service whose stylist or chair is taken by one before it is worked when both are free.
+ */
+final class FloorPeople {
+    private static final int FREE = 0;
+
+    /** Free from so many minutes from now on, if nobody waits for a bowl; by stylist and by chair. */
+    private final Map<Integer, Integer> stylistFree = new HashMap<>();
+
+    private final Map<Integer, Integer> chairFree = new HashMap<>();
+    private final Map<String, Integer> places = new HashMap<>();
+    private int count;
+
+    /**
+     * How a service has its turn.
+     *
+     * @param stylist place of its stylist
+     * @param chair place of its chair
+     * @param laterMinutes minutes by which it begins later than it could for its booking
+     */
+    record Turn(int stylist, int chair, int laterMinutes) {}
+
+    /** A service that new bowls feed; minutes count from now, as if nobody waited. */
+    Turn turn(ServiceTask task, int startMinute, int endMinute, int wishMinute) {
+        int stylist = stylist(task);
+        int chair = chair(task);
+        int free = Math.max(stylistFree.getOrDefault(stylist, FREE), chairFree.getOrDefault(chair, FREE));
+        int later = task.started() ? 0 : Math.max(0, free - startMinute);
+        stylistFree.put(stylist, endMinute + later);
+        chairFree.put(chair, Math.max(endMinute, wishMinute) + later);
+        return new Turn(stylist, chair, later);
+    }
+
+    /** A service that no new bowl feeds: only those after it must wait for its stylist and its chair. */
+    void passes(ServiceTask task, int endMinute, int wishMinute) {
+        stylistFree.merge(stylist(task), endMinute, Math::max);
+        chairFree.merge(chair(task), Math.max(endMinute, wishMinute), Math::max);
+    }
+
+    /** The place of its stylist; one of its own if it is not known who that is, or if that one is at another head already. */
+    private int stylist(ServiceTask task) {
+        String own = "service " + task.service();
+        int known = place(task.stylistId().map(id -> "stylist " + id).orElse(own));
+        return task.started() && stylistFree.getOrDefault(known, FREE) > 0 ? place(own) : known;
+    }
+
+    private int chair(ServiceTask task) {
+        int known = place("chair " + task.chair());
+        return task.started() && chairFree.getOrDefault(known, FREE) > 0
+                ? place("chair of service " + task.service())
+                : known;
+    }
+
+    private int place(String who) {
+        return places.computeIfAbsent(who, key -> count++);
+    }
+}
