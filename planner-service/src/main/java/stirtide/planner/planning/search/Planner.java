@@ -1,9 +1,11 @@
 package stirtide.planner.planning.search;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import stirtide.events.plan.Plan;
 import stirtide.planner.planning.floor.FloorEngine;
+import stirtide.planner.planning.floor.PlacedBowl;
 import stirtide.planner.planning.stagger.SearchRounds;
 
 /** Draws the plan of a day. */
@@ -88,7 +90,7 @@ public final class Planner {
 
     private FloorEngine begun(int keepBefore, int steps) {
         List<FloorServicePart> parts = translation.parts();
-        var bowls = new java.util.ArrayList<stirtide.planner.planning.floor.PlacedBowl>();
+        var bowls = new ArrayList<PlacedBowl>();
         for (int place = 0; place < parts.size(); place++)
             bowls.addAll(parts.get(place).shown(place, question, shown, translation.scales(), keepBefore));
         FloorEngine engine =
@@ -122,7 +124,7 @@ public final class Planner {
         return placed(engine.bowls());
     }
 
-    private PlanDraft placed(List<stirtide.planner.planning.floor.PlacedBowl> bowls) {
+    private PlanDraft placed(List<PlacedBowl> bowls) {
         return new FloorPlacement(question, timelines, shown, translation).draft(bowls);
     }
 
