@@ -3,6 +3,7 @@ package stirtide.planner.http;
 import io.vertx.core.Future;
 import io.vertx.core.Handler;
 import io.vertx.core.Vertx;
+import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
@@ -11,9 +12,11 @@ import io.vertx.ext.web.openapi.router.RequestExtractor;
 import io.vertx.ext.web.openapi.router.RouterBuilder;
 import io.vertx.openapi.contract.OpenAPIContract;
 import io.vertx.openapi.contract.Operation;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** Builds the routes from the contract: an operation without a handler, or the reverse, is a mistake at start. */
 final class ApiRouter {
@@ -81,9 +84,10 @@ final class ApiRouter {
     Router route(OpenAPIContract contract) {
         RouterBuilder builder = RouterBuilder.create(vertx, contract, RequestExtractor.withBodyHandler());
         builder.rootHandler(authentication::identify);
+        builder.rootHandler(ctx -> admitOperation(ctx, contract));
         builder.rootHandler(this::guardBody);
         builder.rootHandler(this::readBody);
-        builder.rootHandler(ApiRouter::keepBody);
+        builder.rootHandler(this::keepBody);
         Map<String, Handler<RoutingContext>> unused = new TreeMap<>(handlers);
         for (Operation operation : contract.operations()) {
             String id = operation.getOperationId();
@@ -91,12 +95,15 @@ final class ApiRouter {
                     .orElseThrow(() -> new IllegalStateException("the contract's operation has no handler: " + id));
             builder.getRoute(id).addHandler(ctx -> {
                 answerInTime(ctx);
-                if (authentication.admits(ctx, id)) load(ctx, handler);
+                if (authentication.admits(ctx, id, ctx.pathParam("salonId"))) load(ctx, handler);
             });
         }
         if (!unused.isEmpty())
             throw new IllegalStateException("handlers that the contract does not know: " + unused.keySet());
         Router router = builder.createRouter();
+        router.getRoutes().stream()
+                .filter(each -> each.methods() != null && each.methods().contains(HttpMethod.GET))
+                .forEach(each -> each.method(HttpMethod.HEAD));
         for (int status = 400; status < 600; status++) router.errorHandler(status, ProblemResponses::failed);
         router.route().order(-1).handler(refusals::watch);
         return router;
@@ -149,10 +156,34 @@ final class ApiRouter {
         (opensDay ? openDayBodies : bodies).handle(ctx);
     }
 
-    private static void keepBody(RoutingContext ctx) {
+    /** Who may not ask for an operation at all is not told what its body should look like. */
+    private void admitOperation(RoutingContext ctx, OpenAPIContract contract) {
+        HttpMethod method = ctx.request().method() == HttpMethod.HEAD
+                ? HttpMethod.GET
+                : ctx.request().method();
+        Operation operation = contract.findOperation(ctx.normalizedPath(), method);
+        if (operation == null || authentication.admits(ctx, operation.getOperationId(), salon(ctx, operation)))
+            ctx.next();
+    }
+
+    private static @Nullable String salon(RoutingContext ctx, Operation operation) {
+        int at = List.of(operation.getOpenAPIPath().split("/")).indexOf("{salonId}");
+        return at < 0 ? null : ctx.normalizedPath().split("/")[at];
+    }
+
+    private void keepBody(RoutingContext ctx) {
         Long timer = ctx.get("stirtide.bodyTimer");
         ctx.vertx().cancelTimer(timer);
-        if (ctx.body().buffer() != null) ctx.put(Responses.RAW_BODY, ctx.body().buffer());
+        Buffer body = ctx.body().buffer();
+        if (body != null) {
+            Optional<ProblemDetail> problem = BodyTextCheck.problem(body);
+            if (problem.isPresent()) {
+                ProblemResponses.send(ctx, problem.get());
+                return;
+            }
+            if (!authentication.admitsType(ctx, body)) return;
+            ctx.put(Responses.RAW_BODY, body);
+        }
         ctx.next();
     }
 }

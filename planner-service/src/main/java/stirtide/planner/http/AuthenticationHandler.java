@@ -1,11 +1,15 @@
 package stirtide.planner.http;
 
 import io.vertx.core.Vertx;
+import io.vertx.core.buffer.Buffer;
 import io.vertx.ext.web.RoutingContext;
+import java.io.IOException;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import stirtide.events.json.ContractJson;
 import stirtide.planner.access.AuthenticationResult;
 import stirtide.planner.access.Authenticator;
 import stirtide.planner.access.Caller;
@@ -56,16 +60,33 @@ final class AuthenticationHandler {
     }
 
     /** Whether the caller may ask for an operation, on the salon of the path if it names one; else it is answered. */
-    boolean admits(RoutingContext ctx, String operationId) {
+    boolean admits(RoutingContext ctx, String operationId, @Nullable String salon) {
         Caller caller = CallerContext.caller(ctx);
         if (caller.role().isEmpty()) return true;
         if (!Rights.operation(caller.role().get(), operationId)) {
             ProblemResponses.send(ctx, notAllowed(caller));
             return false;
         }
-        String salon = ctx.pathParam("salonId");
         if (salon == null || caller.sees(salon)) return true;
         ProblemResponses.send(ctx, ProblemDetail.unknownDay());
+        return false;
+    }
+
+    /** Whether the caller may send commands of the type a body names, if it names one; else it is answered. */
+    boolean admitsType(RoutingContext ctx, Buffer body) {
+        Caller caller = CallerContext.caller(ctx);
+        if (caller.role().isEmpty()) return true;
+        String type;
+        try {
+            type = ContractJson.mapper()
+                    .readTree(body.getBytes())
+                    .at("/command/type")
+                    .asText();
+        } catch (IOException notJson) {
+            return true;
+        }
+        if (!Rights.commands().contains(type) || Rights.command(caller.role().get(), type)) return true;
+        ProblemResponses.send(ctx, notAllowed(caller));
         return false;
     }
 

@@ -79,8 +79,8 @@ public final class HttpServers {
             HttpServer api = vertx.createHttpServer(options)
                     .connectionHandler(connections::opened)
                     .invalidRequestHandler(InvalidRequestHandler::answer)
-                    .requestHandler(connections.limited(
-                            PercentEncodingCheck.only(isLoopback(address) ? HostNameCheck.only(router) : router)));
+                    .requestHandler(connections.limited(RequestFormCheck.only(
+                            PercentEncodingCheck.only(isLoopback(address) ? HostNameCheck.only(router) : router))));
             return Future.all(api.listen(), management.listen()).map(both -> new HttpServers(api, management, streams));
         });
     }

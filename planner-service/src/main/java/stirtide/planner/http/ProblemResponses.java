@@ -74,8 +74,9 @@ final class ProblemResponses {
         return false;
     }
 
-    private static ProblemDetail notJson() {
-        return ProblemDetail.of(415, "NOT_JSON", "the body must be JSON, with content-type application/json");
+    /** The body is of another kind. */
+    static ProblemDetail notJson() {
+        return ProblemDetail.of(415, "NOT_JSON", "the body must be JSON in UTF-8, with content-type application/json");
     }
 
     private static ProblemDetail unexpected(RoutingContext ctx) {

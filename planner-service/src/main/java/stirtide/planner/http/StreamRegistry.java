@@ -2,6 +2,7 @@ package stirtide.planner.http;
 
 import io.vertx.core.Vertx;
 import io.vertx.core.http.HttpConnection;
+import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 import java.util.ArrayList;
@@ -70,6 +71,10 @@ final class StreamRegistry {
     void open(RoutingContext ctx, String day, BooleanSupplier stillGood, Function<HttpServerResponse, SseStream> make) {
         HttpConnection connection = ctx.request().connection();
         String peer = ConnectionTracker.peer(connection);
+        if (ctx.request().method() == HttpMethod.HEAD) {
+            ctx.response().putHeader("content-type", "text/event-stream").end();
+            return;
+        }
         Optional<ProblemDetail> noRoom = noRoom(peer);
         if (noRoom.isPresent()) {
             ctx.response().putHeader("retry-after", "10");
