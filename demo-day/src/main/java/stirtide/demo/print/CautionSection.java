@@ -13,9 +13,12 @@ final class CautionSection {
             "This sheet plans weights and times. The maker's leaflet, local rules and a licensed professional's"
                     + " judgment come first.",
             "Lightener and developer burn skin and eyes. Gloves on before the first scoop; if it reaches an eye,"
-                    + " rinse with plenty of water at once and get medical help.",
+                    + " rinse with plenty of water at once, for 15 minutes, and get medical help.",
+            "If it burns or stings on the skin, rinse it out at once and ask the colorist. A foil that swells or gets hot:"
+                    + " open it and rinse at once. No heat unless the leaflet allows it.",
+            "Henna or hair colors with metal salts on the hair: ask before the first bowl, and test a strand first.",
             "Lightener dust with persulfates can cause asthma and skin allergy. Weigh and mix where the air is drawn"
-                    + " away, and do not raise dust.",
+                    + " away, and do not raise dust. Trouble with breathing: stop, fresh air, medical help at once.",
             "Patch test and strand test as the leaflets and local rules demand. Never on lashes or brows, never on"
                     + " broken or sore skin.",
             "Use bowls and brushes without metal. Never close leftovers in a container: they give off gas.",

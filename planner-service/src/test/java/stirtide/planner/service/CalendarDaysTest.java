@@ -56,7 +56,8 @@ class CalendarDaysTest {
     private static String plan(String date) {
         Plan plan = Planner.draw(PlanQuestions.of(opened(date)).orElseThrow(), ROUNDS);
         assertThat(plan.bowls()).hasSizeGreaterThanOrEqualTo(4);
-        return ContractJson.write(plan);
+        // Reasons for waits name the salon's clock, which differs.
+        return ContractJson.write(plan.withWaits(List.of()));
     }
 
     /** In Lisbon the clock goes from 01:00 to 02:00 on 2027-03-28 and from 02:00 to 01:00 on 2027-10-31 (IANA tzdb). */

@@ -31,7 +31,7 @@ public final class FloorEngine {
     private static final int STEPS_PER_SERVICE = 1500;
 
     /** Steps between two questions whether to go on. */
-    private static final int PART = 50;
+    private static final int PART = 25;
 
     private final FloorSearch search;
     private final @Nullable LatenessBound lateness;

@@ -99,10 +99,14 @@ public final class Planner {
         return engine;
     }
 
-    /** A seed made from what is asked, so that the same question gives the same plan. */
+    /**
+     * A seed made from what is asked, so that the same question gives the same plan. Minutes count from now: a change of the clock before
+     * changes nothing.
+     */
     private long seed() {
-        long seed = question.basedOnRevision() * 31 + question.nowMinute();
-        for (var task : question.services()) seed = seed * 1_000_003 + task.service() * 97L + task.startMinute();
+        long seed = question.basedOnRevision();
+        for (var task : question.services())
+            seed = seed * 1_000_003 + task.service() * 97L + task.startMinute() - question.nowMinute();
         return seed;
     }
 
