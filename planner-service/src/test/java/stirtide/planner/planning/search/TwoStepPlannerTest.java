@@ -134,9 +134,9 @@ class TwoStepPlannerTest {
 
     @Test
     void a_reason_that_takes_time_to_find_comes_with_the_second_step() {
-        PlanQuestion asked = RandomQuestion.loaded(22, 12, 40);
-        // On show is what many more rounds found, so that those of the second step find no better plan.
-        PlanQuestion question = asked.withOnShow(Optional.of(BoundedPlanner.draw(asked, 2000)));
+        PlanQuestion asked = RandomQuestion.loaded(64, 12, 70);
+        // On show is what more rounds found, so that those of the second step find no better plan.
+        PlanQuestion question = asked.withOnShow(Optional.of(BoundedPlanner.draw(asked, 150)));
         Plan first = TwoStepPlanner.first(question, 100);
         assertThat(first.totals().bowlReasons()).noneMatch(TwoStepPlannerTest::ofOrder);
         PlanDrawn second = (PlanDrawn) TwoStepPlanner.second(question, first, ALWAYS_WANTED);
