@@ -94,7 +94,7 @@ class ArchitectureTest {
                 planner.planning.stagger
             planner.planning.floor:
             planner.planning.floor.cli: planner.check.floor planner.planning.floor
-            planner.planning.search: events.. mixing.. planner.planning.stagger
+            planner.planning.search: events.. mixing.. planner.planning.floor planner.planning.stagger
             planner.planning.stagger:
             planner.planning.stagger.cli: planner.check.stagger planner.cli planner.planning.floor.cli planner.planning.stagger
             planner.planning.whatif: events.. planner.day.. planner.planning.search planner.planning.stagger
