@@ -55,7 +55,8 @@ final class CalendarBookings {
 
     private List<BookingCandidate> of(LocatedEvent event) {
         // What does not take place on the day is only counted: its mistakes must not keep the salon from its day.
-        if (!touches(event)) return candidates(event.reportedTo(unheard()));
+        Optional<List<BookingCandidate>> elsewhere = elsewhere(event);
+        if (elsewhere.isPresent()) return elsewhere.get();
         if (!checkUid(event)) return List.of();
         Optional<EventStart> start = EventStart.of(event, zones);
         if (start.isEmpty() || !checkEnd(event, start.get())) return List.of();
@@ -64,11 +65,17 @@ final class CalendarBookings {
 
     /** Whether an event takes place on the day asked for, or may do so as far as it can be read. */
     boolean touches(LocatedEvent event) {
-        if (asked.isEmpty()) return true;
+        return elsewhere(event).isEmpty();
+    }
+
+    /** What becomes of an event that does not take place on the day asked for; empty when it does, or may do so. */
+    private Optional<List<BookingCandidate>> elsewhere(LocatedEvent event) {
+        if (asked.isEmpty()) return Optional.empty();
         ProblemCollector problems = new ProblemCollector();
         List<BookingCandidate> found = candidates(event.reportedTo(new SourceFile("", 0, problems)));
-        if (!problems.none()) return mayTouch(event);
-        return found.stream().anyMatch(each -> each.date().equals(asked.get()));
+        boolean touches =
+                problems.none() ? found.stream().anyMatch(each -> each.date().equals(asked.get())) : mayTouch(event);
+        return touches ? Optional.empty() : Optional.of(found);
     }
 
     /** Whether an event may take place on the day asked for, judged by its dates alone. */
