@@ -92,15 +92,11 @@ class AuthorizationMatrixTest {
         elsewhere = file.make("boss", Role.MANAGER, Optional.of("other-house"), now, Duration.ofDays(1))
                 .token();
         vertx = Vertx.vertx();
-        edge = HttpServers.start(
-                        vertx,
-                        new HttpServers.Address("127.0.0.1", 0, 0),
-                        TestSecurity.with(folder, HttpLimits.LOOPBACK),
-                        new IdleDayOperations(),
-                        new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                        () -> Readiness.READY,
-                        vertx.executeBlocking(HttpServers::contract))
-                .await(20, TimeUnit.SECONDS);
+        edge = TestServers.start(
+                vertx,
+                TestSecurity.with(folder, HttpLimits.LOOPBACK),
+                new IdleDayOperations(),
+                new PrometheusMeterRegistry(PrometheusConfig.DEFAULT));
     }
 
     @AfterAll

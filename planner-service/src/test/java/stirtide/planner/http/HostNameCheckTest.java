@@ -30,15 +30,11 @@ class HostNameCheckTest {
     void both_ports_refuse_another_name_with_421() throws Exception {
         Vertx vertx = Vertx.vertx();
         try {
-            HttpServers edge = HttpServers.start(
-                            vertx,
-                            new HttpServers.Address("127.0.0.1", 0, 0),
-                            TestSecurity.open(),
-                            new IdleDayOperations(),
-                            new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                            () -> Readiness.READY,
-                            vertx.executeBlocking(HttpServers::contract))
-                    .await(20, TimeUnit.SECONDS);
+            HttpServers edge = TestServers.start(
+                    vertx,
+                    TestSecurity.open(),
+                    new IdleDayOperations(),
+                    new PrometheusMeterRegistry(PrometheusConfig.DEFAULT));
             for (int port : new int[] {edge.port(), edge.managementPort()})
                 assertThat(answer(port)).startsWith("HTTP/1.1 421 ").contains("HOST_UNKNOWN");
         } finally {

@@ -36,15 +36,11 @@ class HttpLimitsTest {
     private int port;
 
     private void start(HttpLimits limits) throws Exception {
-        port = HttpServers.start(
+        port = TestServers.start(
                         vertx,
-                        new HttpServers.Address("127.0.0.1", 0, 0),
                         TestSecurity.with(folder, limits),
                         new IdleDayOperations(),
-                        new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                        () -> Readiness.READY,
-                        vertx.executeBlocking(HttpServers::contract))
-                .await(20, TimeUnit.SECONDS)
+                        new PrometheusMeterRegistry(PrometheusConfig.DEFAULT))
                 .port();
     }
 

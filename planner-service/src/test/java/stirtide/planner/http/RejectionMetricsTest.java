@@ -35,15 +35,11 @@ class RejectionMetricsTest {
     @BeforeAll
     static void start() throws Exception {
         vertx = Vertx.vertx();
-        edge = HttpServers.start(
-                        vertx,
-                        new HttpServers.Address("127.0.0.1", 0, 0),
-                        TestSecurity.open(),
-                        new IdleDayOperations(),
-                        new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                        () -> Readiness.READY,
-                        vertx.executeBlocking(HttpServers::contract))
-                .await(20, TimeUnit.SECONDS);
+        edge = TestServers.start(
+                vertx,
+                TestSecurity.open(),
+                new IdleDayOperations(),
+                new PrometheusMeterRegistry(PrometheusConfig.DEFAULT));
     }
 
     @AfterAll

@@ -41,15 +41,11 @@ class RequestFormTest {
         token = new AccessFile(folder)
                 .make("mika", Role.ASSISTANT, Optional.of("quay-house"), Instant.now(), Duration.ofDays(1))
                 .token();
-        port = HttpServers.start(
+        port = TestServers.start(
                         vertx,
-                        new HttpServers.Address("127.0.0.1", 0, 0),
                         TestSecurity.with(folder, HttpLimits.LOOPBACK),
                         new IdleDayOperations(),
-                        new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
-                        () -> Readiness.READY,
-                        vertx.executeBlocking(HttpServers::contract))
-                .await(20, TimeUnit.SECONDS)
+                        new PrometheusMeterRegistry(PrometheusConfig.DEFAULT))
                 .port();
     }
 

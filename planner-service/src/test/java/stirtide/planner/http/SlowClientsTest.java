@@ -46,15 +46,7 @@ class SlowClientsTest {
     @BeforeEach
     void start() throws Exception {
         HttpLimits limits = new HttpLimits(200, 200, 50, 50, 600, 1, 300, 25_000, 40);
-        port = HttpServers.start(
-                        vertx,
-                        new HttpServers.Address("127.0.0.1", 0, 0),
-                        TestSecurity.with(folder, limits),
-                        desk,
-                        registry,
-                        () -> Readiness.READY,
-                        vertx.executeBlocking(HttpServers::contract))
-                .await(20, TimeUnit.SECONDS)
+        port = TestServers.start(vertx, TestSecurity.with(folder, limits), desk, registry)
                 .port();
     }
 
