@@ -44,18 +44,14 @@ public record FloorConditions(
         public static final Underway NOTHING = new Underway(HandlingCosts.NONE, 0, HandlingCosts.NONE);
     }
 
-    /** Says which bowls can be weighed, and what they hold beyond need and residue. */
+    /** Says which bowls can be weighed. */
     @FunctionalInterface
     public interface BowlWeighing {
-        /**
-         * Surplus of a bowl that feeds the minutes of application {@code [from, to)} of a service.
-         *
-         * @return decigrams, or {@link HandlingCosts#NONE} where the bowl cannot be weighed
-         */
-        int surplusDecigrams(int service, int from, int to, int size, int scale);
+        /** Whether a bowl that feeds the minutes of application {@code [from, to)} of a service can be weighed on a scale of a kind. */
+        boolean possible(int service, int from, int to, int size, int scale);
     }
 
-    /** The day by itself: nothing is under way, all scales weigh everything exactly. */
+    /** The day by itself: nothing is under way, all scales weigh everything. */
     static FloorConditions none(FloorDay day) {
         return new FloorConditions(
                 true,
@@ -64,6 +60,6 @@ public record FloorConditions(
                 List.of(List.of()),
                 Collections.nCopies(day.bowlSizes().size(), List.of()),
                 Collections.nCopies(day.services().size(), Underway.NOTHING),
-                (service, from, to, size, scale) -> 0);
+                (service, from, to, size, scale) -> true);
     }
 }

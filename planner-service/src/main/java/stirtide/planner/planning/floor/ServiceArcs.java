@@ -102,9 +102,9 @@ final class ServiceArcs {
             for (int z = 0; z < day.bowlSizes().size(); z++) {
                 FloorBowlSize size = day.bowlSizes().get(z);
                 boolean fits = size.count() > 0 && grams + size.residueDecigrams() <= size.usableDecigrams();
-                int surplus = fits ? weighing.surplusDecigrams(index, from, to, z, scale) : HandlingCosts.NONE;
-                costs[scale][z] =
-                        surplus < HandlingCosts.NONE ? surplus + size.residueDecigrams() + awkward : HandlingCosts.NONE;
+                costs[scale][z] = fits && weighing.possible(index, from, to, z, scale)
+                        ? size.residueDecigrams() + awkward
+                        : HandlingCosts.NONE;
             }
         }
         return costs;

@@ -1,14 +1,19 @@
 package stirtide.planner.planning.search;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 
 /**
- * Stylists and chairs of a day as the floor engine counts them. Services are given in the order in which they are worked: those that are
- * under way, then the others as booked. A service whose stylist or chair is taken by one before it is worked when both are free.
+ * Stylists and chairs of a day as the floor engine counts them. Services are given in {@link #TURNS}. A service whose stylist or chair is taken by one before it is worked when both are free.
  */
 final class FloorPeople {
+    /** The order in which services are worked: those under way, then the others as booked. */
+    static final Comparator<ServiceTask> TURNS = Comparator.<ServiceTask>comparingInt(task -> task.started() ? 0 : 1)
+            .thenComparingInt(ServiceTask::startMinute)
+            .thenComparingInt(ServiceTask::service);
+
     private static final int FREE = 0;
 
     /** Free from so many minutes from now on, if nobody waits for a bowl; by stylist and by chair. */

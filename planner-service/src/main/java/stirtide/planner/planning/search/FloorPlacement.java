@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import stirtide.mixing.formula.FormulaAnswer.Weigh;
 import stirtide.planner.planning.floor.PlacedBowl;
 
@@ -40,16 +41,20 @@ final class FloorPlacement {
                     plan(timelines.get(place), own, timelines.get(place).noHolds());
             if (plan.complete() && plan.firstOver() < 0) put(plans, place, plan);
         }
-        timelines.stream()
-                .sorted(Comparator.comparingInt(timeline -> timeline.minutes() == 0 ? 0 : timeline.starts()[0]))
-                .map(timelines::indexOf)
+        IntStream.range(0, timelines.size())
                 .filter(place -> !plans.containsKey(place))
+                .boxed()
+                .sorted(Comparator.comparingInt(place -> firstMinute(timelines.get(place))))
                 .toList()
                 .forEach(place -> {
                     LastResort.Way way = LastResort.find(timelines.get(place), bar);
                     put(plans, place, plan(way.timeline(), way.assignments(), way.holds()));
                 });
         return new PlanDraft(List.copyOf(plans.values()), bar);
+    }
+
+    private static int firstMinute(ServiceTimeline timeline) {
+        return timeline.minutes() == 0 ? 0 : timeline.starts()[0];
     }
 
     private void put(Map<Integer, ServicePlan> plans, int place, ServicePlan plan) {

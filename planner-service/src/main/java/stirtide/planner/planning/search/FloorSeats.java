@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 
@@ -36,35 +35,40 @@ final class FloorSeats {
      */
     record Taken(int before, boolean stylist, int until) {}
 
-    FloorSeats(PlanQuestion question, List<ServicePlan> plans) {
+    /**
+     * The seats of a plan.
+     *
+     * @param schedules schedules of the services, in the order of the plans
+     */
+    FloorSeats(PlanQuestion question, List<ServicePlan> plans, List<ZoneSchedule> schedules) {
         seats = new ArrayList<>();
-        for (ServicePlan plan : plans) {
+        for (int place = 0; place < plans.size(); place++) {
+            ServicePlan plan = plans.get(place);
             ServiceTimeline timeline = plan.timeline();
-            List<ZoneSchedule.Stay> stays = new ZoneSchedule(question, plan).stays();
             int begins = timeline.minutes() == 0 ? 0 : timeline.starts()[0] + plan.delays()[0];
             seats.add(new Seat(
                     timeline.task(),
                     timeline.minutes() == 0 ? 0 : timeline.starts()[0],
                     timeline.task().started() ? question.nowMinute() : begins,
                     timeline.zones().stream().mapToInt(plan::applyEnd).max().orElse(0),
-                    stays.stream()
+                    schedules.get(place).stays().stream()
                             .mapToInt(stay -> Math.max(stay.rinse(), stay.end()))
                             .max()
                             .orElse(0)));
         }
-        seats.sort(Comparator.<Seat>comparingInt(seat -> seat.task.started() ? 0 : 1)
-                .thenComparingInt(seat -> seat.task.startMinute())
-                .thenComparingInt(seat -> seat.task.service()));
+        seats.sort(Comparator.comparing(seat -> seat.task, FloorPeople.TURNS));
     }
 
     /** What a service that has not begun needs and another has then; the one that is free last. */
     Optional<Taken> clash(int service) {
-        return taken(service, seat -> taken -> taken.until > seat.from);
+        Seat own = seat(service);
+        return taken(own, taken -> taken.until > own.from);
     }
 
     /** What a service that has not begun waits for beyond its booking. */
     Optional<Taken> waitsFor(int service) {
-        return taken(service, seat -> taken -> taken.until > seat.nominal && taken.until <= seat.from);
+        Seat own = seat(service);
+        return taken(own, taken -> taken.until > own.nominal && taken.until <= own.from);
     }
 
     /** Minutes that a service waits for its stylist and its chair. */
@@ -89,10 +93,8 @@ final class FloorSeats {
                 .orElseThrow();
     }
 
-    private Optional<Taken> taken(int service, Function<Seat, Predicate<Taken>> counts) {
-        Seat own = seat(service);
+    private Optional<Taken> taken(Seat own, Predicate<Taken> wanted) {
         if (own.task.started()) return Optional.empty();
-        Predicate<Taken> wanted = counts.apply(own);
         List<Taken> taken = new ArrayList<>();
         for (Seat before : seats.subList(0, seats.indexOf(own))) {
             if (own.sameStylist(before)) taken.add(new Taken(before.task.service(), true, before.applied));

@@ -76,25 +76,37 @@ record FloorServicePart(
     List<PlacedBowl> shown(int index, PlanQuestion question, ShownPlan shown, ScaleKinds scales, int keepBefore) {
         List<PlacedBowl> bowls = new ArrayList<>();
         int pinned = shown.mixes(timeline.task(), keepBefore).size();
+        List<Integer> ends = shownEnds(question, shown);
+        for (int place = 0; place < ends.size(); place++) {
+            PlannedBowl bowl =
+                    shown.bowl(ShownPlan.idOf(timeline.task(), place)).orElseThrow();
+            Optional<ShownPlan.Mix> mix = shown.mixOf(bowl);
+            int from = place == 0 ? 0 : ends.get(place - 1);
+            bowls.add(new PlacedBowl(
+                    index,
+                    ends.get(place) < 0 ? -1 : from,
+                    ends.get(place),
+                    shown.sizeOf(bowl),
+                    mix.map(each -> scales.kindOf(each.scale())).orElse(-1),
+                    question.minuteOf(bowl.mixStart()) - question.nowMinute(),
+                    question.minuteOf(bowl.neededFrom()) - question.nowMinute(),
+                    mix.map(ShownPlan.Mix::person).orElse(-1),
+                    place < pinned));
+        }
+        return bowls;
+    }
+
+    /** By bowl of the plan on show: up to which minute of application it still feeds the same, -1 from the first that does not. */
+    private List<Integer> shownEnds(PlanQuestion question, ShownPlan shown) {
+        List<Integer> ends = new ArrayList<>();
         int from = 0;
         for (Optional<PlannedBowl> bowl = shown.bowl(ShownPlan.idOf(timeline.task(), 0));
                 bowl.isPresent();
-                bowl = shown.bowl(ShownPlan.idOf(timeline.task(), bowls.size()))) {
-            Optional<ShownPlan.Mix> mix = shown.mixOf(bowl.get());
-            int to = from < 0 || from >= minutes.length ? -1 : shownEnd(bowl.get(), question, from);
-            bowls.add(new PlacedBowl(
-                    index,
-                    to < 0 ? -1 : from,
-                    to,
-                    shown.sizeOf(bowl.get()),
-                    mix.map(each -> scales.kindOf(each.scale())).orElse(-1),
-                    question.minuteOf(bowl.get().mixStart()) - question.nowMinute(),
-                    question.minuteOf(bowl.get().neededFrom()) - question.nowMinute(),
-                    mix.map(ShownPlan.Mix::person).orElse(-1),
-                    bowls.size() < pinned));
-            from = to;
+                bowl = shown.bowl(ShownPlan.idOf(timeline.task(), ends.size()))) {
+            from = from < 0 || from >= minutes.length ? -1 : shownEnd(bowl.get(), question, from);
+            ends.add(from);
         }
-        return bowls;
+        return ends;
     }
 
     /** Up to which minute of application a shown bowl still feeds just what it was to feed, -1 if it does not. */
@@ -212,9 +224,7 @@ record FloorServicePart(
                     service(turn, List.copyOf(breaks)),
                     new Underway(
                             timeline.task().started() ? 0 : HandlingCosts.NONE, Math.max(0, applied()), latestEnd));
-            bare.shown(0, question, shown, new ScaleKinds(question), 0).stream()
-                    .filter(bowl -> bowl.to() > 0)
-                    .forEach(bowl -> breaks.add(bowl.to()));
+            bare.shownEnds(question, shown).stream().filter(end -> end > 0).forEach(breaks::add);
             return new FloorServicePart(
                     place, timeline, bare.minutes, starts, service(turn, List.copyOf(breaks)), bare.underway);
         }

@@ -12,7 +12,6 @@ import stirtide.planner.planning.floor.FloorBowlSize;
 import stirtide.planner.planning.floor.FloorConditions;
 import stirtide.planner.planning.floor.FloorDay;
 import stirtide.planner.planning.floor.FloorMix;
-import stirtide.planner.planning.floor.HandlingCosts;
 import stirtide.planner.planning.search.PlanQuestion.Assistant;
 import stirtide.planner.planning.search.PlanQuestion.Minutes;
 
@@ -48,10 +47,7 @@ final class FloorTranslation {
         FloorPeople people = new FloorPeople();
         IntStream.range(0, timelines.size())
                 .boxed()
-                .sorted(Comparator.<Integer>comparingInt(
-                                place -> timelines.get(place).task().started() ? 0 : 1)
-                        .thenComparingInt(place -> timelines.get(place).task().startMinute())
-                        .thenComparingInt(place -> timelines.get(place).task().service()))
+                .sorted(Comparator.comparing(place -> timelines.get(place).task(), FloorPeople.TURNS))
                 .flatMap(place ->
                         FloorServicePart.of(question, place, timelines.get(place), shown, this::mix, people).stream())
                 .forEach(parts::add);
@@ -116,7 +112,7 @@ final class FloorTranslation {
                 scales.taken(),
                 question.bowlSizes().stream().map(this::taken).toList(),
                 parts.stream().map(FloorServicePart::underway).toList(),
-                this::surplusDecigrams);
+                this::canBeWeighed);
     }
 
     private List<DutySpan> taken(BowlSize size) {
@@ -128,10 +124,9 @@ final class FloorTranslation {
                 .toList();
     }
 
-    private int surplusDecigrams(int service, int from, int to, int size, int scale) {
+    private boolean canBeWeighed(int service, int from, int to, int size, int scale) {
         FloorServicePart part = parts.get(service);
         FeedFormula recipe = part.feed(from).recipe();
-        int need = part.needMilligrams(from, to);
-        return need <= recipe.mostMilligrams(size, scales.first(scale)) ? 0 : HandlingCosts.NONE;
+        return part.needMilligrams(from, to) <= recipe.mostMilligrams(size, scales.first(scale));
     }
 }

@@ -31,10 +31,13 @@ final class PlanWriter {
                 .sorted(Comparator.comparingInt(
                         placed -> placed.timeline().task().service()))
                 .toList();
-        FloorSeats seats = new FloorSeats(question, plans);
-        for (ServicePlan placed : plans) {
+        List<ZoneSchedule> schedules =
+                plans.stream().map(placed -> new ZoneSchedule(question, placed)).toList();
+        FloorSeats seats = new FloorSeats(question, plans, schedules);
+        for (int place = 0; place < plans.size(); place++) {
+            ServicePlan placed = plans.get(place);
+            ZoneSchedule schedule = schedules.get(place);
             bowls.addAll(bowls(placed));
-            ZoneSchedule schedule = new ZoneSchedule(question, placed);
             services.add(schedule.service());
             notes.addAll(new PlanningNotes(question, placed, schedule, seats).all());
         }

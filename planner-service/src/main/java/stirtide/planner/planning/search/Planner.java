@@ -75,16 +75,21 @@ public final class Planner {
             return new AtOnce(written(placed(List.of()), rounds), true);
         int frozenBefore = question.nowMinute() + question.frozenMinutes();
         FloorEngine engine = begun(frozenBefore, steps);
+        PlanDraft atOnce = placed(engine.bowls());
         if (engine.score().lateness() > 0 && anyPinned(frozenBefore)) {
             FloorEngine free = begun(question.nowMinute(), steps);
             // Mixes that are about to begin move only if clients wait less for it.
-            if (placed(free).score().compareTo(placed(engine).score()) < 0
-                    && free.score().lateness() < engine.score().lateness()) engine = free;
+            if (free.score().lateness() < engine.score().lateness()) {
+                PlanDraft moved = placed(free.bowls());
+                if (moved.score().compareTo(atOnce.score()) < 0) {
+                    engine = free;
+                    atOnce = moved;
+                }
+            }
         }
-        PlanDraft atOnce = placed(engine);
         if (rounds.granted() == 0) return new AtOnce(written(atOnce, rounds), engine.provenLevels() == 3);
         engine.search((long) STEPS_PER_ROUND * rounds.granted(), () -> rounds.another(0));
-        PlanDraft searched = placed(engine);
+        PlanDraft searched = placed(engine.bowls());
         return new AtOnce(written(worse(searched, atOnce) ? atOnce : searched, rounds), engine.provenLevels() == 3);
     }
 
@@ -122,10 +127,6 @@ public final class Planner {
         int order = Integer.compare(then.overMinutes(), now.overMinutes());
         if (order == 0) order = Integer.compare(then.stylistMixes(), now.stylistMixes());
         return (order == 0 ? Integer.compare(then.waitMinutes(), now.waitMinutes()) : order) > 0;
-    }
-
-    private PlanDraft placed(FloorEngine engine) {
-        return placed(engine.bowls());
     }
 
     private PlanDraft placed(List<PlacedBowl> bowls) {

@@ -10,11 +10,17 @@ import stirtide.planner.planning.search.ServiceTimeline.ZoneSlot;
  * @param assignments its bowls still to be mixed, in order of use
  * @param holds minutes the client waits before each zone so that all its bowls come in time
  * @param delays minutes by which each minute of application starts late because the client waits
+ * @param complete whether every minute that can be fed is fed, and every bowl feeds
  * @param score what it costs
  */
 record ServicePlan(
-        ServiceTimeline timeline, List<MixAssignment> assignments, int[] holds, int[] delays, SearchScore score) {
-    /** Lays a service out with its assignments; they must be in order and feed every minute that needs feeding. */
+        ServiceTimeline timeline,
+        List<MixAssignment> assignments,
+        int[] holds,
+        int[] delays,
+        boolean complete,
+        SearchScore score) {
+    /** Lays a service out with its assignments; they must be in order. */
     static ServicePlan of(
             ServiceTimeline timeline,
             List<MixAssignment> assignments,
@@ -24,6 +30,7 @@ record ServicePlan(
         int[] delays = new int[timeline.minutes()];
         int late = 0;
         int next = 0;
+        boolean complete = true;
         for (int at = 0; at < timeline.minutes(); ) {
             FeedSegment feed = timeline.feed(at);
             if (at == feed.from() && !feed.live().isEmpty()) {
@@ -39,6 +46,7 @@ record ServicePlan(
                 to = assignment.to();
             } else {
                 late += timeline.holdBefore(at, holds);
+                complete &= feed.refusal().isPresent() || timeline.need(at, at + 1) == 0;
             }
             for (; at < to; at++) delays[at] = late;
         }
@@ -47,6 +55,7 @@ record ServicePlan(
                 assignments,
                 holds,
                 delays,
+                complete && next == assignments.size(),
                 score(timeline, assignments, delays, question).plus(moves));
     }
 
@@ -79,30 +88,6 @@ record ServicePlan(
             over += Math.max(0, end - timeline.latestEnd(slot, start));
         }
         return over;
-    }
-
-    /** Whether every minute that can be fed is fed. */
-    boolean complete() {
-        int next = 0;
-        boolean complete = true;
-        for (int at = 0; at < timeline.minutes(); at++) {
-            FeedSegment feed = timeline.feed(at);
-            if (at == feed.from())
-                at = LiveFeeding.feed(timeline, feed, delayBefore(at), holds, delays.clone())
-                        .minute();
-            if (at >= feed.to()) {
-                at = feed.to() - 1;
-            } else if (next < assignments.size() && assignments.get(next).from() == at) {
-                at = assignments.get(next++).to() - 1;
-            } else {
-                complete &= feed.refusal().isPresent() || timeline.need(at, at + 1) == 0;
-            }
-        }
-        return complete && next == assignments.size();
-    }
-
-    private int delayBefore(int at) {
-        return at == 0 ? 0 : delays[at - 1];
     }
 
     /** Place of the first zone that has not begun and would be applied too long, -1 when there is none. */
