@@ -210,7 +210,8 @@ final class DayService implements DayOperations {
 
     @Override
     public Future<Optional<WhatIfAnswer>> whatIf(String day, WhatIfQuestion question) {
-        return day(day).map(state -> planning.ask(state, question, clock.now()).map(Optional::of))
+        return day(day).map(
+                        state -> planning.ask(day, state, question, clock.now()).map(Optional::of))
                 .orElse(Future.succeededFuture(Optional.empty()));
     }
 

@@ -18,6 +18,7 @@ import stirtide.planner.planning.search.PlanQuestion;
  * the context of its day; only planning is elsewhere.
  */
 final class PlanRunner {
+    private final DayActor actor;
     private final PlanningExecutor planning;
     private final PlanJobQueue first;
     private final PlanJobQueue better;
@@ -27,6 +28,7 @@ final class PlanRunner {
     private record Waiting(BooleanSupplier over, Promise<Void> promise) {}
 
     PlanRunner(Vertx vertx, DayActor actor, PlanningExecutor planning) {
+        this.actor = actor;
         this.planning = planning;
         this.first = new PlanJobQueue(vertx, actor, this::firstWanted, this::wake);
         this.better = new PlanJobQueue(vertx, actor, this::betterWanted, this::wake);
@@ -49,7 +51,10 @@ final class PlanRunner {
                     asked.filter(question -> question.basedOnRevision() == plan.basedOnRevision());
             // After a restart the question is not known any more, but follows from the events.
             return planning.better(
-                    () -> known.or(() -> PlanQuestions.toImprove(day)).orElseThrow(), plan, outdated);
+                    actor.name(),
+                    () -> known.or(() -> PlanQuestions.toImprove(day)).orElseThrow(),
+                    plan,
+                    outdated);
         }));
     }
 

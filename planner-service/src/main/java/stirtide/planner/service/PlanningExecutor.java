@@ -4,8 +4,9 @@ import io.vertx.core.Future;
 import io.vertx.core.Vertx;
 import io.vertx.core.WorkerExecutor;
 import java.time.Instant;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import stirtide.events.day.DayEvent;
@@ -19,78 +20,120 @@ import stirtide.planner.planning.whatif.WhatIfAnswer;
 import stirtide.planner.planning.whatif.WhatIfQuestion;
 
 /**
- * The planner on its own threads. First plans, better plans and hypothetical changes have a thread each, so that no first
- * plan waits for what takes long. One thread keeps the order; a queue of the library in front of it would be left behind
- * when the service stops.
- *
- * @param first thread of first plans
- * @param better thread of better plans
- * @param beside thread of what-if questions
- * @param asked what-if questions not answered yet
- * @param rounds rounds granted to a better plan
- * @param meters where the times are counted
+ * The planner on its own threads. First plans, better plans and hypothetical changes do not wait for one another. First plans
+ * of large days have a thread of their own; better plans take turns, and so do what-if questions, so that no salon waits for
+ * more than a part of the work on the large day of another. Confined to the context of the days; only planning is elsewhere.
  */
-record PlanningExecutor(
-        WorkerExecutor first,
-        WorkerExecutor better,
-        WorkerExecutor beside,
-        AtomicInteger asked,
-        int rounds,
-        ServiceMetrics meters) {
-    /** A question may take seconds, and they are answered one after the other. */
-    private static final int MOST_ASKED = 16;
+final class PlanningExecutor {
+    /** A day of more services is large: its search may take minutes, and tens of megabytes while it waits. */
+    private static final int LARGE_SERVICES = 100;
+
+    private static final int SMALL_AT_ONCE = 24;
+    private static final int LARGE_AT_ONCE = 4;
+
+    /** The second step of a day of forty services takes about a second. */
+    private static final long BUDGET_NANOS = TimeUnit.SECONDS.toNanos(5);
+
+    private static final int MOST_ASKED = 32;
+    private static final int MOST_ASKED_OF_A_DAY = 4;
 
     /** From the request, waiting included; shorter than the time limit of any response. */
     private static final long LONGEST_NANOS = TimeUnit.SECONDS.toNanos(20);
 
-    static PlanningExecutor of(Vertx vertx, int rounds, ServiceMetrics meters) {
-        return new PlanningExecutor(
-                vertx.createSharedWorkerExecutor("planner", 1, 30, TimeUnit.SECONDS),
-                vertx.createSharedWorkerExecutor("better-plans", 1, 60, TimeUnit.SECONDS),
-                vertx.createSharedWorkerExecutor("what-if", 1, 60, TimeUnit.SECONDS),
-                new AtomicInteger(),
-                rounds,
-                meters);
+    /** Threads for days that are not large, and for those that are. */
+    private record Threads(WorkerExecutor small, WorkerExecutor large) {
+        static Threads of(Vertx vertx, String name, int small, int large) {
+            return new Threads(
+                    vertx.createSharedWorkerExecutor(name, small, 60, TimeUnit.SECONDS),
+                    vertx.createSharedWorkerExecutor(name + "-large", large, 60, TimeUnit.SECONDS));
+        }
+
+        WorkerExecutor of(int services) {
+            return services > LARGE_SERVICES ? large : small;
+        }
+    }
+
+    private final Threads first;
+    private final Threads better;
+    private final WorkerExecutor beside;
+    private final PlanningTurns betterTurns = new PlanningTurns(BUDGET_NANOS, System::nanoTime);
+    private final PlanningTurns besideTurns = new PlanningTurns(BUDGET_NANOS, System::nanoTime);
+    private final Map<String, Integer> asked = new HashMap<>();
+    private final int rounds;
+    private final ServiceMetrics meters;
+
+    /**
+     * @param rounds rounds granted to a better plan
+     * @param meters where the times are counted
+     */
+    PlanningExecutor(Vertx vertx, int rounds, ServiceMetrics meters) {
+        this.first = Threads.of(vertx, "planner", 1, 1);
+        this.better = Threads.of(vertx, "better-plans", SMALL_AT_ONCE, LARGE_AT_ONCE);
+        this.beside = vertx.createSharedWorkerExecutor("what-if", MOST_ASKED, 60, TimeUnit.SECONDS);
+        this.rounds = rounds;
+        this.meters = meters;
     }
 
     /** Plans at once; the answer is the event with the first plan. */
     Future<DayEvent> first(PlanQuestion question) {
-        return first.executeBlocking(
-                () -> {
-                    long began = System.nanoTime();
-                    Plan plan = TwoStepPlanner.first(question, rounds);
-                    meters.firstPlan().record(System.nanoTime() - began, TimeUnit.NANOSECONDS);
-                    return new DayEvent.PlanDrawn(plan);
-                },
-                false);
+        return first.of(question.services().size())
+                .executeBlocking(
+                        () -> {
+                            long began = System.nanoTime();
+                            Plan plan = TwoStepPlanner.first(question, rounds);
+                            meters.firstPlan().record(System.nanoTime() - began, TimeUnit.NANOSECONDS);
+                            return new DayEvent.PlanDrawn(plan);
+                        },
+                        false);
     }
 
     /**
      * Searches for a better plan; the answer is the event with its result.
      *
+     * @param day name of the day
      * @param question the question the first plan answers; asked for on the thread
      * @param breakOff whether the result is not wanted any more; called on the thread. The future fails then.
      */
-    Future<DayEvent> better(Supplier<PlanQuestion> question, Plan firstPlan, BooleanSupplier breakOff) {
-        return better.executeBlocking(
-                () -> {
-                    long began = System.nanoTime();
-                    DayEvent event = TwoStepPlanner.second(question.get(), firstPlan, breakOff);
-                    boolean kept = event instanceof DayEvent.PlanKept;
-                    meters.betterPlan(kept).record(System.nanoTime() - began, TimeUnit.NANOSECONDS);
-                    return event;
-                },
-                false);
+    Future<DayEvent> better(String day, Supplier<PlanQuestion> question, Plan firstPlan, BooleanSupplier breakOff) {
+        int services = firstPlan.services().size();
+        return better.of(services)
+                .executeBlocking(
+                        () -> {
+                            try (PlanningTurns.Turn turn = betterTurns.begin(day, services)) {
+                                DayEvent event =
+                                        TwoStepPlanner.second(question.get(), firstPlan, pausing(turn, breakOff));
+                                boolean kept = event instanceof DayEvent.PlanKept;
+                                meters.betterPlan(kept).record(turn.workedNanos(), TimeUnit.NANOSECONDS);
+                                return event;
+                            }
+                        },
+                        false);
     }
 
-    /** Answers what-if questions on a thread of their own, so that no plan waits for them, or breaks them off. */
-    Future<WhatIfAnswer> ask(Day day, WhatIfQuestion question, Instant now) {
-        if (asked.get() >= MOST_ASKED)
+    /** Answers what-if questions, so that no plan waits for them, or breaks them off. */
+    Future<WhatIfAnswer> ask(String name, Day day, WhatIfQuestion question, Instant now) {
+        int all = asked.values().stream().mapToInt(Integer::intValue).sum();
+        if (all >= MOST_ASKED || asked.getOrDefault(name, 0) >= MOST_ASKED_OF_A_DAY)
             return Future.failedFuture(ApiException.notNow("too many questions what would happen if; try again"));
-        asked.incrementAndGet();
+        asked.merge(name, 1, Integer::sum);
         long began = System.nanoTime();
         BooleanSupplier tooLong = () -> System.nanoTime() - began > LONGEST_NANOS;
-        return beside.executeBlocking(() -> WhatIf.answer(day, question, now, tooLong), false)
-                .onComplete(answered -> asked.decrementAndGet());
+        return beside.executeBlocking(
+                        () -> {
+                            try (PlanningTurns.Turn turn =
+                                    besideTurns.begin(name, day.services().size())) {
+                                return WhatIf.answer(day, question, now, pausing(turn, tooLong));
+                            }
+                        },
+                        false)
+                .onComplete(answered -> asked.computeIfPresent(name, (same, count) -> count == 1 ? null : count - 1));
+    }
+
+    /** The planner asks between two parts of its work whether to go on: there the turn may pass to another day. */
+    private static BooleanSupplier pausing(PlanningTurns.Turn turn, BooleanSupplier breakOff) {
+        return () -> {
+            turn.pause();
+            return breakOff.getAsBoolean();
+        };
     }
 }

@@ -68,7 +68,7 @@ final class ServiceVerticle extends VerticleBase {
         log = opened.log();
         ServiceMetrics metrics = new ServiceMetrics(registry);
         AsyncEventLog asyncLog = new AsyncEventLog(vertx, opened.log(), metrics.append());
-        PlanningExecutor planning = PlanningExecutor.of(vertx, settings.planRounds(), metrics);
+        PlanningExecutor planning = new PlanningExecutor(vertx, settings.planRounds(), metrics);
         DayService service = new DayService(vertx, asyncLog, opened, clock(), planning, metrics);
         days = service;
         measure(service);
