@@ -1,14 +1,13 @@
 package stirtide.planner.privacy;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -30,6 +29,7 @@ public final class ClientKeys {
     public static final String ERASED = "erased";
 
     private static final Pattern SEALED = Pattern.compile("sealed:(c[0-9]{6,9}):([A-Za-z0-9_-]{1,400})");
+    private static final Pattern ID = Pattern.compile("c[0-9]{6,9}");
     private static final int LONGEST = 64;
     private static final int MOST = 100_000;
 
@@ -110,35 +110,52 @@ public final class ClientKeys {
         }
     }
 
-    /** A request with every reference sealed, and whether the keys must be written before it is carried out. */
-    public record Sealed(CommandRequest request, boolean toWrite) {}
-
-    /** Seals every client reference of a request, wherever it stands. */
-    public Sealed seal(CommandRequest request) {
-        JsonNode tree = ContractJson.mapper().valueToTree(request);
-        int before = newest;
-        if (!sealAll(tree)) return new Sealed(request, false);
-        return new Sealed(ContractJson.read(ContractJson.write(tree), CommandRequest.class), newest != before);
-    }
-
-    private boolean sealAll(JsonNode node) {
-        boolean changed = false;
-        if (node instanceof ObjectNode object && object.path("clientRef").isTextual()) {
-            String reference = object.path("clientRef").textValue();
-            String sealed = seal(reference);
-            changed = !sealed.equals(reference);
-            object.set("clientRef", TextNode.valueOf(sealed));
-        }
-        for (JsonNode child : node) changed |= sealAll(child);
-        return changed;
-    }
+    /** A request with every reference sealed, and the keys it needs that are not kept yet. */
+    public record Sealed(CommandRequest request, List<ClientKey> fresh) {}
 
     /**
-     * A reference sealed; a blank one stays as it is.
+     * Seals every client reference of a request, wherever it stands. The keys of new clients are kept by {@link #keep}
+     * only, which must follow before anything else is sealed.
      *
-     * @throws Refused when it is longer than any day accepts or is no text, and when there is no room for one more client
+     * @throws Refused when a reference is longer than any day accepts or is no text, or when no more clients are kept
      */
+    public Sealed seal(CommandRequest request) {
+        Map<String, ClientKey> fresh = new LinkedHashMap<>();
+        CommandRequest sealed = RequestReferences.replaced(request, reference -> seal(reference, fresh));
+        return new Sealed(sealed, List.copyOf(fresh.values()));
+    }
+
+    /** Seals the references of clients who are known; others stay as they are, so that it equals no stored request. */
+    public CommandRequest sealKnown(CommandRequest request) {
+        return RequestReferences.replaced(
+                request,
+                reference -> byLookup.containsKey(ReferenceCipher.hmac(lookupKey, reference))
+                        ? seal(reference, new LinkedHashMap<>())
+                        : reference);
+    }
+
+    /** Keeps the keys of new clients; {@link #snapshot} and {@link #write} carry them to the disk. */
+    public void keep(Collection<ClientKey> fresh) {
+        for (ClientKey client : fresh) {
+            keep(client);
+            newest = Math.max(newest, number(client.clientId()));
+        }
+    }
+
+    /** No id up to this one is given from now on. Others than ids are let pass. */
+    public void giveAbove(String clientId) {
+        if (ID.matcher(clientId).matches()) newest = Math.max(newest, number(clientId));
+    }
+
+    /** A reference sealed with its client's key, kept at once; a blank one stays as it is. */
     String seal(String reference) {
+        Map<String, ClientKey> fresh = new LinkedHashMap<>();
+        String sealed = seal(reference, fresh);
+        keep(fresh.values());
+        return sealed;
+    }
+
+    private String seal(String reference, Map<String, ClientKey> fresh) {
         if (reference.isBlank()) return reference;
         if (reference.length() > LONGEST)
             throw new Refused(
@@ -148,15 +165,16 @@ public final class ClientKeys {
             throw new Refused("CLIENT_REFERENCE_NO_TEXT", "A client reference is text; this one has half a character.");
         String lookup = ReferenceCipher.hmac(lookupKey, reference);
         ClientKey client = byLookup.get(lookup);
+        if (client == null) client = fresh.get(lookup);
         if (client == null) {
-            if (byId.size() >= MOST)
+            if (byId.size() + fresh.size() >= MOST)
                 throw new Refused(
                         "CLIENTS_FULL",
                         "No more than " + MOST + " clients are kept. Accepted: a booking of a known client, or one"
                                 + " without a reference; erasing clients makes room.");
-            newest++;
-            client = new ClientKey(String.format(Locale.ROOT, "c%06d", newest), ReferenceCipher.freshKey(), lookup);
-            keep(client);
+            int number = newest + fresh.size() + 1;
+            client = new ClientKey(String.format(Locale.ROOT, "c%06d", number), ReferenceCipher.freshKey(), lookup);
+            fresh.put(lookup, client);
         }
         return "sealed:" + client.clientId() + ":" + ReferenceCipher.seal(client, reference);
     }

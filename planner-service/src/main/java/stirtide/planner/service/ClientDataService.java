@@ -29,12 +29,25 @@ final class ClientDataService {
         this.days = days;
     }
 
-    /** The request with references sealed, once every key it needs is on the disk. */
-    Future<CommandRequest> sealed(CommandRequest request) {
-        ClientKeys.Sealed sealed = keys.seal(request);
-        if (sealed.request() == request) return Future.succeededFuture(request);
-        if (sealed.toWrite() || written.failed()) write();
-        return written.map(sealed.request());
+    /** The request with every reference sealed; new keys are drafts until {@link #keep}. */
+    ClientKeys.Sealed seal(CommandRequest request) {
+        return keys.seal(request);
+    }
+
+    /** The request as it was sealed before, if all its clients are still known. */
+    CommandRequest sealKnown(CommandRequest request) {
+        return keys.sealKnown(request);
+    }
+
+    /** Keeps the new keys of a request that is accepted; completes once every key it needs is on the disk. */
+    Future<Void> keep(ClientKeys.Sealed sealed) {
+        keys.keep(sealed.fresh());
+        return sealed.fresh().isEmpty() && !written.failed() ? written : write();
+    }
+
+    /** At start: no id that any day has ever named is given to another client, whatever keys were restored. */
+    void giveFreshIds() {
+        days.clientIds().forEach(keys::giveAbove);
     }
 
     /** One write after the other, each with the newest state; a failed one is tried again by the next. */

@@ -71,6 +71,11 @@ final class ClosedDaySummaries {
                 .map(Map.Entry::getKey);
     }
 
+    /** Ids of clients these days hold anything of. */
+    Stream<String> clients() {
+        return days.values().stream().flatMap(day -> day.clients().stream());
+    }
+
     /** Ids of clients whose erasure these days record. */
     Stream<String> erased() {
         return days.values().stream().flatMap(day -> day.erased().stream());

@@ -37,6 +37,11 @@ record ClosedDaySummary(long revision, Instant time, List<String> erased, byte[]
         return text().contains(clientId) && parsed().clients().contains(clientId);
     }
 
+    /** Ids of the clients the day holds anything of. */
+    List<String> clients() {
+        return parsed().clients();
+    }
+
     private Content parsed() {
         return ContractJson.read(text(), Content.class);
     }

@@ -7,6 +7,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BiFunction;
@@ -16,6 +17,7 @@ import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.command.CommandResult;
 import stirtide.events.command.DayCommand;
+import stirtide.events.day.DayEvent;
 import stirtide.events.json.ContractJson;
 import stirtide.planner.day.Decider;
 import stirtide.planner.day.state.CommandContext;
@@ -29,7 +31,7 @@ import stirtide.planner.http.ApiException;
 import stirtide.planner.http.DayOperations.CommandAnswer;
 import stirtide.planner.privacy.ClientKeys;
 
-/** Carries out commands on a day, each exactly once. */
+/** Carries out commands on a day, each exactly once. Client references are sealed once their command is not known yet. */
 final class CommandRunner {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.command");
 
@@ -40,6 +42,7 @@ final class CommandRunner {
             "DAY_FULL", "This day holds " + MOST_EVENTS + " events, the most there may be. Accepted: closing the day.");
 
     private final AsyncEventLog log;
+    private final ClientDataService clients;
     private final SalonClock clock;
     private final ServiceMetrics metrics;
     private final UnaryOperator<DayCommand> prepared;
@@ -51,11 +54,13 @@ final class CommandRunner {
      */
     CommandRunner(
             AsyncEventLog log,
+            ClientDataService clients,
             SalonClock clock,
             ServiceMetrics metrics,
             UnaryOperator<DayCommand> prepared,
             BiFunction<Day, DayCommand, Optional<Refusal>> objection) {
         this.log = log;
+        this.clients = clients;
         this.clock = clock;
         this.metrics = metrics;
         this.prepared = prepared;
@@ -65,8 +70,7 @@ final class CommandRunner {
     Future<CommandAnswer> run(DayActor actor, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
         if (actor.busy()) return Future.failedFuture(ApiException.notNow("too much at once; try again"));
         long began = System.nanoTime();
-        byte[] digest = digest(request);
-        return actor.step(() -> runStep(actor, request, digest, ifMatch, role))
+        return actor.step(() -> runStep(actor, request, ifMatch, role))
                 .recover(CommandRunner::answerFailure)
                 .onComplete(done -> outcome(done)
                         .ifPresent(outcome ->
@@ -75,36 +79,41 @@ final class CommandRunner {
 
     /** What was accepted before is answered before anything else: the day has moved on since, rightly. */
     private Future<CommandAnswer> runStep(
-            DayActor actor, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
+            DayActor actor, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
         return log.command(actor.name(), request.commandId()).compose(known -> {
-            if (known.isPresent()) return Future.succeededFuture(again(request, digest, known.get()));
+            if (known.isPresent()) return Future.succeededFuture(again(clients.sealKnown(request), known.get()));
             return log.readOnly().isPresent()
                     ? Future.failedFuture(ApiException.readOnly())
-                    : runFresh(actor, request, digest, ifMatch, role);
+                    : runFresh(actor, request, ifMatch, role);
         });
     }
 
-    private static CommandAnswer again(CommandRequest request, byte[] digest, KnownCommand known) {
-        return Arrays.equals(digest, known.requestDigest())
+    private static CommandAnswer again(CommandRequest request, KnownCommand known) {
+        return Arrays.equals(digest(request), known.requestDigest())
                 ? new CommandAnswer.Done(new CommandResult(request.commandId(), known.first(), known.last(), true))
                 : new CommandAnswer.Reused();
     }
 
     private Future<CommandAnswer> runFresh(
-            DayActor actor, CommandRequest request, byte[] digest, Optional<Long> ifMatch, Optional<String> role) {
+            DayActor actor, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
         Instant now = clock.now();
         return actor.noteDue(now).compose(noted -> {
             long revision = actor.day().revision();
             if (ifMatch.isPresent() && ifMatch.get() != revision)
                 return Future.succeededFuture(new CommandAnswer.Stale(revision));
             if (revision >= MOST_EVENTS && !(request.command() instanceof DayCommand.CloseDay)) return refuse(DAY_FULL);
-            Decision decision = Decider.decide(
-                    actor.day(), prepared.apply(request.command()), new CommandContext(now, request.actor()));
+            // From sealing to keeping nothing waits: another day could give the same id meanwhile.
+            ClientKeys.Sealed sealed = clients.seal(request);
+            CommandRequest safe = sealed.request();
+            Decision decision =
+                    Decider.decide(actor.day(), prepared.apply(safe.command()), new CommandContext(now, safe.actor()));
             if (decision instanceof Decision.Refused refused) return refuse(refused.refusal());
-            Optional<Refusal> against = objection.apply(actor.day(), request.command());
+            Optional<Refusal> against = objection.apply(actor.day(), safe.command());
             if (against.isPresent()) return refuse(against.get());
-            return actor.append(((Decision.Accepted) decision).events(), now, request, digest, role)
-                    .map(answer -> answer(request, answer));
+            List<DayEvent> events = ((Decision.Accepted) decision).events();
+            return clients.keep(sealed)
+                    .compose(kept -> actor.append(events, now, safe, digest(safe), role))
+                    .map(answer -> answer(safe, answer));
         });
     }
 

@@ -6,8 +6,8 @@ import stirtide.events.command.CommandRequest;
 import stirtide.events.command.DayCommand.OpenDay;
 import stirtide.planner.http.DayOperations.CommandAnswer;
 
-/** Takes commands to their days: loads the day, seals client references, and keeps the day in memory until it is done. */
-record DayCommands(DayRegistry days, OpeningHistory history, ClientDataService clients, CommandRunner runner) {
+/** Takes commands to their days: loads the day, and keeps the day in memory until it is done. */
+record DayCommands(DayRegistry days, OpeningHistory history, CommandRunner runner) {
     Future<CommandAnswer> run(String day, CommandRequest request, Optional<Long> ifMatch, Optional<String> role) {
         if (!(request.command() instanceof OpenDay open)) return runLoaded(day, request, ifMatch, role);
         // The newest day before it teaches it and must stay in memory until it is open.
@@ -33,14 +33,10 @@ record DayCommands(DayRegistry days, OpeningHistory history, ClientDataService c
                 return Future.succeededFuture(new CommandAnswer.UnknownDay());
             LoadedDay day = days.findOrCreate(name);
             Runnable release = day.actor().follow(() -> {});
-            return Future.<CommandRequest>future(
-                            sealing -> clients.sealed(request).onComplete(sealing))
-                    .compose(safe -> runner.run(day.actor(), safe, ifMatch, role))
-                    .recover(CommandRunner::answerFailure)
-                    .onComplete(done -> {
-                        release.run();
-                        days.dropUnopened(name, day);
-                    });
+            return runner.run(day.actor(), request, ifMatch, role).onComplete(done -> {
+                release.run();
+                days.dropUnopened(name, day);
+            });
         });
     }
 }

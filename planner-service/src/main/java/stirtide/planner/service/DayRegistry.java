@@ -175,6 +175,15 @@ final class DayRegistry {
                 .toList();
     }
 
+    /** Ids of all clients that any day names, those of erased ones too. */
+    List<String> clientIds() {
+        Stream<String> here = loaded.values().stream().flatMap(day -> ClientRecords.idsOn(day.day()).stream());
+        return Stream.of(here, evicted.clients(), erased().stream())
+                .flatMap(ids -> ids)
+                .distinct()
+                .toList();
+    }
+
     /** Ids of clients whose erasure a day records. */
     List<String> erased() {
         Stream<String> here = loaded.values().stream().flatMap(day -> ClientRecords.erasedOn(day.day()).stream());

@@ -58,9 +58,9 @@ final class DayService implements DayOperations {
         this.commands = new DayCommands(
                 days,
                 history,
-                clients,
                 new CommandRunner(
                         log,
+                        clients,
                         clock,
                         metrics,
                         command -> command instanceof OpenDay open ? history.withHistory(open) : command,
@@ -115,7 +115,10 @@ final class DayService implements DayOperations {
         if (clock instanceof DrivenClock driven) days.newestTime().ifPresent(driven::moveTo);
         Instant now = clock.now();
         return catchUp.walk(now, now.minus(CATCH_UP_WITH_PLANS))
-                .compose(caughtUp -> clients.eraseAgain())
+                .compose(caughtUp -> {
+                    clients.giveFreshIds();
+                    return clients.eraseAgain();
+                })
                 .onSuccess(caughtUp -> {
                     days.evictPassed();
                     due.arrange();
