@@ -30,6 +30,11 @@ public record MoveAdvice(
         public MoveEffect {
             moves = List.copyOf(moves);
         }
+
+        /** Whether the plan with the moves is better than one without: only then is a client worth asking. */
+        public boolean improves(PlanFigures present) {
+            return PlanFigures.BETTER.compare(then, present) < 0;
+        }
     }
 
     /**

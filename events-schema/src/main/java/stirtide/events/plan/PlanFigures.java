@@ -1,5 +1,7 @@
 package stirtide.events.plan;
 
+import java.util.Comparator;
+
 /**
  * What a plan costs, most important first.
  *
@@ -10,4 +12,11 @@ package stirtide.events.plan;
  * @param bowlCount bowls still to be mixed
  */
 public record PlanFigures(
-        int stylistMixes, int waitMinutes, int notAppliedMilligrams, int busiestMinutes, int bowlCount) {}
+        int stylistMixes, int waitMinutes, int notAppliedMilligrams, int busiestMinutes, int bowlCount) {
+    /** Better first, in the order of the planner's objective, then the calmer bar. */
+    public static final Comparator<PlanFigures> BETTER = Comparator.comparingInt(PlanFigures::stylistMixes)
+            .thenComparingInt(PlanFigures::waitMinutes)
+            .thenComparingInt(PlanFigures::notAppliedMilligrams)
+            .thenComparingInt(PlanFigures::busiestMinutes)
+            .thenComparingInt(PlanFigures::bowlCount);
+}

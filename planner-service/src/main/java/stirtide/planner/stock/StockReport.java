@@ -93,7 +93,7 @@ public final class StockReport {
                 packs(needed, pack),
                 runsOut,
                 buy,
-                words(name, needed, onShelf, runsOut, buy));
+                words(name, needed, weighed, onShelf, runsOut, buy));
     }
 
     private static long of(BowlFormula formula, String productId) {
@@ -103,14 +103,18 @@ public final class StockReport {
         return sum;
     }
 
-    private String words(String name, long needed, Optional<Long> onShelf, Optional<Instant> runsOut, int packsToBuy) {
+    private String words(
+            String name, long needed, long weighed, Optional<Long> onShelf, Optional<Instant> runsOut, int packsToBuy) {
+        String packs = packsToBuy + (packsToBuy == 1 ? " pack" : " packs") + " for tomorrow";
+        if (needed == 0 && onShelf.isPresent() && packsToBuy > 0)
+            return name + ": " + AmountText.grams(onShelf.get()) + " left; today took " + AmountText.grams(weighed)
+                    + ": buy " + packs;
         String start = name + ": the plan needs " + AmountText.grams(needed);
         if (onShelf.isEmpty()) return start + ", nobody has counted it";
         String shelf = start + ", " + AmountText.grams(onShelf.get()) + " on the shelf";
         String out = runsOut.map(at -> ", not enough from the bowl of " + CLOCK.format(at.atZone(zone)) + " on")
                 .orElse("");
-        String buy =
-                packsToBuy == 0 ? "" : ", buy " + packsToBuy + (packsToBuy == 1 ? " pack" : " packs") + " for tomorrow";
+        String buy = packsToBuy == 0 ? "" : ", buy " + packs;
         return shelf + out + buy;
     }
 

@@ -102,7 +102,7 @@ final class CostCards {
                 costs.rounded(prices.ofMix(thick, COMPARED_MILLIGRAMS).amount()),
                 costs.rounded(prices.ofMix(thin, COMPARED_MILLIGRAMS).amount()),
                 costs.rounded(difference.amount()),
-                AmountText.grams(COMPARED_MILLIGRAMS) + " of " + product.name() + " at "
+                product.name() + ", " + rule.technique() + ": " + AmountText.grams(COMPARED_MILLIGRAMS) + " at "
                         + AmountText.ratio(rule.lowestRatioThousandths()) + " cost " + apart.shown()
                         + (dearer ? " more" : " less") + " than at "
                         + AmountText.ratio(rule.highestRatioThousandths()));

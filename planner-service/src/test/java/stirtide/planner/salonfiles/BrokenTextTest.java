@@ -163,6 +163,14 @@ class BrokenTextTest {
     }
 
     @Test
+    void what_is_missing_is_said_to_be_missing() {
+        TestFolder folder = new TestFolder(temp);
+        folder.without("menu.json");
+        assertThat(folder.rejected(Optional.empty()).problems().get(0))
+                .hasToString("menu.json is missing; accepted: a file of this name in the folder");
+    }
+
+    @Test
     void a_folder_that_does_not_exist_is_refused() {
         FolderResult answer = SalonFolder.read(temp.resolve("nowhere"), Optional.empty());
         assertThat(answer).isInstanceOfSatisfying(FolderResult.Rejected.class, rejected -> {

@@ -71,6 +71,8 @@ class StockReportTest {
         assertThat(evening.onShelfMilligrams()).contains(70_000L);
         // 120 g went today, 70 g are left, packs hold 100 g
         assertThat(evening.packsToBuy()).isEqualTo(1);
+        assertThat(evening.sentence())
+                .isEqualTo("Six, 20 vol (6 %): 70 g left; today took 120 g: buy 1 pack for tomorrow");
         assertThat(developer(Optional.of(400_000), weighed).packsToBuy()).isEqualTo(1);
     }
 

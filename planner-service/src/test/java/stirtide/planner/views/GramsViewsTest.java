@@ -50,7 +50,7 @@ class GramsViewsTest {
         assertThat(foil.thickCost()).isEqualTo(new BigDecimal("0.41"));
         assertThat(foil.thinCost()).isEqualTo(new BigDecimal("0.46"));
         assertThat(foil.difference()).isEqualTo(new BigDecimal("-0.05"));
-        assertThat(foil.sentence()).contains("1:1.5 cost 0.05 EUR less than at 1:2.5");
+        assertThat(foil.sentence()).isEqualTo("Cloudlift, foil: 60 g at 1:1.5 cost 0.05 EUR less than at 1:2.5");
     }
 
     @Test

@@ -2,6 +2,7 @@ package stirtide.bar.controller;
 
 import java.util.Optional;
 import stirtide.bar.model.Inquiry;
+import stirtide.bar.model.LinkStatus;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.ViewState;
 import stirtide.events.view.DayView;
@@ -20,8 +21,8 @@ final class EffectRunner {
         if (effect instanceof UiEffect.Stay) return;
         if (effect instanceof UiEffect.Close) model.panel = Optional.empty();
         else if (effect instanceof UiEffect.Open open) model.panel = Optional.of(open.next());
-        else if (effect instanceof UiEffect.Send send) send(send);
-        else if (effect instanceof UiEffect.SendAll all) all.sends().forEach(this::send);
+        else if (effect instanceof UiEffect.Send send) send(send, nanos);
+        else if (effect instanceof UiEffect.SendAll all) all.sends().forEach(one -> send(one, nanos));
         else if (effect instanceof UiEffect.Notify say) say(say.words());
         else if (effect instanceof UiEffect.ShowView turn) turn(turn.pages());
         else if (effect instanceof UiEffect.SelectBowl pick) pick(pick.bowl());
@@ -44,11 +45,12 @@ final class EffectRunner {
         model.notices.add(words, false);
     }
 
-    private void send(UiEffect.Send send) {
+    private void send(UiEffect.Send send, long nanos) {
         model.panel = send.next();
         model.lastMove.sent(send.command(), model.view);
         model.pages = model.pages.sent(send.command(), model.view);
-        say("sent: " + send.words());
+        boolean live = model.link.line(nanos).state() == LinkStatus.State.LIVE;
+        say((live ? "sent: " : "waits to be sent: ") + send.words());
         model.service.send(model.signOn.operator().personId(), send.command(), send.words());
     }
 

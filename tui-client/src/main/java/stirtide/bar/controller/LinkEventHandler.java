@@ -29,7 +29,7 @@ final class LinkEventHandler {
         else if (event instanceof LinkEvent.Refused refused) refused(refused, nanos);
         else if (event instanceof LinkEvent.InForce inForce)
             model.pages = model.setup.received(model.pages, inForce.setup());
-        else if (event instanceof LinkEvent.Past past) model.pages = model.pages.withPast(past.days());
+        else if (event instanceof LinkEvent.Past past) model.pages = model.pages.loaded(past.days());
         else if (event instanceof LinkEvent.Advised said)
             model.panel.ifPresent(open -> open.hear(said.advice(), said.poured()));
         else if (event instanceof LinkEvent.Tried tried) model.pages = model.pages.with(tried.advice());

@@ -44,7 +44,7 @@ final class MoveComparison {
         Plan.PlanTotals was = before.get();
         Plan.PlanTotals is = after.get();
         return "clients wait " + was.waitMinutes() + " -> " + is.waitMinutes() + " min, bowls to mix "
-                + was.bowlCount() + " -> " + is.bowlCount() + ", over-mix "
+                + was.bowlCount() + " -> " + is.bowlCount() + ", left in bowls "
                 + WeightText.wholeGrams(was.overMixMilligrams()) + " -> "
                 + WeightText.wholeGrams(is.overMixMilligrams()) + " g";
     }

@@ -105,7 +105,7 @@ public final class KeyTable {
                 .key(Kind.TAB, KeyAction.NEXT_PART, "part", "the next heading")
                 .write('w', KeyAction.COUNT, "shelf", "count the picked product, or take in packs of it")
                 .write('g', KeyAction.PIN, "grams", "pin the grams of the picked zone, or have them learned again")
-                .write('f', KeyAction.FRACTION, "enough", enough)
+                .write('f', KeyAction.FRACTION, "how sure", enough)
                 .key('e', KeyAction.WRITE_FILES, "files", "write what is in force as the files of a salon");
     }
 

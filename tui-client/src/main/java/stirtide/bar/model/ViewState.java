@@ -14,6 +14,7 @@ import stirtide.events.view.DayView;
  * @param floor pick on the floor
  * @param day pick in the day
  * @param past earlier days, oldest first
+ * @param pastLoaded whether the earlier days were asked for and heard
  * @param advice what the planner was asked last
  * @param setup what is in force, and what is picked in it
  * @param mark the day whose plan is compared with that on show
@@ -25,6 +26,7 @@ public record ViewState(
         FloorSelection floor,
         OverMixSelection day,
         List<DayOverMix> past,
+        boolean pastLoaded,
         Optional<Inquiry> advice,
         SetupSelection setup,
         Optional<DayView> mark,
@@ -36,6 +38,7 @@ public record ViewState(
             FloorSelection.FIRST,
             OverMixSelection.FIRST,
             List.of(),
+            false,
             Optional.empty(),
             SetupSelection.FIRST,
             Optional.empty(),
@@ -48,6 +51,11 @@ public record ViewState(
     /** Another view; a service that was lifted is put back. */
     public ViewState to(KeyContext other) {
         return withPage(other).withFloor(floor.putBack());
+    }
+
+    /** The earlier days as they were heard. */
+    public ViewState loaded(List<DayOverMix> days) {
+        return withPast(days).withPastLoaded(true);
     }
 
     /** Another inquiry, or its answer. */

@@ -10,6 +10,8 @@ import stirtide.bar.canvas.Style;
 import stirtide.bar.model.AlarmList;
 import stirtide.bar.model.LinkStatus;
 import stirtide.bar.model.UiState;
+import stirtide.bar.text.CodeText;
+import stirtide.bar.text.CountText;
 import stirtide.bar.text.TimeText;
 import stirtide.events.view.AlarmCard;
 import stirtide.events.view.DayView;
@@ -61,7 +63,7 @@ final class AlarmView {
         AlarmCard alarm = row.first();
         String seen =
                 row.unseen() ? "" : alarm.acknowledgedBy().map(scene::name).orElse("here");
-        String what = scene.alarms().flood() ? "FLOOD  " + kind(row) : words(alarm, scene);
+        String what = scene.alarms().flood() ? kind(row) : words(alarm, scene);
         String text = symbol(alarm.priority()) + " " + alarm.priority() + "  " + what;
         boolean off = row.signIsOff(scene.nanos());
         return new Line(rank(alarm.priority()), text, style(alarm.priority()), seen, row.unseen(), off);
@@ -74,9 +76,14 @@ final class AlarmView {
                 .distinct()
                 .sorted()
                 .map(String::valueOf)
-                .collect(Collectors.joining(" "));
-        String name = row.first().kind().replace('_', ' ');
-        return row.alarms().size() + " x " + name + "  chairs " + chairs;
+                .collect(Collectors.joining(", "));
+        String name = CodeText.words(row.first().kind());
+        String what = row.first().bowl().isEmpty() ? "alarm" : "bowl";
+        return CountText.of(row.alarms().size(), what)
+                + (what.equals("alarm") ? ": " : " ")
+                + name
+                + (chairs.contains(",") ? ", chairs " : ", chair ")
+                + chairs;
     }
 
     // The service's sentence is long; where the life of a bowl is at stake the time left says it in a line.

@@ -12,6 +12,7 @@ import stirtide.bar.model.ControlLimits;
 import stirtide.bar.model.DayOverMix;
 import stirtide.bar.model.OverMixBars;
 import stirtide.bar.model.UiState;
+import stirtide.bar.model.ViewState;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
 
@@ -27,7 +28,7 @@ final class DaysChart {
         List<DayOverMix> past = scene.pages().past();
         Optional<ControlLimits> limits = OverMixBars.limits(past);
         pane.put(0, 0, "OVER-MIXED per day, g", Style.STRONG);
-        pane.fit(24, 0, pane.width() - 24, words(limits, past.size()), Style.DIM);
+        pane.fit(24, 0, pane.width() - 24, words(limits, scene.pages()), Style.DIM);
         var days = new ArrayList<>(past);
         days.add(DayOverMix.of(view));
         int fitting = (pane.width() - LEFT) / DAY_COLUMNS;
@@ -35,7 +36,9 @@ final class DaysChart {
         chart(pane.part(0, 1, pane.width(), pane.height() - 1), shown, limits, view.closed());
     }
 
-    private static String words(Optional<ControlLimits> limits, int days) {
+    private static String words(Optional<ControlLimits> limits, ViewState pages) {
+        int days = pages.past().size();
+        if (days == 0 && !pages.pastLoaded()) return "earlier days not loaded, d loads them";
         if (limits.isEmpty())
             return days + " earlier days known, limits are shown from " + ControlLimits.FEWEST + " on";
         BigDecimal lower = limits.get().lower().max(BigDecimal.ZERO);

@@ -29,7 +29,8 @@ final class FooterView {
 
     private static void happened(Pane rows, UiState scene) {
         String shelved = scene.alarms().shelved() == 0 ? "" : scene.alarms().shelved() + " shelved  ";
-        String unsent = scene.link().waitingEntries() == 0 ? "" : scene.link().waitingEntries() + " waiting to be sent";
+        int entries = scene.link().waitingEntries();
+        String unsent = entries == 0 ? "" : entries + (entries == 1 ? " waits" : " wait") + " to be sent";
         String waiting = (shelved + unsent).strip();
         int room = rows.width() - (waiting.isEmpty() ? 0 : waiting.length() + 2);
         List<Notice> notices = scene.notices();

@@ -363,6 +363,13 @@ class BarControllerTest {
     }
 
     @Test
+    void what_is_entered_while_the_link_is_down_waits_to_be_sent() {
+        bench.hear(new LinkEvent.Cut("refused")).type("m").hear(new LinkEvent.Waiting(1));
+        assertThat(bench.notice()).startsWith("waits to be sent: ");
+        assertThat(bench.picture()).contains("1 waits to be sent");
+    }
+
+    @Test
     void nothing_is_taken_back_while_the_link_is_down() {
         bench.hear(new LinkEvent.Cut("refused")).type("u");
         assertThat(bench.panel()).isEmpty();

@@ -83,6 +83,15 @@ class SetupTest {
     }
 
     @Test
+    void somebody_without_hours_is_off_today() {
+        var bench = pick(bench(), "Edda").press(Key.Kind.ENTER).press(Key.Kind.UP);
+        erase(bench, 40).press(Key.Kind.ENTER);
+        var sent = (SetupPiece.OnePerson) ((ChangeSetup) bench.sent.get(0)).piece();
+        assertThat(sent.person().onDuty()).isEmpty();
+        assertThat(bench.notice()).isEqualTo("sent: Edda is off today");
+    }
+
+    @Test
     void a_new_zone_comes_after_the_picked_one() {
         var bench = pick(bench(), "back: 32.5 g").type("n");
         assertThat(bench.title()).isEqualTo("ZONE of Half head of foils");

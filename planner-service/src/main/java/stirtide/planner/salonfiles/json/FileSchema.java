@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import stirtide.planner.salonfiles.source.FileProblem;
 
 /** Checks a document against its JSON Schema. What would be accepted is the description the schema gives. */
 public final class FileSchema {
@@ -70,7 +71,7 @@ public final class FileSchema {
     }
 
     private static String value(LocatedJson json, ValidationMessage message) {
-        if (message.getType().equals("required")) return "(missing)";
+        if (message.getType().equals("required")) return FileProblem.MISSING;
         if (names(message)) return "\"" + message.getProperty() + "\"";
         String pointer = message.getInstanceLocation().toString();
         JsonNode node = json.root().at(pointer);

@@ -10,6 +10,9 @@ package stirtide.planner.salonfiles.source;
  * @param accepted what would be accepted instead
  */
 public record FileProblem(String file, String place, String value, String accepted) {
+    /** Value of what is not there. */
+    public static final String MISSING = "(missing)";
+
     private static final int LONGEST_PLACE = 200;
     private static final int LONGEST_VALUE = 80;
     private static final int LONGEST_ACCEPTED = 600;
@@ -25,6 +28,7 @@ public record FileProblem(String file, String place, String value, String accept
     @Override
     public String toString() {
         String where = place.isEmpty() ? file : file + " " + place;
+        if (value.equals(MISSING)) return where + " is missing; accepted: " + accepted;
         return where + ": " + value + " is not accepted; accepted: " + accepted;
     }
 

@@ -21,7 +21,7 @@ public final class TextFileReader {
 
     /** The text of a file without its byte order mark, or empty after its problem was reported. */
     public static Optional<String> read(Path file, SourceFile source) {
-        if (!Files.exists(file)) return refused(source, "(missing)", "a file of this name in the folder");
+        if (!Files.exists(file)) return refused(source, FileProblem.MISSING, "a file of this name in the folder");
         if (!Files.isRegularFile(file)) return refused(source, "(not a file)", "a file of this name in the folder");
         byte[] bytes;
         try (InputStream in = Files.newInputStream(file)) {

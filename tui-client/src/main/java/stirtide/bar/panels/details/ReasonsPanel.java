@@ -39,11 +39,15 @@ public final class ReasonsPanel {
                 view.notes(),
                 note -> "service " + note.service() + ": " + note.sentence(),
                 "everything is planned as wished");
-        List<String> proof = view.planTotals().map(Plan.PlanTotals::proof).orElse(List.of());
+        // Of a plan without bowls there is nothing to prove.
+        List<String> proof = view.planTotals()
+                .filter(totals -> totals.bowlCount() > 0)
+                .map(Plan.PlanTotals::proof)
+                .orElse(List.of());
         if (!proof.isEmpty()) TextPanel.addPart(lines, "How good the plan is:", proof, sentence -> sentence, "");
         List<BowlReason> bowls =
                 view.planTotals().map(Plan.PlanTotals::bowlReasons).orElse(List.of());
-        if (!bowls.isEmpty()) TextPanel.addPart(lines, "Bowls that cannot be saved:", bowls, BowlReason::sentence, "");
+        if (!bowls.isEmpty()) TextPanel.addPart(lines, "Why not fewer bowls:", bowls, BowlReason::sentence, "");
         TextPanel.addPart(lines, "Changed by the newest plan:", view.changes(), change -> change, "nothing");
         lines.add("The day so far:");
         lines.addAll(totals(view));

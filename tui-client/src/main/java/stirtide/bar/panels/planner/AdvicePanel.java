@@ -99,7 +99,7 @@ public final class AdvicePanel implements Panel {
         int width = inside.width() - 2;
         inside.fit(1, 0, width, "now    " + AdviceText.figures(advice.present()), Style.STRONG);
         inside.fit(1, 1, width, AdviceText.untried(advice), Style.DIM);
-        if (all.isEmpty()) inside.put(1, 2, "no service may be moved, or no move helps", Style.TEXT);
+        if (all.isEmpty()) inside.put(1, 2, "no move is worth asking a client", Style.TEXT);
         int rows = inside.height() - 6;
         cursor.draw(all, rows, rows - 1, (row, effect, selected) -> {
             String text = (all.indexOf(effect) + 1) + "  " + AdviceText.moves(effect, state.zone());

@@ -21,14 +21,16 @@ final class AdviceText {
                 + " s so far; nothing is changed by it";
     }
 
-    /** Moves of one service first, then of two, each kind in the planner's order. */
+    /** Moves that improve something: of one service first, then of two, each kind in the planner's order. */
     static List<MoveAdvice.MoveEffect> ranked(MoveAdvice advice) {
-        return Stream.concat(advice.singles().stream(), advice.pairs().stream()).toList();
+        return Stream.concat(advice.singles().stream(), advice.pairs().stream())
+                .filter(effect -> effect.improves(advice.present()))
+                .toList();
     }
 
     static String figures(PlanFigures figures) {
         return "clients wait " + figures.waitMinutes() + " min, "
-                + WeightText.wholeGrams(figures.notAppliedMilligrams()) + " g not applied, "
+                + WeightText.wholeGrams(figures.notAppliedMilligrams()) + " g left in bowls, "
                 + CountText.of(figures.bowlCount(), "bowl");
     }
 

@@ -74,7 +74,8 @@ final class SalonForms {
             String name = texts.get(0).strip();
             String id = id(known, Person::personId, name, setup.salon().people());
             var role = Person.Role.valueOf(texts.get(1).toUpperCase(Locale.ROOT));
-            return send(new SetupPiece.OnePerson(new Person(id, name, role, hours.get())), "person " + name);
+            String words = hours.get().isEmpty() ? name + " is off today" : "person " + name;
+            return send(new SetupPiece.OnePerson(new Person(id, name, role, hours.get())), words);
         });
     }
 
@@ -85,7 +86,7 @@ final class SalonForms {
                 SetupFields.name(known, Scale::scaleId),
                 SetupFields.choice("accuracy class", CLASSES, Optional.of(accuracy), one -> one),
                 SetupFields.grams("shows steps of, g", range, Scale.Range::divisionMilligrams),
-                SetupFields.grams("e on its plate, g", range, Scale.Range::verificationMilligrams),
+                SetupFields.grams("small e on type plate, g", range, Scale.Range::verificationMilligrams),
                 SetupFields.grams("weighs up to, g", range, Scale.Range::maximumMilligrams),
                 SetupFields.grams("weighs from, g", known, Scale::minimumMilligrams),
                 SetupFields.choice(
@@ -97,7 +98,7 @@ final class SalonForms {
                         "error limits", LIMITS, known, one -> one.inServiceLimits() ? "in service" : "initial"));
         String note = known.filter(one -> one.ranges().size() > 1).isPresent()
                 ? "its first range; the others stay as they are"
-                : "class and e stand on the plate of the scale";
+                : "class (III) and small e stand on the type plate";
         return new CommandForm("SCALE", fields, note, texts -> scale(setup, known, texts));
     }
 
