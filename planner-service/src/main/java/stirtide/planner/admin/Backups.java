@@ -42,7 +42,7 @@ final class Backups {
             Path copy = beside.resolve("log.db");
             if (AdminClient.post(folder, AdminServer.BACKUP, Map.of("file", copy.toString()))
                     .isEmpty()) LogMaintenance.copyTo(folder, copy);
-            List<Damage> damages = LogMaintenance.verify(beside);
+            List<Damage> damages = LogMaintenance.verifyCopy(beside);
             if (!damages.isEmpty())
                 throw new CommandException(CommandException.LOG_BROKEN, "the copy does not verify: " + damages.get(0));
             Files.write(copy, digest(copy, Files.size(copy)), StandardOpenOption.APPEND, StandardOpenOption.SYNC);
@@ -76,7 +76,7 @@ final class Backups {
                 if (keys.isPresent()) bringKeys(opened, keys.get(), beside);
             }
             Files.createDirectories(folder);
-            for (String name : List.of("clients.erased", "clients.keys", "log.db"))
+            for (String name : List.of("clients.erased", "clients.keys", "anchor", "log.db"))
                 if (Files.exists(beside.resolve(name))) Files.move(beside.resolve(name), folder.resolve(name));
         } catch (LogFailure unsound) {
             // The part after "Found: " names the places. Without it the log could not even be opened, and the message

@@ -58,6 +58,8 @@ public final class CareMain {
         List<Damage> damages = LogMaintenance.verify(folder);
         if (!damages.isEmpty()) throw new CommandException(CommandException.LOG_BROKEN, "damaged: " + damages.get(0));
         spec.commandLine().getOut().println("every event is as it was written");
+        LogMaintenance.anchorNews(folder)
+                .ifPresent(news -> spec.commandLine().getErr().println("stirtide: the file anchor " + news));
     }
 
     @Command(

@@ -8,7 +8,6 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -86,15 +85,15 @@ final class LogFolder implements AutoCloseable {
         return folder.resolve("log.db");
     }
 
-    /** File that repeats the newest event's digest outside the log file. */
+    /** File that repeats the digests of all days' newest events outside the log file. */
     Path anchor() {
         return folder.resolve("anchor");
     }
 
-    /** The note in that file. */
-    Optional<HeadAnchor.Note> note() {
+    /** The notes in that file. */
+    AnchorNotes notes() {
         try {
-            return HeadAnchor.read(anchor());
+            return AnchorNotes.read(anchor());
         } catch (IOException unreadable) {
             throw new LogFailure(LogFailure.Kind.UNAVAILABLE, "cannot read " + anchor(), unreadable);
         }

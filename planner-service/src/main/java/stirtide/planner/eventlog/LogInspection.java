@@ -21,8 +21,8 @@ final class LogInspection {
             if (SqliteFile.isFresh(connection)) return List.of();
             SqliteVerifier verifier = new SqliteVerifier(connection);
             return verifier.newestRow() <= wholeUpTo
-                    ? verifier.verify(folder.note())
-                    : verifier.verifyAllButEvents(folder.note());
+                    ? verifier.verify(folder.notes())
+                    : verifier.verifyAllButEvents(folder.notes());
         } catch (SQLException failed) {
             throw SqliteFile.translate(failed, folder.file());
         } finally {

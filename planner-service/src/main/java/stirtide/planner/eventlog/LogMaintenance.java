@@ -6,6 +6,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -20,12 +21,29 @@ public final class LogMaintenance {
     private LogMaintenance() {}
 
     /**
-     * Every event that is changed, missing or out of place.
+     * Every event that is changed, missing or out of place, and whether the file {@code anchor}, which tells of missing
+     * ends, is lost itself.
      *
      * @throws LogFailure when there is no log or it cannot be opened at all
      */
     public static List<Damage> verify(Path folder) {
-        return with(folder, (connection, place) -> new SqliteVerifier(connection).verify(place.note()));
+        return with(folder, (connection, place) -> {
+            AnchorNotes notes = place.notes();
+            List<Damage> damages = new ArrayList<>(new SqliteVerifier(connection).verify(notes));
+            notes.loss(new SqliteStatements(connection).heads())
+                    .ifPresent(loss -> damages.add(new Damage("anchor", 0, loss)));
+            return damages;
+        });
+    }
+
+    /** The same for a copy of a log, which has no file {@code anchor} beside it. */
+    public static List<Damage> verifyCopy(Path folder) {
+        return with(folder, (connection, place) -> new SqliteVerifier(connection).verify(AnchorNotes.UNUSED));
+    }
+
+    /** In which way the file {@code anchor} is behind the log, as a sentence about it; empty when it is not. */
+    public static Optional<String> anchorNews(Path folder) {
+        return with(folder, (connection, place) -> place.notes().behind(new SqliteStatements(connection).heads()));
     }
 
     /**
@@ -41,7 +59,7 @@ public final class LogMaintenance {
     /** Writes the whole log into one new SQLite file; the log must be sound. */
     public static void copyTo(Path folder, Path file) {
         with(folder, (connection, place) -> {
-            List<Damage> damages = new SqliteVerifier(connection).verify(place.note());
+            List<Damage> damages = new SqliteVerifier(connection).verify(place.notes());
             if (!damages.isEmpty())
                 throw new LogFailure(LogFailure.Kind.DAMAGED, "the log is damaged: " + damages.get(0));
             try (PreparedStatement copy = connection.prepareStatement("VACUUM INTO ?")) {
@@ -86,11 +104,11 @@ public final class LogMaintenance {
         return List.copyOf(broken.values());
     }
 
-    private interface Work {
-        List<Damage> on(Connection connection, LogFolder place) throws SQLException;
+    private interface Work<T> {
+        T on(Connection connection, LogFolder place) throws SQLException;
     }
 
-    private static List<Damage> with(Path folder, Work work) {
+    private static <T> T with(Path folder, Work<T> work) {
         if (!Files.isRegularFile(folder.resolve("log.db")))
             throw new LogFailure(LogFailure.Kind.NO_PLACE, folder + " holds no log; name the data folder of a service");
         try (LogFolder place = LogFolder.take(folder)) {

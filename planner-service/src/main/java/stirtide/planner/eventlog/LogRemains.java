@@ -89,7 +89,7 @@ final class LogRemains {
 
     private Optional<String> remains() throws IOException {
         if (writeAheadLength > 0) return Optional.of(name(writeAhead));
-        for (String name : LATER_THAN_LOG) if (length(log.resolveSibling(name)) > 0) return Optional.of(name);
+        for (String name : LATER_THAN_LOG) if (Files.exists(log.resolveSibling(name))) return Optional.of(name);
         return Optional.empty();
     }
 

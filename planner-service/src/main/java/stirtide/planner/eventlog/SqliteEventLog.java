@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -79,17 +80,18 @@ public final class SqliteEventLog implements EventLog {
             folder.prepareDriver();
             log = new SqliteEventLog(folder, new HeadAnchor(folder.anchor()), opening);
             judge.accept(log);
-            log.session.ask(SqliteStatements::days);
+            log.anchor.takeUp(log.session.ask(SqliteStatements::heads), log.readOnly == null);
             return log;
-        } catch (IOException unreadable) {
-            folder.close();
-            throw new LogFailure(
-                    LogFailure.Kind.NO_PLACE, "cannot read or write in " + dataFolder + ": " + unreadable, unreadable);
         } catch (RuntimeException failed) {
             if (log == null) folder.close();
             else log.close();
             throw failed;
         }
+    }
+
+    /** What the file {@code anchor} beside the log could not tell any more when the log was opened, as a sentence. */
+    public Optional<String> anchorLoss() {
+        return anchor.loss();
     }
 
     /** From here on nothing is stored. The file is opened anew so that not even closing it changes it. */
@@ -112,7 +114,8 @@ public final class SqliteEventLog implements EventLog {
         refuseWhenReadOnly();
         try {
             Append answer = session.statements().append(day, expectedRevision, commandId, requestDigest, events);
-            if (answer instanceof Append.Appended && !events.isEmpty()) noteHead(day);
+            if (answer instanceof Append.Appended && !events.isEmpty())
+                anchor.note(day, session.statements().head(day));
             return answer;
         } catch (SQLException failed) {
             return afterFailure(failed, day, expectedRevision, commandId, events);
@@ -144,15 +147,6 @@ public final class SqliteEventLog implements EventLog {
         if (!commandId.equals(NO_COMMAND)) return command(day, commandId).isPresent();
         List<StoredEvent> there = read(day, expectedRevision, READ_LIMIT);
         return there.size() >= events.size() && there.subList(0, events.size()).equals(events);
-    }
-
-    private void noteHead(String day) throws SQLException {
-        try {
-            anchor.write(session.statements().note(day));
-        } catch (IOException noPlace) {
-            // The event is durable; an older note only finds less.
-            LOG.warn("anchor not written: {}", noPlace.toString());
-        }
     }
 
     @Override
@@ -189,7 +183,9 @@ public final class SqliteEventLog implements EventLog {
 
     @Override
     public SortedMap<String, String> seals() {
-        return session.ask(SqliteStatements::seals);
+        SortedMap<String, String> seals = new TreeMap<>();
+        session.ask(SqliteStatements::heads).forEach((day, head) -> seals.put(day, head.seal()));
+        return seals;
     }
 
     @Override
@@ -204,8 +200,8 @@ public final class SqliteEventLog implements EventLog {
 
     @Override
     public List<Damage> verify() {
-        Optional<HeadAnchor.Note> note = folder.note();
-        return session.ask(statements -> new SqliteVerifier(statements.connection()).verify(note));
+        AnchorNotes notes = folder.notes();
+        return session.ask(statements -> new SqliteVerifier(statements.connection()).verify(notes));
     }
 
     @Override

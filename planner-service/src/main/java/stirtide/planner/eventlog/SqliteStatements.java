@@ -121,17 +121,13 @@ final class SqliteStatements {
         }
     }
 
-    SortedMap<String, String> seals() throws SQLException {
-        SortedMap<String, String> seals = new TreeMap<>();
+    /** Newest revision and digest of every stream. */
+    SortedMap<String, Head> heads() throws SQLException {
+        SortedMap<String, Head> heads = new TreeMap<>();
         try (ResultSet rows = prepared("SELECT day, revision, hash FROM head").executeQuery()) {
-            while (rows.next()) seals.put(rows.getString(1), new Head(rows.getLong(2), rows.getBytes(3)).seal());
+            while (rows.next()) heads.put(rows.getString(1), new Head(rows.getLong(2), rows.getBytes(3)));
         }
-        return seals;
-    }
-
-    HeadAnchor.Note note(String day) throws SQLException {
-        Head head = head(day);
-        return new HeadAnchor.Note(day, head.revision(), head.hash());
+        return heads;
     }
 
     Optional<KnownCommand> command(String day, String commandId) throws SQLException {

@@ -1,6 +1,7 @@
 package stirtide.planner.eventlog;
 
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -26,19 +27,19 @@ final class SqliteVerifier {
         this.connection = connection;
     }
 
-    List<Damage> verify(Optional<HeadAnchor.Note> anchor) throws SQLException {
+    List<Damage> verify(AnchorNotes anchor) throws SQLException {
         try (Statement statement = connection.createStatement()) {
             checkPages(statement, "1");
             checkChains(statement);
             checkHeads(statement);
             checkCommands(statement);
         }
-        if (anchor.isPresent()) checkAnchor(anchor.get());
+        checkAnchor(anchor);
         return List.copyOf(damages);
     }
 
     /** Everything but the events: those of a large log take seconds and are held against their digests when read. */
-    List<Damage> verifyAllButEvents(Optional<HeadAnchor.Note> anchor) throws SQLException {
+    List<Damage> verifyAllButEvents(AnchorNotes anchor) throws SQLException {
         try (Statement statement = connection.createStatement()) {
             checkPages(statement, "'command'");
             checkPages(statement, "'head'");
@@ -46,7 +47,7 @@ final class SqliteVerifier {
             checkHeads(statement);
             checkCommands(statement);
         }
-        if (anchor.isPresent()) checkAnchor(anchor.get());
+        checkAnchor(anchor);
         return List.copyOf(damages);
     }
 
@@ -133,17 +134,22 @@ final class SqliteVerifier {
         }
     }
 
-    private void checkAnchor(HeadAnchor.Note note) throws SQLException {
+    private void checkAnchor(AnchorNotes notes) throws SQLException {
         try (var query = connection.prepareStatement("SELECT hash FROM event WHERE day=? AND revision=?")) {
-            query.setString(1, note.day());
-            query.setLong(2, note.revision());
-            try (ResultSet rows = query.executeQuery()) {
-                if (!rows.next()) {
-                    damages.add(new Damage(
-                            note.day(), note.revision(), "was stored (the file anchor says so) and is missing"));
-                } else if (!Arrays.equals(rows.getBytes(1), note.hash())) {
-                    damages.add(new Damage(note.day(), note.revision(), "is not the event the file anchor names"));
-                }
+            for (var note : notes.heads().entrySet()) {
+                query.setString(1, note.getKey());
+                query.setLong(2, note.getValue().revision());
+                checkNote(note.getKey(), note.getValue(), query);
+            }
+        }
+    }
+
+    private void checkNote(String day, Head note, PreparedStatement query) throws SQLException {
+        try (ResultSet rows = query.executeQuery()) {
+            if (!rows.next()) {
+                damages.add(new Damage(day, note.revision(), "was stored (the file anchor says so) and is missing"));
+            } else if (!Arrays.equals(rows.getBytes(1), note.hash())) {
+                damages.add(new Damage(day, note.revision(), "is not the event the file anchor names"));
             }
         }
     }

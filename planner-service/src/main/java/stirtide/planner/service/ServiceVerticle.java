@@ -15,6 +15,7 @@ import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
 import stirtide.planner.cli.CommandException;
 import stirtide.planner.eventlog.EventLog;
+import stirtide.planner.eventlog.SqliteEventLog;
 import stirtide.planner.http.AdminServer;
 import stirtide.planner.http.DayOperations.CommandAnswer;
 import stirtide.planner.http.HttpSecurity;
@@ -71,7 +72,7 @@ final class ServiceVerticle extends VerticleBase {
         PlanningExecutor planning = new PlanningExecutor(vertx, settings.planRounds(), metrics);
         DayService service = new DayService(vertx, asyncLog, opened, clock(), planning, metrics);
         days = service;
-        measure(service);
+        measure(service, opened.log());
         return service.resume()
                 .compose(resumed -> open(service))
                 .compose(shown -> HttpServers.start(
@@ -93,7 +94,11 @@ final class ServiceVerticle extends VerticleBase {
                 });
     }
 
-    private void measure(DayService days) {
+    private void measure(DayService days, SqliteEventLog opened) {
+        Gauge.builder("stirtide.anchor.whole", () -> opened.anchorLoss().isPresent() ? 0 : 1)
+                .description(
+                        "0 when the file anchor was lost or torn before the start, so that missing ends do not show")
+                .register(registry);
         Gauge.builder("stirtide.events", () -> newestRevisions)
                 .description("Events in the log, all days together")
                 .register(registry);

@@ -70,6 +70,24 @@ class CareTest {
     }
 
     @Test
+    void a_lost_anchor_is_told_with_74_and_an_old_one_in_words() throws Exception {
+        Path anchor = place.resolve("log/anchor");
+        byte[] older = Files.readAllBytes(anchor);
+        try (EventLog log = SqliteEventLog.open(place.resolve("log"))) {
+            log.append(DAY, EVENTS, "command-" + EVENTS, new byte[] {1}, List.of(event(EVENTS + 1)));
+        }
+        Files.write(anchor, older);
+        assertThat(run("verify", "log")).isZero();
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("the file anchor is older than the log");
+        Files.delete(anchor);
+        assertThat(run("verify", "log")).isEqualTo(CommandException.LOG_BROKEN);
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("damaged: anchor: is missing");
+        assertThat(run("backup", "log", "copy")).isZero();
+        assertThat(run("restore", "copy", "other")).isZero();
+        assertThat(run("verify", "other")).isZero();
+    }
+
+    @Test
     void a_changed_event_is_named_and_what_is_before_it_is_exported() throws Exception {
         Path file = place.resolve("log/log.db");
         String bytes = Files.readString(file, StandardCharsets.ISO_8859_1);
