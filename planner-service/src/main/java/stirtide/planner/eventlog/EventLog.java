@@ -56,6 +56,9 @@ public interface EventLog extends AutoCloseable {
     /** Holds every event of a stream against its digest. A damage shows in {@link #readOnly}. */
     default void check(String day) {}
 
+    /** Looks whether the store is still where it was opened. If not, it shows in {@link #readOnly}. */
+    default void checkPlace() {}
+
     /** Why nothing can be stored any more, as a sentence; empty while all is well. May be asked from any thread. */
     default Optional<String> readOnly() {
         return Optional.empty();

@@ -19,6 +19,7 @@ final class LogFolder implements AutoCloseable {
     private static final Set<String> NETWORK =
             Set.of("nfs", "nfs3", "nfs4", "cifs", "smb", "smbfs", "smb2", "smb3", "afs", "fuse.sshfs", "webdav");
 
+    private static final String LOCK = "lock";
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.log");
 
     private final Path folder;
@@ -39,7 +40,7 @@ final class LogFolder implements AutoCloseable {
             Files.createDirectories(folder);
             requireLocal(folder);
             FileChannel channel =
-                    FileChannel.open(folder.resolve("lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                    FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             if (tryLock(channel) == null) {
                 channel.close();
                 throw new LogFailure(
@@ -78,6 +79,11 @@ final class LogFolder implements AutoCloseable {
     /** Class name and message: a message alone is often only the path. */
     private static String reason(IOException failed) {
         return failed.getClass().getSimpleName() + ": " + failed.getMessage();
+    }
+
+    /** File that is locked as long as the folder is held. */
+    Path lockFile() {
+        return folder.resolve(LOCK);
     }
 
     /** The log file. */

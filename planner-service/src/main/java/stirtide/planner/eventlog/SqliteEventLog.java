@@ -33,6 +33,7 @@ public final class SqliteEventLog implements EventLog {
         this.folder = folder;
         this.anchor = anchor;
         this.session = new SqliteSession(folder.file(), opening, () -> readOnly != null);
+        session.hold(folder.lockFile());
     }
 
     /**
@@ -102,6 +103,22 @@ public final class SqliteEventLog implements EventLog {
         session.close();
     }
 
+    /**
+     * Looks whether the files that are open are still those in the folder. If not, nothing is stored from here on; the
+     * connection stays as it is, for at the path may lie the log of another service.
+     */
+    @Override
+    public void checkPlace() {
+        if (readOnly != null) return;
+        session.lost().ifPresent(file -> {
+            String why =
+                    file + " was moved, removed or replaced while it was in use; what was answered before is in the"
+                            + " file that was moved, if there is one. Stop this service, put the folder back and start again";
+            readOnly = why;
+            LOG.error("nothing is stored any more: {}", why);
+        });
+    }
+
     @Override
     public Optional<String> readOnly() {
         return Optional.ofNullable(readOnly);
@@ -114,6 +131,8 @@ public final class SqliteEventLog implements EventLog {
         refuseWhenReadOnly();
         try {
             Append answer = session.statements().append(day, expectedRevision, commandId, requestDigest, events);
+            // Between the look before and the end of the transaction it may have gone.
+            refuseWhenReadOnly();
             if (answer instanceof Append.Appended && !events.isEmpty())
                 anchor.note(day, session.statements().head(day));
             return answer;
@@ -123,6 +142,7 @@ public final class SqliteEventLog implements EventLog {
     }
 
     private void refuseWhenReadOnly() {
+        checkPlace();
         String why = readOnly;
         if (why != null) throw new LogFailure(LogFailure.Kind.READ_ONLY, why);
     }
@@ -130,6 +150,7 @@ public final class SqliteEventLog implements EventLog {
     /** Opens the file anew and looks whether the events are in it. */
     private Append afterFailure(
             SQLException failed, String day, long expectedRevision, String commandId, List<StoredEvent> events) {
+        refuseWhenReadOnly();
         session.close();
         if (SqliteFile.isLostSync(failed)) {
             // What is read now may come from memory, not from the disk: nothing it says can be answered upon.
@@ -151,6 +172,7 @@ public final class SqliteEventLog implements EventLog {
 
     @Override
     public Optional<KnownCommand> command(String day, String commandId) {
+        checkPlace();
         return session.ask(statements -> statements.command(day, commandId));
     }
 

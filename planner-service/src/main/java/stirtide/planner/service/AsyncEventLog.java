@@ -59,6 +59,14 @@ class AsyncEventLog {
         });
     }
 
+    /** Looks whether the log is still where it was opened; {@link #readOnly} tells if it is not. */
+    Future<Void> checkPlace() {
+        return ask(open -> {
+            open.checkPlace();
+            return null;
+        });
+    }
+
     /** Why nothing can be stored any more; empty while all is well. */
     Optional<String> readOnly() {
         return log.readOnly();

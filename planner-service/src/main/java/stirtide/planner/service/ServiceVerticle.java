@@ -26,6 +26,8 @@ import stirtide.planner.http.Readiness;
 final class ServiceVerticle extends VerticleBase {
     private static final Logger LOG = LoggerFactory.getLogger("stirtide.service");
 
+    private static final long PLACE_CHECK_MILLIS = 1000;
+
     private final Settings settings;
     private final HttpSecurity security;
     private final CompletableFuture<DataFolder> folder;
@@ -73,6 +75,7 @@ final class ServiceVerticle extends VerticleBase {
         DayService service = new DayService(vertx, asyncLog, opened, clock(), planning, metrics);
         days = service;
         measure(service, opened.log());
+        vertx.setPeriodic(PLACE_CHECK_MILLIS, timer -> asyncLog.checkPlace());
         return service.resume()
                 .compose(resumed -> open(service))
                 .compose(shown -> HttpServers.start(
