@@ -10,6 +10,8 @@ import stirtide.events.view.DayView;
 
 /** What a message of the connection to the service changes. */
 final class LinkEventHandler {
+    private static final String SIGN_ON = "sign-on";
+
     private final UiModel model;
     private final EffectRunner effects;
 
@@ -45,7 +47,7 @@ final class LinkEventHandler {
         model.clock = new FollowedClock(newer.time(), nanos, newer.clockRatePermille());
         model.lookAtAlarms(nanos);
         if (model.pages.page() == KeyContext.SETUP) model.setup.look(newer.revision());
-        model.lastMove.seen(newer).ifPresent(words -> model.notices.add(words, true));
+        model.lastMove.seen(newer).ifPresent(words -> model.notices.lasting(words, "last move"));
     }
 
     private void remember(DayView old, long nanos) {
@@ -66,7 +68,11 @@ final class LinkEventHandler {
         // What is half typed belongs to who has left.
         boolean ended = event instanceof LinkEvent.SignOn.Ended;
         if (ended) model.panel = Optional.empty();
-        model.signOn.hear(event, model.state(nanos)).ifPresent(words -> model.notices.add(words, ended));
+        model.signOn.hear(event, model.state(nanos)).ifPresent(words -> {
+            model.notices.overtake(SIGN_ON);
+            if (ended) model.notices.lasting(words, SIGN_ON);
+            else model.notices.add(words, false);
+        });
     }
 
     private boolean answeredInPanel(DayCommand command, Optional<String> refusal, long nanos) {
@@ -82,7 +88,6 @@ final class LinkEventHandler {
 
     private void refused(LinkEvent.Refused refused, long nanos) {
         boolean shown = answeredInPanel(refused.command(), Optional.of(refused.sentence()), nanos);
-        if (!shown || model.panel.isEmpty())
-            model.notices.add("NOT TAKEN  " + refused.words() + ": " + refused.sentence(), true);
+        if (!shown || model.panel.isEmpty()) model.notices.refused(refused);
     }
 }

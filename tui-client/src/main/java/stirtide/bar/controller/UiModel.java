@@ -52,6 +52,7 @@ final class UiModel {
                 picks,
                 Optional.empty(),
                 notices.all(),
+                notices.told(),
                 pages,
                 view.map(day -> alarms.list(day.alarms())).orElse(AlarmList.NONE),
                 scale);

@@ -24,6 +24,7 @@ import stirtide.events.view.DayView;
  * @param picks selected bowls
  * @param panel what is drawn over the view
  * @param notices lines for the person, newest last
+ * @param told lasting lines of late, oldest first, to be read again
  * @param pages which view is shown and what is selected in the other views
  * @param alarms alarms as this terminal shows them
  * @param scale what the scale shows
@@ -37,6 +38,7 @@ public record UiState(
         BowlSelection picks,
         Optional<Overlay> panel,
         List<Notice> notices,
+        List<String> told,
         ViewState pages,
         AlarmList alarms,
         ScaleStatus scale)
@@ -63,6 +65,7 @@ public record UiState(
                 operator,
                 BowlSelection.FIRST,
                 Optional.empty(),
+                List.of(),
                 List.of(),
                 ViewState.BAR,
                 view.map(day -> AlarmList.of(day.alarms())).orElse(AlarmList.NONE),

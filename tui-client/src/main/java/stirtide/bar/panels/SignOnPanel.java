@@ -50,7 +50,7 @@ public final class SignOnPanel implements Panel, FieldSet.Form {
 
     @Override
     public Frame frame() {
-        return new Frame(KeyContext.FIELDS, "SIGN ON", COLUMNS, WORD_ROW + WORD_ROWS + 2);
+        return new Frame(KeyContext.FIELDS, "SIGN ON", COLUMNS, WORD_ROW + Math.max(WORD_ROWS, rows(refused)) + 2);
     }
 
     @Override
@@ -58,10 +58,13 @@ public final class SignOnPanel implements Panel, FieldSet.Form {
         inside.fit(1, 0, COLUMNS - 2, why, Style.TEXT);
         fields.draw(inside, 1, FieldSet.Columns.at(8, COLUMNS - 14));
         int row = WORD_ROW;
-        for (String line : LineWrap.wrap(word(state.nanos()), COLUMNS - 2))
-            if (row < WORD_ROW + WORD_ROWS) inside.put(1, row++, line, Style.STRONG);
+        for (String line : LineWrap.wrap(word(state.nanos()), COLUMNS - 2)) inside.put(1, row++, line, Style.STRONG);
         String enter = fields.onLast() ? "Enter signs on" : "letter or left, right: name   Enter next";
         inside.put(1, inside.height() - 1, enter + "   Esc leaves", Style.DIM);
+    }
+
+    private static int rows(String sentence) {
+        return LineWrap.wrap("! " + sentence, COLUMNS - 2).size();
     }
 
     private String word(long nanos) {

@@ -23,6 +23,9 @@ public final class ScreenView {
     private static final int WIDE_NEXT_ROWS = 15;
     private static final int FOOT_ROWS = 3;
 
+    /** Rows that the queue and the live bowls keep beside a long message. */
+    private static final int LEAST_LISTS = 7;
+
     private ScreenView() {}
 
     /** The picture of a scene. */
@@ -37,6 +40,7 @@ public final class ScreenView {
         if (scene.pages().page() != KeyContext.BAR) page(whole, scene, wide ? 2 : 1);
         else if (wide) wide(whole, scene);
         else compact(whole, scene);
+        FooterView.drawLong(whole, scene);
         scene.panel().ifPresent(panel -> over(whole, panel));
         return canvas;
     }
@@ -53,7 +57,8 @@ public final class ScreenView {
         whole.rule(2);
         NextMixView.draw(whole.part(0, 3, columns, NEXT_ROWS), scene);
         int top = 3 + NEXT_ROWS;
-        int lists = whole.height() - top - FOOT_ROWS - 1;
+        int room = whole.height() - top - FOOT_ROWS - 1;
+        int lists = Math.max(Math.min(room, LEAST_LISTS), room - FooterView.rowsAbove(scene, columns));
         // The queue gets two fifths, the live bowls the rest: those have lives to watch.
         int queueRows = Math.max(4, lists * 2 / 5);
         whole.rule(top);

@@ -370,6 +370,19 @@ class BarControllerTest {
     }
 
     @Test
+    void a_refusal_goes_when_the_entry_is_accepted_and_can_be_read_again() {
+        bench.type("m").press(Key.Kind.ESCAPE);
+        DayCommand begun = bench.sent.get(0);
+        var refused = new LinkEvent.Refused(begun, "bowl 7a begun", "Tamsin mixes bowl 6a. Weigh that one first.");
+        bench.hear(refused).hear(refused);
+        assertThat(bench.scene().notices()).hasSize(1);
+        assertThat(bench.picture()).contains("NOT TAKEN  bowl 7a begun: Tamsin mixes bowl 6a. Weigh that one first.");
+        bench.hear(new LinkEvent.Taken(begun, "bowl 7a begun", false)).press(Key.Kind.DOWN);
+        assertThat(bench.scene().notices()).isEmpty();
+        assertThat(bench.type("i").picture()).contains("Said of late:", "NOT TAKEN bowl 7a begun: Tamsin mixes");
+    }
+
+    @Test
     void nothing_is_taken_back_while_the_link_is_down() {
         bench.hear(new LinkEvent.Cut("refused")).type("u");
         assertThat(bench.panel()).isEmpty();

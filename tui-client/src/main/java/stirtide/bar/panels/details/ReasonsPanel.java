@@ -23,7 +23,12 @@ public final class ReasonsPanel {
     }
 
     static List<String> lines(UiState state) {
-        return state.view().map(ReasonsPanel::lines).orElse(List.of("nothing heard from the service yet"));
+        var lines = new ArrayList<String>();
+        String why = state.link().why();
+        if (!why.isEmpty()) TextPanel.addPart(lines, "No link to the service:", List.of(why), line -> line, "");
+        if (!state.told().isEmpty()) TextPanel.addPart(lines, "Said of late:", state.told(), line -> line, "");
+        lines.addAll(state.view().map(ReasonsPanel::lines).orElse(List.of("nothing heard from the service yet")));
+        return lines;
     }
 
     private static List<String> lines(DayView view) {

@@ -17,6 +17,7 @@ import stirtide.events.command.DayCommand;
 public final class CommandForm implements Panel, FieldSet.Form {
     private static final int COLUMNS = 72;
     private static final int MOST_FIELDS = 11;
+    private static final int LEAST_FIELDS = 2;
     private static final int REASON_ROWS = 4;
 
     private final String title;
@@ -63,13 +64,19 @@ public final class CommandForm implements Panel, FieldSet.Form {
         return this;
     }
 
+    /** Fields make room for a long reason. */
     private int shown() {
-        return Math.min(MOST_FIELDS, fields.all().size());
+        int most = Math.max(LEAST_FIELDS, MOST_FIELDS + REASON_ROWS - reasonRows());
+        return Math.min(Math.min(MOST_FIELDS, most), fields.all().size());
+    }
+
+    private int reasonRows() {
+        return Math.max(REASON_ROWS, LineWrap.wrap(message(), COLUMNS - 2).size());
     }
 
     @Override
     public Frame frame() {
-        return new Frame(KeyContext.FIELDS, title, COLUMNS, shown() + REASON_ROWS + 3);
+        return new Frame(KeyContext.FIELDS, title, COLUMNS, shown() + reasonRows() + 3);
     }
 
     @Override
@@ -86,8 +93,7 @@ public final class CommandForm implements Panel, FieldSet.Form {
         int hidden = fields.all().size() - first - shown;
         inside.fit(1, shown, inside.width() - 2, hidden > 0 ? hidden + " more below" : note, Style.DIM);
         int row = shown + 1;
-        for (String line : LineWrap.wrap(message(), COLUMNS - 2))
-            if (row <= shown + REASON_ROWS) inside.put(1, row++, line, Style.STRONG);
+        for (String line : LineWrap.wrap(message(), COLUMNS - 2)) inside.put(1, row++, line, Style.STRONG);
         inside.put(1, inside.height() - 1, keys(), Style.DIM);
     }
 

@@ -10,6 +10,7 @@ import stirtide.bar.keys.KeyContext;
 import stirtide.bar.keys.KeyTable;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
+import stirtide.bar.text.LineWrap;
 import stirtide.bar.text.WeightText;
 
 /**
@@ -181,9 +182,20 @@ public final class FieldSet {
         }
     }
 
+    /** Rows beyond the first that the reason takes in so many columns. */
+    public int moreReasonRows(int columns) {
+        return reason.isEmpty() ? 0 : LineWrap.wrap("! " + reason, columns - 2).size() - 1;
+    }
+
+    private void drawReason(Pane inside, int firstRow, String text) {
+        if (reason.isEmpty()) return;
+        int row = firstRow;
+        for (String line : LineWrap.wrap(text, inside.width() - 2)) inside.put(1, row++, line, Style.STRONG);
+    }
+
     /** Draws why an entry was not accepted, and in the last row of the pane which keys work. */
     public void drawFoot(Pane inside, int reasonRow, String keys) {
-        if (!reason.isEmpty()) inside.put(1, reasonRow, "! " + reason, Style.STRONG);
+        drawReason(inside, reasonRow, "! " + reason);
         inside.put(1, inside.height() - 1, keys + "   Esc leaves", Style.DIM);
     }
 }

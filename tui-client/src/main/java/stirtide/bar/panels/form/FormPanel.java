@@ -92,7 +92,8 @@ public final class FormPanel implements Panel, FieldSet.Form {
 
     @Override
     public Frame frame() {
-        return new Frame(KeyContext.FIELDS, title, layout.columns(), layout.rows());
+        return new Frame(
+                KeyContext.FIELDS, title, layout.columns(), layout.rows() + fields.moreReasonRows(layout.columns()));
     }
 
     @Override

@@ -13,6 +13,7 @@ import stirtide.bar.model.Panel;
 import stirtide.bar.model.Panel.UiEffect;
 import stirtide.bar.model.UiState;
 import stirtide.bar.panels.list.ListCursor;
+import stirtide.bar.text.LineWrap;
 import stirtide.events.plan.PlannedService;
 import stirtide.events.view.DayView;
 
@@ -50,7 +51,15 @@ public final class ServicesPanel implements Panel {
                 (row, card, selected) -> drawService(inside, 1 + row, card, state, selected));
         if (more > 0) inside.put(2, 1 + listRows, more + " more below", Style.DIM);
         cursor.in(services(state)).ifPresent(card -> drawZones(inside, 2 + listRows, card, state));
-        if (!reason.isEmpty()) inside.put(1, inside.height() - 1, "! " + reason, Style.STRONG);
+        if (!reason.isEmpty()) drawReason(inside);
+    }
+
+    /** It takes rows of the zones, if it needs them. */
+    private void drawReason(Pane inside) {
+        List<String> lines = LineWrap.wrap("! " + reason, inside.width() - 2);
+        int top = inside.height() - lines.size();
+        inside.part(0, top, inside.width(), lines.size()).clear();
+        for (int i = 0; i < lines.size(); i++) inside.put(1, top + i, lines.get(i), Style.STRONG);
     }
 
     private static void drawService(Pane inside, int row, DayView.ServiceCard card, UiState state, boolean selected) {

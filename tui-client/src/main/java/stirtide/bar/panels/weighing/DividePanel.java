@@ -43,7 +43,11 @@ public final class DividePanel implements Panel, FieldSet.Form {
 
     @Override
     public Frame frame() {
-        return new Frame(KeyContext.FIELDS, "DIVIDE  one mix, two bowls: " + BatchText.bowls(batch), COLUMNS, 7);
+        return new Frame(
+                KeyContext.FIELDS,
+                "DIVIDE  one mix, two bowls: " + BatchText.bowls(batch),
+                COLUMNS,
+                7 + fields.moreReasonRows(COLUMNS));
     }
 
     @Override
@@ -60,7 +64,7 @@ public final class DividePanel implements Panel, FieldSet.Form {
         fields.drawFoot(
                 inside, 4, warning.isWarning() ? "Enter again keeps" : fields.enterWords("Enter records", state));
         String scale = Pane.cut(state.scale().words(), COLUMNS / 2);
-        inside.put(inside.width() - 1 - scale.length(), 6, scale, Style.TEXT);
+        inside.put(inside.width() - 1 - scale.length(), inside.height() - 1, scale, Style.TEXT);
     }
 
     @Override

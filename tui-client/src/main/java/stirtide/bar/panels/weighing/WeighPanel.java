@@ -57,7 +57,11 @@ public final class WeighPanel implements Panel, FieldSet.Form {
 
     @Override
     public Frame frame() {
-        int rows = 1 + weights.fields().size() + 1 + MESSAGE_ROWS + 1;
+        int rows = 1
+                + weights.fields().size()
+                + 1
+                + Math.max(MESSAGE_ROWS, messageLines().size())
+                + 1;
         return new Frame(KeyContext.FIELDS, title(weights.target()), COLUMNS, rows);
     }
 
@@ -181,15 +185,21 @@ public final class WeighPanel implements Panel, FieldSet.Form {
     }
 
     private void drawMessages(Pane inside, int firstRow) {
+        int row = firstRow;
+        for (String line : messageLines()) inside.put(1, row++, line, Style.STRONG);
+    }
+
+    private List<String> messageLines() {
         // What the directions accept, shown before the liquids are in, is a help and no warning.
         boolean help = fields.reason().isEmpty() && weights.liquids().isEmpty() && !warning.isWarning();
-        int row = firstRow;
+        var lines = new ArrayList<String>();
         for (String message : messages()) {
             String mark = help ? "  " : "! ";
             for (String line : LineWrap.wrap(message, COLUMNS - 4)) {
-                if (row < firstRow + MESSAGE_ROWS) inside.put(1, row++, mark + line, Style.STRONG);
+                lines.add(mark + line);
                 mark = "  ";
             }
         }
+        return lines;
     }
 }
