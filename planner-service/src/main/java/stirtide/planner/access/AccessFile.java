@@ -18,8 +18,8 @@ import java.util.function.UnaryOperator;
 import stirtide.events.json.ContractJson;
 
 /**
- * The access files beside the log: {@code access.json}, written by commands and read by the service, and
- * {@code access-used.json}, written by the service only.
+ * The access files beside the log: {@code access.json}, written by commands and read by the service, {@code
+ * access-used.json}, when each token was used, and {@code access.lock}. Where any of them is, the service is closed.
  */
 public final class AccessFile {
     private final Path folder;
@@ -33,6 +33,10 @@ public final class AccessFile {
         return folder.resolve("access.json");
     }
 
+    private Path lock() {
+        return folder.resolve("access.lock");
+    }
+
     private Path used() {
         return folder.resolve("access-used.json");
     }
@@ -41,12 +45,40 @@ public final class AccessFile {
     public record Made(String token, AccessList.Token kept) {}
 
     /**
-     * The tokens and codes that were given; none when there is no file.
+     * Whether a token or code was ever given here, or the log came from elsewhere: nobody is let in without one then,
+     * whatever became of the list.
+     */
+    public boolean closed() {
+        return Files.exists(list()) || Files.exists(lock()) || Files.exists(used());
+    }
+
+    /** Closes the service until a token or code is given. */
+    public void close() throws IOException {
+        Files.createDirectories(folder);
+        if (!Files.exists(used())) CheckedFile.write(used(), ContractJson.write(new Uses(Map.of())));
+        if (!Files.exists(lock())) Files.createFile(lock());
+    }
+
+    /**
+     * The tokens and codes that were given; none where none was ever given.
      *
-     * @throws AccessFailure when the file cannot be read as one
+     * @throws AccessFailure when the file cannot be read as one, or is missing or empty although the service is closed
      */
     public AccessList read() {
+        if (closed() && isLost())
+            throw new AccessFailure(list()
+                    + " is missing or empty, so it is not known who may come in; the service stays closed. Restore"
+                    + " the file, or give a token anew: planner-service/care token " + folder
+                    + " add --role manager --name PERSON");
         return read(list(), AccessList.class, AccessList.EMPTY);
+    }
+
+    private boolean isLost() {
+        try {
+            return !Files.exists(list()) || Files.size(list()) == 0;
+        } catch (IOException gone) {
+            return true;
+        }
     }
 
     /** When each token was last used, to about a minute. */
@@ -60,20 +92,20 @@ public final class AccessFile {
         // What is wrong with the folder itself, the log says better.
         if (!Files.exists(file)) return otherwise;
         try {
-            return ContractJson.read(Files.readString(file), type);
+            return ContractJson.read(CheckedFile.read(file).text(), type);
         } catch (NoSuchFileException absent) {
             return otherwise;
         } catch (IOException | IllegalArgumentException unreadable) {
             throw new AccessFailure(
                     file + " cannot be read: " + unreadable.getMessage()
-                            + "; no request is accepted until it is restored or removed",
+                            + "; no request is accepted until it is restored",
                     unreadable);
         }
     }
 
     void writeUses(Map<String, Instant> uses) {
         try {
-            OwnerOnlyFile.write(used(), ContractJson.write(new Uses(uses)));
+            CheckedFile.write(used(), ContractJson.write(new Uses(uses)));
         } catch (IOException unwritable) {
             throw new UncheckedIOException(unwritable);
         }
@@ -117,14 +149,14 @@ public final class AccessFile {
     /** One change after the other, also between two commands. */
     private void change(UnaryOperator<AccessList> change) {
         try {
-            Files.createDirectories(folder);
-            try (FileChannel lock = FileChannel.open(
-                            folder.resolve("access.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            close();
+            try (FileChannel lock = FileChannel.open(lock(), StandardOpenOption.WRITE);
                     var held = lock.lock()) {
-                if (held.isValid()) OwnerOnlyFile.write(list(), ContractJson.write(change.apply(read())));
+                AccessList before = isLost() ? AccessList.EMPTY : read();
+                if (held.isValid()) CheckedFile.write(list(), ContractJson.write(change.apply(before)));
             }
         } catch (IOException unwritable) {
-            throw new AccessFailure(list() + " cannot be written: " + unwritable.getMessage(), unwritable);
+            throw AccessFailure.unwritable(list() + " cannot be written: " + unwritable.getMessage(), unwritable);
         }
     }
 

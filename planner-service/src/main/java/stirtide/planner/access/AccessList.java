@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param people who may sign on at a terminal with a code
  */
 public record AccessList(List<Token> tokens, List<Person> people) {
-    /** No token or code was given yet: the service is open to its own machine. */
+    /** Nobody has a token or code. */
     public static final AccessList EMPTY = new AccessList(List.of(), List.of());
 
     /**
@@ -63,11 +63,6 @@ public record AccessList(List<Token> tokens, List<Person> people) {
     public AccessList {
         tokens = List.copyOf(tokens);
         people = List.copyOf(people);
-    }
-
-    /** Whether no token or code was ever given. */
-    public boolean hasNoGrants() {
-        return tokens.isEmpty() && people.isEmpty();
     }
 
     /** Whether any token is valid at an instant. */

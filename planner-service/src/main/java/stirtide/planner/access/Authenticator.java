@@ -23,6 +23,7 @@ public final class Authenticator {
     private final AttemptLimiter terminals = new AttemptLimiter(FREE_TRIES_AT_TERMINAL);
     private final AttemptLimiter people = new AttemptLimiter(FREE_TRIES_OF_PERSON);
     private final Map<String, Instant> used = new TreeMap<>();
+    private boolean open;
     private AccessList list;
     private String stamp;
     private boolean usedChanged;
@@ -36,13 +37,14 @@ public final class Authenticator {
         this.file = file;
         this.clock = clock;
         this.stamp = file.stamp();
+        this.open = !file.closed();
         this.list = file.read();
         used.putAll(file.lastUses());
     }
 
     /** Whether the service is open: no token or code was ever given, so every caller of this machine may do everything. */
     public boolean open() {
-        return list.hasNoGrants();
+        return open;
     }
 
     /** Authenticates the sender of a request by its header. */
@@ -157,20 +159,23 @@ public final class Authenticator {
     /** Looks whether the list was changed. Reads a file: to be called on a thread that may wait. */
     public Optional<Reading> readAgain(String knownStamp) {
         String newest = file.stamp();
-        return newest.equals(knownStamp) ? Optional.empty() : Optional.of(new Reading(newest, file.read()));
+        return newest.equals(knownStamp)
+                ? Optional.empty()
+                : Optional.of(new Reading(newest, !file.closed(), file.read()));
     }
 
-    /** What was read. */
-    public record Reading(String stamp, AccessList list) {}
+    /** What was read, and whether the service could be open by it. */
+    public record Reading(String stamp, boolean open, AccessList list) {}
 
     /** The stamp of what is in force. */
     public String stamp() {
         return stamp;
     }
 
-    /** Puts what was read in force. A service that once had tokens or codes is never opened again. */
+    /** Puts what was read in force. A service that is closed is never opened again. */
     public void renew(Reading reading) {
-        if (reading.list().hasNoGrants() && !list.hasNoGrants()) return;
+        if (reading.open()) return;
+        open = false;
         stamp = reading.stamp();
         list = reading.list();
     }

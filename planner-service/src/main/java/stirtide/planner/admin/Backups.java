@@ -16,6 +16,8 @@ import java.util.Map;
 import java.util.Optional;
 import stirtide.events.day.DayEvent;
 import stirtide.events.day.StoredEvent;
+import stirtide.planner.access.AccessFile;
+import stirtide.planner.access.CheckedFile;
 import stirtide.planner.cli.CommandException;
 import stirtide.planner.eventlog.EventLog;
 import stirtide.planner.eventlog.EventLog.Damage;
@@ -29,6 +31,10 @@ import stirtide.planner.privacy.ClientKeys;
 final class Backups {
     private static final int DIGEST_CHARACTERS = 64;
     private static final int CHUNK_BYTES = 64 * 1024;
+
+    /** The log last: what lies in a folder before it opens nothing. */
+    private static final List<String> MOVED = List.of(
+            "access-used.json", "access.lock", "access.json", "clients.erased", "clients.keys", "anchor", "log.db");
 
     private Backups() {}
 
@@ -62,9 +68,11 @@ final class Backups {
     /**
      * Verifies in a folder beside the wanted one, so that a refused backup leaves nothing behind.
      *
-     * @param keys folder with copies of the clients' keys and of the list of the erased, if they are to come back too
+     * @param keys folder with copies of the clients' keys, of the list of the erased and of the access list, if they are
+     *     to come back too
+     * @param open whether a service on the restored log may let everybody in, as one does that never gave a token
      */
-    static void restore(Path file, Path folder, Optional<Path> keys) throws IOException {
+    static void restore(Path file, Path folder, Optional<Path> keys, boolean open) throws IOException {
         EventImport.requireEmpty(folder);
         long length = Files.size(file) - DIGEST_CHARACTERS;
         if (length <= 0) throw damaged(file, "it is too short");
@@ -75,8 +83,9 @@ final class Backups {
                 if (!same) throw damaged(file, "every event is sound, but bytes outside of them are changed");
                 if (keys.isPresent()) bringKeys(opened, keys.get(), beside);
             }
+            if (!open) closeAccess(keys, beside);
             Files.createDirectories(folder);
-            for (String name : List.of("clients.erased", "clients.keys", "anchor", "log.db"))
+            for (String name : MOVED)
                 if (Files.exists(beside.resolve(name))) Files.move(beside.resolve(name), folder.resolve(name));
         } catch (LogFailure unsound) {
             // The part after "Found: " names the places. Without it the log could not even be opened, and the message
@@ -88,10 +97,23 @@ final class Backups {
         }
     }
 
+    /** The access list of a service is not in its backup, so it is not known whether it was open. */
+    private static void closeAccess(Optional<Path> from, Path to) throws IOException {
+        new AccessFile(to).close();
+        Optional<Path> list = from.map(folder -> folder.resolve("access.json")).filter(Files::isRegularFile);
+        if (list.isEmpty()) return;
+        new AccessFile(from.orElseThrow()).read();
+        CheckedFile.write(
+                to.resolve("access.json"), CheckedFile.read(list.get()).text());
+    }
+
     /** Keys of clients who were erased, by the list or by the log, do not come back. */
     private static void bringKeys(EventLog log, Path from, Path to) throws IOException {
-        if (!Files.isRegularFile(from.resolve("clients.keys")))
-            throw new CommandException(CommandException.CANNOT_CREATE, from + " holds no clients.keys");
+        if (!Files.isRegularFile(from.resolve("clients.keys"))) {
+            if (Files.isRegularFile(from.resolve("access.json"))) return;
+            throw new CommandException(
+                    CommandException.CANNOT_CREATE, from + " holds neither clients.keys nor access.json");
+        }
         ClientKeys brought = new ClientKeys(from);
         for (String day : log.days()) forgetErased(log, day, brought);
         ClientKeys.Snapshot kept = brought.snapshot();

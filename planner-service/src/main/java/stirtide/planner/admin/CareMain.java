@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import stirtide.planner.access.AccessFile;
 import stirtide.planner.cli.CommandException;
 import stirtide.planner.cli.CommandLines;
 import stirtide.planner.cli.ProgramVersion;
@@ -30,6 +32,10 @@ import stirtide.planner.eventlog.LogMaintenance;
         versionProvider = ProgramVersion.class,
         subcommands = {ClientCommands.class, TokenCommands.class, PersonCommands.class, GenerateCompletion.class})
 public final class CareMain {
+    private static final String OPEN =
+            "lets everybody on this machine in, as a service does that never gave a token; without it nobody is let in"
+                    + " until a token or code is given";
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -79,10 +85,12 @@ public final class CareMain {
     @Command(name = "import", description = "Replays exported events, stores them in an empty folder and verifies it.")
     void bring(
             @Parameters(paramLabel = "FILE", description = "exported events") Path file,
-            @Parameters(paramLabel = "FOLDER", description = "new or empty folder") Path folder)
+            @Parameters(paramLabel = "FOLDER", description = "new or empty folder") Path folder,
+            @Option(names = "--open", description = OPEN) boolean open)
             throws IOException {
-        int events = EventImport.bring(file, folder);
+        int events = EventImport.bring(file, folder, open);
         spec.commandLine().getErr().println("stirtide: " + events + " events imported and verified");
+        sayWhoComesIn(folder);
     }
 
     @Command(name = "backup", description = "Writes the whole log into one new file; the service may be running.")
@@ -100,9 +108,20 @@ public final class CareMain {
             @Parameters(
                             paramLabel = "KEYS",
                             arity = "0..1",
-                            description = "folder with clients.keys and clients.erased, to be restored too")
-                    Optional<Path> keys)
+                            description =
+                                    "folder with clients.keys, clients.erased and access.json, to be restored too")
+                    Optional<Path> keys,
+            @Option(names = "--open", description = OPEN) boolean open)
             throws IOException {
-        Backups.restore(file, folder, keys);
+        Backups.restore(file, folder, keys, open);
+        sayWhoComesIn(folder);
+    }
+
+    private void sayWhoComesIn(Path folder) {
+        if (new AccessFile(folder).closed() && !Files.exists(folder.resolve("access.json")))
+            spec.commandLine()
+                    .getErr()
+                    .println("stirtide: nobody may come in yet; restore access.json too, or give a token:"
+                            + " planner-service/care token " + folder + " add --role manager --name PERSON");
     }
 }

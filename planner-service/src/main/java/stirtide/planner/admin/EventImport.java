@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import stirtide.events.day.StoredEvent;
 import stirtide.events.json.CloudEvent;
 import stirtide.events.json.UnreadableEvent;
+import stirtide.planner.access.AccessFile;
 import stirtide.planner.cli.CommandException;
 import stirtide.planner.day.Evolver;
 import stirtide.planner.day.state.Day;
@@ -21,8 +22,12 @@ import stirtide.planner.eventlog.SqliteEventLog;
 final class EventImport {
     private EventImport() {}
 
-    /** Reads the whole file before anything is made, then stores and verifies. Gives the number of events. */
-    static int bring(Path file, Path folder) throws IOException {
+    /**
+     * Reads the whole file before anything is made, then stores and verifies. Gives the number of events.
+     *
+     * @param open whether a service on the log may let everybody in, as one does that never gave a token
+     */
+    static int bring(Path file, Path folder, boolean open) throws IOException {
         requireEmpty(folder);
         Map<String, List<StoredEvent>> days = read(file);
         days.values().forEach(EventImport::replay);
@@ -32,6 +37,7 @@ final class EventImport {
                 throw new CommandException(
                         CommandException.LOG_BROKEN, "what was written to " + folder + " does not verify");
         }
+        if (!open) new AccessFile(folder).close();
         return days.values().stream().mapToInt(List::size).sum();
     }
 

@@ -43,8 +43,10 @@ public final class CommandLines {
     private static CommandException reported(Exception failed) {
         if (failed instanceof CommandException known) return known;
         if (failed instanceof LogFailure log) return CommandException.of(log);
-        if (failed instanceof AccessFailure)
-            return new CommandException(CommandException.CANNOT_CREATE, String.valueOf(failed.getMessage()));
+        if (failed instanceof AccessFailure access)
+            return new CommandException(
+                    access.isUnwritable() ? CommandException.CANNOT_CREATE : CommandException.LOG_BROKEN,
+                    String.valueOf(failed.getMessage()));
         if (failed instanceof IOException)
             return new CommandException(CommandException.CANNOT_CREATE, "cannot read or write: " + failed.getMessage());
         return new CommandException(

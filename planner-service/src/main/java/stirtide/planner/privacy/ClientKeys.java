@@ -2,7 +2,6 @@ package stirtide.planner.privacy;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,7 +17,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.json.ContractJson;
-import stirtide.planner.access.OwnerOnlyFile;
+import stirtide.planner.access.CheckedFile;
 
 /**
  * The keys of all clients, in {@code clients.keys} beside the log, and the ids of those who were erased, in {@code
@@ -29,7 +28,7 @@ public final class ClientKeys {
     public static final String ERASED = "erased";
 
     private static final Pattern SEALED = Pattern.compile("sealed:(c[0-9]{6,9}):([A-Za-z0-9_-]{1,400})");
-    private static final Pattern ID = Pattern.compile("c[0-9]{6,9}");
+    static final Pattern ID = Pattern.compile("c[0-9]{6,9}");
     private static final int LONGEST = 64;
     private static final int MOST = 100_000;
 
@@ -49,9 +48,13 @@ public final class ClientKeys {
     public ClientKeys(Path folder) throws IOException {
         file = folder.resolve("clients.keys");
         erasedFile = folder.resolve("clients.erased");
-        erased.addAll(lines(erasedFile));
+        ErasedClients list = ErasedClients.read(erasedFile);
+        erased.addAll(list.ids());
         try {
-            read(ContractJson.read(Files.readString(file), Content.class));
+            CheckedFile.Content found = CheckedFile.read(file);
+            Content content = ContractJson.read(found.text(), Content.class);
+            list.requireWhole(erasedFile, found.checked(), content.erased().orElse(0));
+            read(content);
         } catch (NoSuchFileException | java.nio.file.NotDirectoryException none) {
             newest = 0;
         } catch (IllegalArgumentException broken) {
@@ -66,16 +69,16 @@ public final class ClientKeys {
      * @param lookupKey key by which references are found
      * @param newest number given last
      * @param clients all clients
+     * @param erased how many clients were erased when it was written; files of earlier releases do not tell
      */
-    record Content(String lookupKey, int newest, List<ClientKey> clients) {}
-
-    private static List<String> lines(Path file) throws IOException {
-        return Files.isRegularFile(file) ? Files.readAllLines(file) : List.of();
-    }
+    record Content(String lookupKey, int newest, List<ClientKey> clients, Optional<Integer> erased) {}
 
     private void read(Content content) {
         lookupKey = content.lookupKey();
         newest = content.newest();
+        for (ClientKey client : content.clients())
+            if (!ID.matcher(client.clientId()).matches())
+                throw new IllegalArgumentException(client.clientId() + " is no id of a client");
         for (ClientKey client : content.clients()) if (!erased.contains(client.clientId())) keep(client);
     }
 
@@ -208,6 +211,11 @@ public final class ClientKeys {
         newest = Math.max(newest, number(clientId));
     }
 
+    /** Whether a client has a key or was erased; of others the keys were lost. */
+    public boolean knows(String clientId) {
+        return byId.containsKey(clientId) || erased.contains(clientId);
+    }
+
     /** Ids of all who were erased, sorted. */
     public List<String> erased() {
         return List.copyOf(erased);
@@ -218,7 +226,7 @@ public final class ClientKeys {
 
     /** What is to be written now. */
     public Snapshot snapshot() {
-        Content content = new Content(lookupKey, newest, new ArrayList<>(byId.values()));
+        Content content = new Content(lookupKey, newest, new ArrayList<>(byId.values()), Optional.of(erased.size()));
         return new Snapshot(ContractJson.write(content), String.join("\n", erased));
     }
 
@@ -234,7 +242,7 @@ public final class ClientKeys {
 
     private static void write(Path file, Path erasedFile, Snapshot snapshot) throws IOException {
         byte[] known = snapshot.erased().getBytes(StandardCharsets.UTF_8);
-        if (known.length > 0) OwnerOnlyFile.write(erasedFile, snapshot.erased());
-        OwnerOnlyFile.writeOver(file, snapshot.keys());
+        if (known.length > 0) CheckedFile.write(erasedFile, snapshot.erased());
+        CheckedFile.writeOver(file, snapshot.keys());
     }
 }

@@ -5,9 +5,12 @@ import io.vertx.core.Vertx;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import stirtide.events.command.CommandRequest;
 import stirtide.events.day.DayEvent;
 import stirtide.events.json.ContractJson;
@@ -18,6 +21,8 @@ import stirtide.planner.privacy.ClientKeys;
 
 /** Seals client references before they reach a day; exports and erases what is kept of a client. */
 final class ClientDataService {
+    private static final Logger LOG = LoggerFactory.getLogger("stirtide.clients");
+
     private final Vertx vertx;
     private final ClientKeys keys;
     private final DayRegistry days;
@@ -47,7 +52,14 @@ final class ClientDataService {
 
     /** At start: no id that any day has ever named is given to another client, whatever keys were restored. */
     void giveFreshIds() {
-        days.clientIds().forEach(keys::giveAbove);
+        Collection<String> named = days.clientIds();
+        named.forEach(keys::giveAbove);
+        long lost = named.stream().filter(id -> !keys.knows(id)).count();
+        if (lost > 0)
+            LOG.error(
+                    "clients.keys holds no key of {} clients whom days name and nobody erased; they show as erased until a"
+                            + " copy of the file is restored",
+                    lost);
     }
 
     /** One write after the other, each with the newest state; a failed one is tried again by the next. */

@@ -17,21 +17,21 @@ final class ExposureCheck {
     /**
      * Authentication, limits and encryption for these settings.
      *
-     * @throws CommandException when the settings would let everybody on a network in
+     * @throws CommandException when the settings would let everybody on a network in, or the access files are lost
      */
     static HttpSecurity security(Settings settings) {
         boolean loopback = settings.host().equals(Settings.LOOPBACK);
         AccessFile file = new AccessFile(settings.data());
-        if (!loopback) requireProtection(settings, file);
         settings.encryption().ifPresent(files -> {
             requireFile(files.certificate());
             requireFile(files.key());
         });
         HttpLimits limits = loopback ? HttpLimits.LOOPBACK : HttpLimits.NETWORK;
         try {
+            if (!loopback) requireProtection(settings, file);
             return new HttpSecurity(new Authenticator(file, InstantSource.system()), limits, settings.encryption());
         } catch (AccessFailure unreadable) {
-            throw new CommandException(CommandException.BAD_INPUT, String.valueOf(unreadable.getMessage()));
+            throw new CommandException(CommandException.LOG_BROKEN, String.valueOf(unreadable.getMessage()));
         }
     }
 

@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -100,7 +102,9 @@ class AuthenticatorTest {
         make("mika", Role.ASSISTANT);
         Authenticator gate = gate();
         Files.delete(folder.resolve("access.json"));
-        gate.readAgain(gate.stamp()).ifPresent(gate::renew);
+        assertThatThrownBy(() -> gate.readAgain(gate.stamp()))
+                .isInstanceOf(AccessFailure.class)
+                .hasMessageContaining("missing or empty");
         assertThat(code(gate.check(null))).isEqualTo("TOKEN_NEEDED");
     }
 
@@ -108,6 +112,71 @@ class AuthenticatorTest {
     void a_list_that_cannot_be_read_lets_nobody_in() throws Exception {
         Files.writeString(folder.resolve("access.json"), "{");
         assertThatThrownBy(this::gate).isInstanceOf(AccessFailure.class).hasMessageContaining("access.json");
+    }
+
+    /** Two of the three files that tell of a closed service may be lost. */
+    @Test
+    void a_closed_service_is_never_opened_by_lost_or_emptied_files() throws Exception {
+        make("mika", Role.ASSISTANT);
+        List<String> names = List.of("access.json", "access.lock", "access-used.json");
+        for (String lost : names)
+            for (String other : names)
+                for (boolean emptied : new boolean[] {false, true}) {
+                    Path copy = Files.createTempDirectory(folder, "copy");
+                    for (String name : names) Files.copy(folder.resolve(name), copy.resolve(name));
+                    for (String name : Set.of(lost).equals(Set.of(other)) ? List.of(lost) : List.of(lost, other))
+                        if (emptied) Files.write(copy.resolve(name), new byte[0]);
+                        else Files.delete(copy.resolve(name));
+                    assertNotOpen(copy, lost + ", " + other + (emptied ? " emptied" : " missing"));
+                }
+    }
+
+    private void assertNotOpen(Path copy, String what) {
+        try {
+            Authenticator gate = new Authenticator(new AccessFile(copy), () -> now);
+            assertThat(gate.open()).as(what).isFalse();
+            assertThat(code(gate.check(null))).as(what).isEqualTo("TOKEN_NEEDED");
+        } catch (AccessFailure told) {
+            assertThat(told).hasMessageContaining(copy.toString());
+        }
+    }
+
+    @Test
+    void a_lost_list_is_given_anew_by_the_next_token() throws Exception {
+        make("mika", Role.ASSISTANT);
+        Files.delete(folder.resolve("access.json"));
+        assertThatThrownBy(this::gate).isInstanceOf(AccessFailure.class).hasMessageContaining("missing or empty");
+        String token = make("ada", Role.MANAGER);
+        assertThat(caller(gate().check("Bearer " + token)).actor()).isEqualTo("ada");
+    }
+
+    @Test
+    void a_service_whose_last_code_was_taken_away_stays_closed() {
+        file.giveCode("ada", Role.COLORIST, Optional.empty(), START, DAY);
+        file.takeCode("ada");
+        assertThat(gate().open()).isFalse();
+    }
+
+    @Test
+    void a_changed_letter_anywhere_in_the_list_is_told() throws Exception {
+        make("mika", Role.ASSISTANT);
+        Path list = folder.resolve("access.json");
+        byte[] whole = Files.readAllBytes(list);
+        for (int at = 0; at < whole.length; at++) {
+            byte[] changed = whole.clone();
+            changed[at] ^= 1;
+            Files.write(list, changed);
+            assertThatThrownBy(this::gate).as("byte " + at).isInstanceOf(AccessFailure.class);
+        }
+    }
+
+    @Test
+    void a_list_of_an_earlier_release_is_read() throws Exception {
+        String token = make("mika", Role.ASSISTANT);
+        Path list = folder.resolve("access.json");
+        Files.writeString(list, Files.readString(list).lines().findFirst().orElseThrow());
+        Files.delete(folder.resolve("access-used.json"));
+        assertThat(caller(gate().check("Bearer " + token)).actor()).isEqualTo("mika");
     }
 
     private SignOnResult signOn(Authenticator gate, String terminal, String person, String code) {

@@ -132,7 +132,9 @@ class CareOnlineIT {
         }
         assertThat(care("export", data.toString())).isZero();
         events = out.toString(StandardCharsets.UTF_8).lines().toList();
-        assertThat(care("restore", path("copy"), path("restored"))).as(said()).isZero();
+        assertThat(care("restore", path("copy"), path("restored"), "--open"))
+                .as(said())
+                .isZero();
         assertThat(care("verify", path("restored"))).as(said()).isZero();
         out.reset();
         assertThat(care("export", path("restored"))).isZero();
@@ -214,7 +216,7 @@ class CareOnlineIT {
             String key = key();
             assertThat(care("client", data.toString(), "erase", CANARY)).isZero();
             Files.copy(data.resolve("clients.erased"), old.resolve("clients.erased"));
-            assertThat(care("restore", path("copy"), path("restored"), old.toString()))
+            assertThat(care("restore", path("copy"), path("restored"), old.toString(), "--open"))
                     .as(said())
                     .isZero();
             assertThat(Files.readString(place.resolve("restored").resolve("clients.keys")))
@@ -233,7 +235,8 @@ class CareOnlineIT {
     /** The key of the canary, who was booked second. */
     private String key() throws Exception {
         var clients = ContractJson.mapper()
-                .readTree(Files.readString(data.resolve("clients.keys")))
+                .readTree(stirtide.planner.access.CheckedFile.read(data.resolve("clients.keys"))
+                        .text())
                 .get("clients");
         List<String> keys = new ArrayList<>();
         for (var one : clients)

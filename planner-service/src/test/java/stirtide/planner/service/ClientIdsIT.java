@@ -43,7 +43,8 @@ class ClientIdsIT {
 
     private int keys() throws Exception {
         return ContractJson.mapper()
-                .readTree(Files.readString(folder.resolve("clients.keys")))
+                .readTree(stirtide.planner.access.CheckedFile.read(folder.resolve("clients.keys"))
+                        .text())
                 .get("clients")
                 .size();
     }

@@ -36,7 +36,8 @@ class ErasedMemoryIT {
     private List<String> keys() throws Exception {
         List<String> keys = new ArrayList<>();
         for (var client : ContractJson.mapper()
-                .readTree(Files.readString(folder.resolve("clients.keys")))
+                .readTree(stirtide.planner.access.CheckedFile.read(folder.resolve("clients.keys"))
+                        .text())
                 .get("clients")) keys.add(client.get("key").asText());
         return keys;
     }

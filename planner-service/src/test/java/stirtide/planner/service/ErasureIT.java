@@ -53,7 +53,9 @@ class ErasureIT {
     }
 
     private static String key(Path keys) throws Exception {
-        for (var client : ContractJson.mapper().readTree(Files.readString(keys)).get("clients"))
+        for (var client : ContractJson.mapper()
+                .readTree(stirtide.planner.access.CheckedFile.read(keys).text())
+                .get("clients"))
             if (client.get("clientId").asText().equals("c000004"))
                 return client.get("key").asText();
         return "";
