@@ -31,8 +31,9 @@ class CalendarDayTest {
         "FREQ=DAILY;BYMONTH=0, BYMONTH=0, from 1 to 12",
         "FREQ=MONTHLY;BYMONTHDAY=40, BYMONTHDAY=40, 'from 1 to 31, or from -31 to -1'",
         "FREQ=MONTHLY;BYMONTHDAY=-32, BYMONTHDAY=-32, 'from 1 to 31, or from -31 to -1'",
-        "FREQ=DAILY;INTERVAL=0, INTERVAL=0, 1 or more",
-        "FREQ=WEEKLY;INTERVAL=-1, INTERVAL=-1, 1 or more",
+        "FREQ=DAILY;INTERVAL=0, INTERVAL=0, from 1 to 9999",
+        "FREQ=WEEKLY;INTERVAL=-1, INTERVAL=-1, from 1 to 9999",
+        "FREQ=DAILY;INTERVAL=2147483647, INTERVAL=2147483647, from 1 to 9999",
         "FREQ=DAILY;COUNT=0, COUNT=0, 1 or more",
         "FREQ=MONTHLY;BYDAY=60MO, BYDAY=60, from 1 to 53",
         "FREQ=YEARLY;BYWEEKNO=90, BYWEEKNO=90, from 1 to 53",
@@ -67,6 +68,20 @@ class CalendarDayTest {
         String everyMinute = CalendarText.service(
                 "m", "DTSTART:19700101T000000", "RRULE:FREQ=DAILY;BYHOUR=" + upTo(23) + ";BYMINUTE=" + upTo(59));
         assertThat(read(everyMinute, ON_THE_DAY.replace("Chair 1", "Chair 4"))).hasSize(24 * 60 + 1);
+    }
+
+    @Test
+    void a_small_file_of_very_many_bookings_is_refused_before_they_fill_the_memory() {
+        // Two million times on the day, and as many before and after it.
+        String[] everyMinute = new String[1500];
+        for (int i = 0; i < everyMinute.length; i++)
+            everyMinute[i] = CalendarText.service(
+                    "m" + i,
+                    "DTSTART:20270510T000000",
+                    "RRULE:FREQ=DAILY;BYHOUR=" + upTo(23) + ";BYMINUTE=" + upTo(59));
+        FileProblem problem = refused(everyMinute);
+        assertThat(problem.value()).isEqualTo("more than 2000 bookings on 2027-05-14");
+        assertThat(problem.accepted()).isEqualTo("at most 2000 bookings on one day");
     }
 
     @Test

@@ -24,6 +24,9 @@ import stirtide.planner.salonfiles.source.SourceFile;
 
 /** Turns the events of a calendar into bookings, one for each time they take place. */
 final class CalendarBookings {
+    /** As many as bookings.json may hold. */
+    private static final int MOST_ON_DAY = 2_000;
+
     private static final DateTimeFormatter BASIC = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmm");
 
     private final CalendarZones zones;
@@ -31,6 +34,8 @@ final class CalendarBookings {
     private final Optional<LocalDate> asked;
     private final Set<String> uids = new HashSet<>();
     private final Map<String, Set<Instant>> replaced = new HashMap<>();
+    private int onDay;
+    private boolean crowded;
 
     CalendarBookings(CalendarZones zones, Menu menu, Optional<LocalDate> asked) {
         this.zones = zones;
@@ -49,8 +54,25 @@ final class CalendarBookings {
         events.forEach(this::noteReplacement);
         others.stream().filter(each -> ours.contains(each.uid())).forEach(this::noteReplacement);
         List<BookingCandidate> candidates = new ArrayList<>();
-        for (LocatedEvent event : events) candidates.addAll(of(event));
+        for (LocatedEvent event : events) if (!crowded) candidates.addAll(counted(event, of(event)));
         return candidates;
+    }
+
+    /** The rest of a calendar with too many bookings on the day is not looked at. */
+    private List<BookingCandidate> counted(LocatedEvent event, List<BookingCandidate> found) {
+        onDay +=
+                asked.isEmpty() ? 0 : (int) found.stream().filter(this::isOnDay).count();
+        crowded = onDay > MOST_ON_DAY;
+        if (!crowded) return found;
+        event.refuse(
+                BookingLocation.Part.START,
+                "more than " + MOST_ON_DAY + " bookings on " + asked.get(),
+                "at most " + MOST_ON_DAY + " bookings on one day");
+        return List.of();
+    }
+
+    private boolean isOnDay(BookingCandidate candidate) {
+        return candidate.date().equals(asked.orElseThrow());
     }
 
     private List<BookingCandidate> of(LocatedEvent event) {
@@ -73,8 +95,7 @@ final class CalendarBookings {
         if (asked.isEmpty()) return Optional.empty();
         ProblemCollector problems = new ProblemCollector();
         List<BookingCandidate> found = candidates(event.reportedTo(new SourceFile("", 0, problems)));
-        boolean touches =
-                problems.none() ? found.stream().anyMatch(each -> each.date().equals(asked.get())) : mayTouch(event);
+        boolean touches = problems.none() ? found.stream().anyMatch(this::isOnDay) : mayTouch(event);
         return touches ? Optional.empty() : Optional.of(found);
     }
 
@@ -107,12 +128,15 @@ final class CalendarBookings {
             return List.of();
         }
         if (asked.isEmpty()) return List.of(candidate(event, start, event.uid()));
+        // Of what is left out anyway one for each date is kept, so that no calendar fills the memory.
+        Set<LocalDate> elsewhere = new HashSet<>();
         EventRecurrence repetition = new EventRecurrence(event, zones, start.local(), start.rules());
         Set<Instant> others = replaced.getOrDefault(event.uid(), Set.of());
         return repetition.around(asked.get()).stream()
                 .map(local -> new EventStart(local, start.rules(), start.allDay()))
                 .filter(each -> !others.contains(each.near()))
                 .map(each -> candidate(event, each, event.uid() + "#" + BASIC.format(each.local())))
+                .filter(each -> isOnDay(each) || elsewhere.add(each.date()))
                 .toList();
     }
 

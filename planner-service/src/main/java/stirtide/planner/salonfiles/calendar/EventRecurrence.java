@@ -88,7 +88,10 @@ record EventRecurrence(LocatedEvent event, CalendarZones zones, LocalDateTime fi
             return RecurrenceTimes.times(
                     rule, first, rules, from, date.plusDays(2).atStartOfDay());
         } catch (IllegalArgumentException | IllegalStateException | DateTimeException notFollowed) {
-            return refused("a rule that cannot be followed", "a rule such as FREQ=WEEKLY;BYDAY=FR;COUNT=10");
+            return refused(
+                    "a rule that cannot be followed, or that takes place more than " + RecurrenceTimes.MOST_TIMES
+                            + " times in three days",
+                    "a rule such as FREQ=WEEKLY;BYDAY=FR;COUNT=10");
         }
     }
 

@@ -26,7 +26,7 @@ final class RecurrenceTimes {
     private static final int MOST_STEPS = 200_000;
 
     /** Enough for every minute of three days. */
-    private static final int MOST_TIMES = 5_000;
+    static final int MOST_TIMES = 5_000;
 
     private static final TimeZone PLAIN = TimeZone.getTimeZone("UTC");
 

@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  * follows a rule that was not written. Ranges: RFC 5545, section 3.3.10.
  */
 final class RuleParts {
+    /** The library steps through every day in between; longer ones would keep a processor busy for minutes. */
+    private static final int LONGEST_INTERVAL = 9_999;
+
     /**
      * A part that cannot be.
      *
@@ -30,7 +33,7 @@ final class RuleParts {
                 .filter(Objects::nonNull)
                 .toList();
         return Stream.of(
-                        from("INTERVAL", optional(rule.getInterval()), 1, Integer.MAX_VALUE, false),
+                        from("INTERVAL", optional(rule.getInterval()), 1, LONGEST_INTERVAL, false),
                         from("COUNT", optional(rule.getCount()), 1, Integer.MAX_VALUE, false),
                         from("BYSECOND", rule.getBySecond(), 0, 60, false),
                         from("BYMINUTE", rule.getByMinute(), 0, 59, false),
