@@ -50,7 +50,7 @@ class ArchitectureTest {
             bar.views: bar.canvas bar.keys bar.model bar.panels.. bar.text events.. mixing..
             demo: bar.client demo.folder demo.live demo.print events.. planner.cli planner.salonfiles.. \
                 planner.service
-            demo.folder: bar.text demo.print events.. planner.cli planner.day.. planner.planning.bounds \
+            demo.folder: bar.text demo.print events.. mixing.. planner.cli planner.day.. planner.planning.bounds \
                 planner.planning.search planner.planning.whatif planner.salonfiles.. planner.views planner.visits
             demo.live: bar bar.client demo.folder demo.play demo.print events.. planner.cli planner.salonfiles.. \
                 planner.service

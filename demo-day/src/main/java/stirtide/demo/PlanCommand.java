@@ -72,8 +72,8 @@ final class PlanCommand implements Callable<Integer> {
 
         @Option(
                 names = "--moves",
-                description = "print what moving services within their own tolerance would do, best first, in place"
-                        + " of the prep sheet")
+                description = "print which clients are worth asking to come at another time within their own tolerance,"
+                        + " best first, in place of the prep sheet")
         private boolean moves;
 
         @Option(

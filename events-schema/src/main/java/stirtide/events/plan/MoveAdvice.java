@@ -27,13 +27,29 @@ public record MoveAdvice(
      * @param sentence the difference in words
      */
     public record MoveEffect(List<ServiceMove> moves, PlanFigures then, String sentence) {
+        private static final int TOLD_MILLIGRAMS = 50;
+
         public MoveEffect {
             moves = List.copyOf(moves);
         }
 
-        /** Whether the plan with the moves is better than one without: only then is a client worth asking. */
+        /**
+         * Whether the plan with the moves is better than one without: only then is a client worth asking. Grams that differ by
+         * less than half a tenth are told as no difference, and count as none.
+         */
         public boolean improves(PlanFigures present) {
-            return PlanFigures.BETTER.compare(then, present) < 0;
+            int grams = then.notAppliedMilligrams() - present.notAppliedMilligrams();
+            PlanFigures told = Math.abs(grams) < TOLD_MILLIGRAMS ? withGramsOf(present) : then;
+            return PlanFigures.BETTER.compare(told, present) < 0;
+        }
+
+        private PlanFigures withGramsOf(PlanFigures present) {
+            return new PlanFigures(
+                    then.stylistMixes(),
+                    then.waitMinutes(),
+                    present.notAppliedMilligrams(),
+                    then.busiestMinutes(),
+                    then.bowlCount());
         }
     }
 
