@@ -85,7 +85,7 @@ class SetupTest {
     @Test
     void somebody_without_hours_is_off_today() {
         var bench = pick(bench(), "Edda").press(Key.Kind.ENTER).press(Key.Kind.UP);
-        erase(bench, 40).press(Key.Kind.ENTER);
+        erase(bench, 40).hear(new LinkEvent.Seen(Samples.busy())).press(Key.Kind.ENTER);
         var sent = (SetupPiece.OnePerson) ((ChangeSetup) bench.sent.get(0)).piece();
         assertThat(sent.person().onDuty()).isEmpty();
         assertThat(bench.notice()).isEqualTo("sent: Edda is off today");
