@@ -216,6 +216,7 @@ final class FirstDayDialog {
                 List.of(person),
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
         return new DaySetup(date, salon, List.of(), List.of(), new Menu(List.of(), LENGTHS, DENSITIES));
     }

@@ -42,6 +42,7 @@ public final class SetupSamples {
                 s.people(),
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
         var menu = new Menu(List.of(), full.menu().lengthPermille(), full.menu().densityPermille());
         return new SetupView(
@@ -79,6 +80,7 @@ public final class SetupSamples {
                         500,
                         List.of(new Scale.Range(600_000, 100, 100)))),
                 List.of(new BowlSize("small", 90_000, 3_000, 8)),
+                Optional.empty(),
                 Optional.empty());
         var directions = new Directions(
                 "dune-powder",

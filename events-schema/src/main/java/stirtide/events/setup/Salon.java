@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param scales scales at the bar, at least one
  * @param bowls bowl sizes the bar owns, at least one
  * @param oneMixTwoBowls whether two bowls of different clients may be one mix; empty, as before it was asked: no
+ * @param mixerCarries whether who mixed a bowl is busy until it is at the chair; empty, as before it was asked: yes
  */
 @RecordBuilder
 public record Salon(
@@ -32,7 +33,8 @@ public record Salon(
         List<Person> people,
         List<Scale> scales,
         List<BowlSize> bowls,
-        @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Boolean> oneMixTwoBowls)
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Boolean> oneMixTwoBowls,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Boolean> mixerCarries)
         implements SalonBuilder.With {
     public Salon {
         people = List.copyOf(people);

@@ -31,13 +31,15 @@ public sealed interface SetupPiece {
      * @param handOverMinutes minutes from the end of mixing until the bowl is at the chair, 0 or more
      * @param washMinutes minutes until an emptied bowl can be used again, 0 or more
      * @param oneMixTwoBowls whether two bowls of different clients may be one mix; empty leaves it as it is
+     * @param mixerCarries whether who mixed a bowl is busy until it is at the chair; empty leaves it as it is
      */
     record Basics(
             String name,
             int chairs,
             int handOverMinutes,
             int washMinutes,
-            @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Boolean> oneMixTwoBowls)
+            @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Boolean> oneMixTwoBowls,
+            @JsonInclude(JsonInclude.Include.NON_EMPTY) Optional<Boolean> mixerCarries)
             implements SetupPiece {}
 
     /** A person with the hours of the day. */

@@ -31,7 +31,8 @@ record BatchResources(PlanQuestion question, Plan plan, Findings findings) {
         boolean onDuty = question.assistants().stream()
                 .anyMatch(each -> each.personId().equals(batch.personId())
                         && each.busyUntilMinute() <= start
-                        && each.onDuty().stream().anyMatch(duty -> duty.from() <= start && end <= duty.to()));
+                        && each.onDuty().stream()
+                                .anyMatch(duty -> duty.from() <= start && end + question.carryMinutes() <= duty.to()));
         findings.unless(onDuty, "pair %s: %s is not free or not on duty for the whole mix", name, batch.personId());
         findings.unless(
                 question.scales().stream().anyMatch(scale -> scale.scaleId().equals(batch.scaleId())),
@@ -41,7 +42,7 @@ record BatchResources(PlanQuestion question, Plan plan, Findings findings) {
         findings.unless(
                 question.assistants().stream()
                         .noneMatch(each -> each.busyScaleId().equals(Optional.of(batch.scaleId()))
-                                && each.busyUntilMinute() > start),
+                                && each.busyUntilMinute() - question.carryMinutes() > start),
                 "pair %s: scale %s is still in use",
                 name,
                 batch.scaleId());
@@ -68,12 +69,21 @@ record BatchResources(PlanQuestion question, Plan plan, Findings findings) {
             Instant to,
             Optional<String> person,
             String scale) {
-        boolean together = batch.mixStart().isBefore(to) && from.isBefore(batch.mixEnd());
+        boolean onePerson = person.equals(Optional.of(batch.personId()));
         findings.unless(
-                !together || !person.equals(Optional.of(batch.personId())) && !scale.equals(batch.scaleId()),
-                "pair %s and %s are mixed at one time by one person or on one scale",
+                !together(batch, from, to, 0) || !scale.equals(batch.scaleId()),
+                "pair %s and %s are mixed at one time on one scale",
                 name,
                 other);
+        findings.unless(
+                !together(batch, from, to, question.carryMinutes()) || !onePerson,
+                "pair %s and %s are mixed or carried at one time by one person",
+                name,
+                other);
+    }
+
+    private boolean together(PlannedBatch batch, Instant from, Instant to, int carryMinutes) {
+        return at(batch.mixStart()) < at(to) + carryMinutes && at(from) < at(batch.mixEnd()) + carryMinutes;
     }
 
     private void stock(BowlSize size) {

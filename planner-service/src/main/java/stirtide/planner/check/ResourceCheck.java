@@ -47,10 +47,10 @@ record ResourceCheck(PlanQuestion question, Plan plan, Findings findings) {
                 .toList();
         for (PlannedBowl bowl : mixes) {
             int start = at(bowl.mixStart());
-            int end = at(bowl.mixEnd());
+            int end = at(bowl.mixEnd()) + question.carryMinutes();
             findings.unless(
                     assistant.onDuty().stream().anyMatch(duty -> duty.from() <= start && end <= duty.to()),
-                    "bowl %s: %s is not on duty for the whole mix",
+                    "bowl %s: %s is not on duty until it is mixed and carried",
                     bowl.bowl(),
                     assistant.personId());
             findings.unless(
@@ -59,7 +59,7 @@ record ResourceCheck(PlanQuestion question, Plan plan, Findings findings) {
                     bowl.bowl(),
                     assistant.personId());
         }
-        apart(mixes, assistant.personId());
+        apart(mixes, assistant.personId(), question.carryMinutes());
     }
 
     private void scale(Scale scale) {
@@ -70,22 +70,23 @@ record ResourceCheck(PlanQuestion question, Plan plan, Findings findings) {
             if (!assistant.busyScaleId().equals(Optional.of(scale.scaleId()))) continue;
             for (PlannedBowl bowl : mixes)
                 findings.unless(
-                        at(bowl.mixStart()) >= assistant.busyUntilMinute(),
+                        at(bowl.mixStart()) >= assistant.busyUntilMinute() - question.carryMinutes(),
                         "bowl %s: scale %s is still in use",
                         bowl.bowl(),
                         scale.scaleId());
         }
-        apart(mixes, scale.scaleId());
+        apart(mixes, scale.scaleId(), 0);
     }
 
-    private void apart(List<PlannedBowl> mixes, String who) {
+    private void apart(List<PlannedBowl> mixes, String who, int carryMinutes) {
         for (int i = 0; i < mixes.size(); i++) {
             for (int j = i + 1; j < mixes.size(); j++) {
                 PlannedBowl a = mixes.get(i);
                 PlannedBowl b = mixes.get(j);
                 findings.unless(
-                        !a.mixStart().isBefore(b.mixEnd()) || !b.mixStart().isBefore(a.mixEnd()),
-                        "bowls %s and %s are mixed at one time by or on %s",
+                        at(a.mixStart()) >= at(b.mixEnd()) + carryMinutes
+                                || at(b.mixStart()) >= at(a.mixEnd()) + carryMinutes,
+                        "bowls %s and %s are mixed or carried at one time by or on %s",
                         a.bowl(),
                         b.bowl(),
                         who);

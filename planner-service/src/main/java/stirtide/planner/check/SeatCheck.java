@@ -10,7 +10,7 @@ import stirtide.planner.planning.search.PlanQuestion;
 import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 
 /**
- * A stylist applies on one head after the other, a chair seats one client after the other until the rinse, both in the order of booking;
+ * A stylist applies while on duty and on one head after the other, a chair seats one client after the other until the rinse, both in the order of booking;
  * services under way come first and are let be among themselves. Where a service has no place, a note says so.
  */
 record SeatCheck(PlanQuestion question, Plan plan, Findings findings) {
@@ -29,7 +29,7 @@ record SeatCheck(PlanQuestion question, Plan plan, Findings findings) {
         for (int later = 0; later < order.size(); later++) {
             ServiceTask task = order.get(later);
             if (task.started()) continue;
-            boolean early = false;
+            boolean early = offDuty(task);
             for (ServiceTask before : order.subList(0, later)) early |= early(before, task);
             findings.unless(
                     early || !noted(task), "service %d: a note says wrongly that it has no place", task.service());
@@ -61,6 +61,25 @@ record SeatCheck(PlanQuestion question, Plan plan, Findings findings) {
                 before.service(),
                 leaves);
         return twoHeads || twoClients;
+    }
+
+    private boolean offDuty(ServiceTask task) {
+        Optional<PlanQuestion.Stylist> stylist = question.stylists().stream()
+                .filter(each -> task.stylistId().equals(Optional.of(each.personId())))
+                .findFirst();
+        Optional<PlannedService> planned = planned(task);
+        if (stylist.isEmpty() || planned.isEmpty()) return false;
+        int begins = findings.minute(planned.get().start(), "start of a service");
+        int applied = applied(task, planned.get());
+        boolean off = applied > 0
+                && stylist.get().onDuty().stream().noneMatch(duty -> duty.from() <= begins && applied <= duty.to());
+        findings.unless(
+                !off || noted(task),
+                "service %d is applied from minute %d to %d, its stylist is not on duty for all of it",
+                task.service(),
+                begins,
+                applied);
+        return off;
     }
 
     /** When the last zone that is still to be applied is applied, 0 if there is none. */

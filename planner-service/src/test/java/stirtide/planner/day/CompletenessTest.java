@@ -44,7 +44,8 @@ class CompletenessTest {
                 new DayCommand.DivideBatch("1a", 1),
                 new DayCommand.BinBatch("1a", OverMixCause.SPILLED),
                 new DayCommand.ChangeShift("bo", List.of()),
-                new DayCommand.ChangeSetup(new SetupPiece.Basics("Tidehouse", 4, 2, 5, Optional.empty())),
+                new DayCommand.ChangeSetup(
+                        new SetupPiece.Basics("Tidehouse", 4, 2, 5, Optional.empty(), Optional.empty())),
                 new DayCommand.PinAllowance("foils", "crown", 1),
                 new DayCommand.ResetAllowance("foils", "crown"),
                 new DayCommand.CountStock("dev-6", 0),
@@ -85,7 +86,8 @@ class CompletenessTest {
                 new DayEvent.BatchDivided("1a", 54_000),
                 new DayEvent.BatchBinned("1a", OverMixCause.SPILLED),
                 new DayEvent.ShiftChanged("bo", List.of()),
-                new DayEvent.SetupChanged(new SetupPiece.Basics("Tidehouse", 4, 2, 5, Optional.empty())),
+                new DayEvent.SetupChanged(
+                        new SetupPiece.Basics("Tidehouse", 4, 2, 5, Optional.empty(), Optional.empty())),
                 new DayEvent.AllowancePinned("foils", "crown", 1),
                 new DayEvent.AllowanceReset("foils", "crown"),
                 new DayEvent.StockCounted("dev-6", 0),

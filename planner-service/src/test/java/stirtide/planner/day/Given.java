@@ -72,6 +72,7 @@ public final class Given {
                                 List.of(new Scale.Range(2_000_000, 100, 1000))))
                         .toList(),
                 List.of(new BowlSize("M", 120_000, 3_000, bowls)),
+                Optional.empty(),
                 Optional.empty());
         return new DaySetup(DATE, salon, developers(), List.of(directions()), menu());
     }

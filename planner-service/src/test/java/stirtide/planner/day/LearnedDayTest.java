@@ -44,6 +44,7 @@ public class LearnedDayTest {
                         people,
                         salon.scales(),
                         salon.bowls(),
+                        Optional.empty(),
                         Optional.empty()),
                 plain.developers(),
                 plain.directions(),

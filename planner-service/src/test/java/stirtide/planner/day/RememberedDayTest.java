@@ -219,6 +219,7 @@ class RememberedDayTest {
                 salon.people(),
                 List.of(coarse),
                 salon.bowls(),
+                Optional.empty(),
                 Optional.empty());
         var setup = Given.setup();
         var day = new DaySetup(setup.date(), other, setup.developers(), setup.directions(), setup.menu());

@@ -89,7 +89,8 @@ final class SeededSetups {
                     int usable = between(2, 2_000_000);
                     return new BowlSize("bowl-" + i, usable, between(0, Math.min(200_000, usable - 1)), between(1, 9));
                 }),
-                maybe(random.nextBoolean()));
+                maybe(random.nextBoolean()),
+                Optional.empty());
     }
 
     private Person person(String id, Person.Role role) {

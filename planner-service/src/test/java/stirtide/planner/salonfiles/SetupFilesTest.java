@@ -82,6 +82,7 @@ class SetupFilesTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
         Menu none =
                 new Menu(List.of(), full.menu().lengthPermille(), full.menu().densityPermille());

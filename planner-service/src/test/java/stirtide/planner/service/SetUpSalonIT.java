@@ -51,6 +51,7 @@ class SetUpSalonIT {
                 List.of(),
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
         Menu menu =
                 new Menu(List.of(), full.menu().lengthPermille(), full.menu().densityPermille());

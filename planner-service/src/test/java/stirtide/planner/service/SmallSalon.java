@@ -79,6 +79,7 @@ public final class SmallSalon {
                         new Person("ada", "Ada", Person.Role.STYLIST, allDay)),
                 List.of(scale),
                 List.of(new BowlSize("middle", 120_000, 6_000, 8)),
+                Optional.empty(),
                 Optional.empty());
     }
 

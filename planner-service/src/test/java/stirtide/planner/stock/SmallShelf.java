@@ -30,6 +30,7 @@ public final class SmallShelf {
                         List.of(),
                         List.of(),
                         List.of(),
+                        Optional.empty(),
                         Optional.empty()),
                 List.of(new Developer("dev-600", "Six", 600, developerPackMilligrams, new BigDecimal("9.00"), counted)),
                 List.of(new Directions(

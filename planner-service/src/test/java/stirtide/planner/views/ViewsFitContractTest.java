@@ -77,6 +77,7 @@ class ViewsFitContractTest {
                 people,
                 salon.scales(),
                 salon.bowls(),
+                Optional.empty(),
                 Optional.empty());
         var memory =
                 new SalonMemory(List.of(visit(90, 2_800), visit(40, 2_800)), List.of(), List.of(), Optional.of(900));

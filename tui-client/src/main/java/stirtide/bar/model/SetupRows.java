@@ -33,7 +33,9 @@ public final class SetupRows {
                 rows,
                 Part.SALON,
                 salon.name() + ", " + CountText.of(salon.chairs(), "chair") + ", hand-over " + salon.handOverMinutes()
-                        + " min, wash " + salon.washMinutes() + " min, " + salon.currency()
+                        + " min"
+                        + (salon.mixerCarries().orElse(true) ? "" : " by others")
+                        + ", wash " + salon.washMinutes() + " min, " + salon.currency()
                         + (salon.oneMixTwoBowls().orElse(false) ? ", one mix for two bowls" : ""));
         head(rows, Part.PEOPLE, none(salon.people()));
         for (Person one : salon.people()) piece(rows, Part.PEOPLE, one.personId(), person(one, setup));

@@ -5,7 +5,9 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import stirtide.events.setup.Person;
+import stirtide.events.setup.Salon;
 import stirtide.events.setup.Span;
 import stirtide.planner.day.Evolver;
 import stirtide.planner.day.setup.People;
@@ -19,6 +21,7 @@ import stirtide.planner.planning.search.PlanQuestion.Assistant;
 import stirtide.planner.planning.search.PlanQuestion.BowlOut;
 import stirtide.planner.planning.search.PlanQuestion.Minutes;
 import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
+import stirtide.planner.planning.search.PlanQuestion.Stylist;
 
 /**
  * What the planner is asked after something happened: all that is left to do, as of the newest event. A function of the
@@ -71,6 +74,7 @@ public final class PlanQuestions {
                 setup.salon().washMinutes(),
                 FROZEN_MINUTES,
                 assistants(day, supplies),
+                stylists(day),
                 setup.salon().scales(),
                 setup.salon().bowls(),
                 shelf.developers(),
@@ -78,7 +82,12 @@ public final class PlanQuestions {
                 bowlsOut(day, time, now),
                 tasks(day, supplies),
                 day.plan(),
-                setup.salon().oneMixTwoBowls().orElse(false));
+                setup.salon().oneMixTwoBowls().orElse(false),
+                carryMinutes(setup.salon()));
+    }
+
+    private static int carryMinutes(Salon salon) {
+        return salon.mixerCarries().orElse(true) ? salon.handOverMinutes() : 0;
     }
 
     private static List<Assistant> assistants(Day day, LiveSupplies supplies) {
@@ -88,12 +97,28 @@ public final class PlanQuestions {
                 .toList();
     }
 
+    private static List<Stylist> stylists(Day day) {
+        var applying = day.services().stream()
+                .filter(ServiceState::standing)
+                .flatMap(service -> service.booking().stylistId().stream())
+                .collect(Collectors.toSet());
+        return day.opened().salon().people().stream()
+                .filter(person -> applying.contains(person.personId()))
+                .map(person ->
+                        new Stylist(person.personId(), minutes(People.shift(day, person), DayTime.of(day.opened()))))
+                .toList();
+    }
+
     private static Assistant assistant(Day day, Person person, LiveSupplies supplies) {
         var own = day.liveBowls()
                 .filter(bowl -> bowl.personId().equals(person.personId())
                         && bowl.handedOverAt().isEmpty())
                 .toList();
-        int busyUntil = own.stream().mapToInt(supplies::mixEndMinute).max().orElse(0);
+        int carry = carryMinutes(day.opened().salon());
+        int busyUntil = own.stream()
+                .mapToInt(bowl -> supplies.mixEndMinute(bowl) + carry)
+                .max()
+                .orElse(0);
         return new Assistant(
                 person.personId(),
                 person.name(),

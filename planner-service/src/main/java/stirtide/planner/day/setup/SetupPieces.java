@@ -88,6 +88,7 @@ final class SetupPieces {
             copy.handOverMinutes(basics.handOverMinutes());
             copy.washMinutes(basics.washMinutes());
             copy.oneMixTwoBowls(basics.oneMixTwoBowls().or(salon::oneMixTwoBowls));
+            copy.mixerCarries(basics.mixerCarries().or(salon::mixerCarries));
         });
     }
 }

@@ -7,12 +7,15 @@ final class CountedUse {
     /** Minutes in which all are in use. */
     final long[] full;
 
+    private int fullMinutes;
+
     CountedUse(int count, int words) {
         this.count = count;
         this.used = new short[words * 64];
         this.full = new long[words];
         if (count == 0) {
             java.util.Arrays.fill(full, -1L);
+            fullMinutes = used.length;
         }
     }
 
@@ -23,6 +26,7 @@ final class CountedUse {
             int now = ++used[minute];
             if (now >= count) {
                 full[minute >> 6] |= 1L << minute;
+                fullMinutes += now == count ? 1 : 0;
                 enough &= now <= count;
             }
         }
@@ -33,7 +37,14 @@ final class CountedUse {
         for (int minute = from; minute < to; minute++) {
             if (--used[minute] < count) {
                 full[minute >> 6] &= ~(1L << minute);
+                fullMinutes -= used[minute] == count - 1 ? 1 : 0;
             }
         }
+    }
+
+    /** The first minute from the given one on in which all are in use, {@link HandlingCosts#NONE} if there is none. */
+    int nextFull(int from) {
+        int minute = fullMinutes == 0 ? -1 : MinuteSet.next(full, from);
+        return minute < 0 ? HandlingCosts.NONE : minute;
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
  * @param rinsesPlanned whether rinses take a basin and a person; if not, a client leaves the chair when the rinse is wished for, and
  *     the longest time of a zone ends with its application
  * @param carriedByMixer whether who mixed a bowl is busy until it is at the chair
+ * @param stylistsOnDuty by stylist: stretches in which the stylist applies, none if there is no limit
  * @param scaleCounts how many scales there are of each kind
  * @param scalesTaken by kind of scale: stretches in which one of them is in use
  * @param sizesTaken by size of bowl: stretches in which one of them is in use or being washed
@@ -19,6 +20,7 @@ import java.util.List;
 public record FloorConditions(
         boolean rinsesPlanned,
         boolean carriedByMixer,
+        List<List<DutySpan>> stylistsOnDuty,
         List<Integer> scaleCounts,
         List<List<DutySpan>> scalesTaken,
         List<List<DutySpan>> sizesTaken,
@@ -26,6 +28,7 @@ public record FloorConditions(
         BowlWeighing weighing) {
     /** Copies the lists. */
     public FloorConditions {
+        stylistsOnDuty = List.copyOf(stylistsOnDuty);
         scaleCounts = List.copyOf(scaleCounts);
         scalesTaken = List.copyOf(scalesTaken);
         sizesTaken = List.copyOf(sizesTaken);
@@ -47,8 +50,8 @@ public record FloorConditions(
     /** Says which bowls can be weighed. */
     @FunctionalInterface
     public interface BowlWeighing {
-        /** Whether a bowl that feeds the minutes of application {@code [from, to)} of a service can be weighed on a scale of a kind. */
-        boolean possible(int service, int from, int to, int size, int scale);
+        /** The last {@code to} for which a bowl that feeds the minutes of application {@code [from, to)} of a service can be weighed on a scale of a kind. */
+        int furthest(int service, int from, int size, int scale);
     }
 
     /** The day by itself: nothing is under way, all scales weigh everything. */
@@ -56,10 +59,11 @@ public record FloorConditions(
         return new FloorConditions(
                 true,
                 true,
+                List.of(),
                 List.of(day.scales()),
                 List.of(List.of()),
                 Collections.nCopies(day.bowlSizes().size(), List.of()),
                 Collections.nCopies(day.services().size(), Underway.NOTHING),
-                (service, from, to, size, scale) -> true);
+                (service, from, size, scale) -> HandlingCosts.NONE);
     }
 }

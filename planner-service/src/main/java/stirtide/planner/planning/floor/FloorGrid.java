@@ -2,6 +2,7 @@ package stirtide.planner.planning.floor;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /** A day worked out for the search. */
@@ -58,6 +59,22 @@ final class FloorGrid {
         long[] minutes = new long[words];
         for (DutySpan span : day.assistants().get(assistant).onDuty()) {
             MinuteSet.add(minutes, span.fromMinute(), span.toMinute());
+        }
+        return minutes;
+    }
+
+    /** The minutes in which a stylist applies, in a set of its own. */
+    long[] applies(int stylist) {
+        long[] minutes = new long[words];
+        List<DutySpan> spans = stylist < conditions.stylistsOnDuty().size()
+                ? conditions.stylistsOnDuty().get(stylist)
+                : List.of();
+        if (spans.isEmpty()) {
+            Arrays.fill(minutes, -1L);
+        }
+        for (DutySpan span : spans) {
+            int last = words * Long.SIZE;
+            MinuteSet.add(minutes, Math.min(span.fromMinute(), last - 1), Math.min(span.toMinute(), last));
         }
         return minutes;
     }

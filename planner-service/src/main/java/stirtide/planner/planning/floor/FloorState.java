@@ -24,10 +24,8 @@ final class FloorState {
         this.paths = new ServicePath[grid.services.length];
         this.assistantFree = new long[day.assistants().size()][];
         Arrays.setAll(assistantFree, grid::onDuty);
-        this.stylistFree = new long[grid.ofStylist.length][grid.words];
-        for (long[] free : stylistFree) {
-            Arrays.fill(free, -1L);
-        }
+        this.stylistFree = new long[grid.ofStylist.length][];
+        Arrays.setAll(stylistFree, grid::applies);
         this.scales = grid.conditions.scaleCounts().stream()
                 .map(count -> new CountedUse(count, grid.words))
                 .toArray(CountedUse[]::new);
@@ -55,6 +53,11 @@ final class FloorState {
 
     long[] stockFull(int size) {
         return stock[size].full;
+    }
+
+    /** The first minute from the given one on in which no bowl of a size is left, {@link HandlingCosts#NONE} if there is none. */
+    int stockUntil(int size, int from) {
+        return stock[size].nextFull(from);
     }
 
     /** Minutes at which a bowl of the mix can be begun on a scale of a kind. */

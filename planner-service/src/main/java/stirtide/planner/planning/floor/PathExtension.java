@@ -161,8 +161,7 @@ final class PathExtension {
     /** Works out until when a bowl of each size is at hand from a minute on. */
     private void untilFull(int from) {
         for (int z = 0; z < untilFull.length; z++) {
-            int full = MinuteSet.next(state.stockFull(z), from);
-            untilFull[z] = full < 0 ? HandlingCosts.NONE : full;
+            untilFull[z] = state.stockUntil(z, from);
         }
     }
 

@@ -40,8 +40,9 @@ final class ServiceArcs {
         this.firstArc = new int[node.length + 1];
         List<Arc> arcs = new ArrayList<>();
         for (int j = 0; j < node.length; j++) {
+            int[][] furthest = j + 1 < node.length ? furthest(node[j]) : new int[0][0];
             for (int k = j + 1; k < node.length && oneMix(node[j], node[k]) && inLife(node[j], node[k]); k++) {
-                int[][] costs = costs(node[j], node[k]);
+                int[][] costs = costs(node[j], node[k], furthest);
                 if (least(costs) < HandlingCosts.NONE) {
                     arcs.add(arc(k, node[j], node[k], costs));
                 }
@@ -94,17 +95,28 @@ final class ServiceArcs {
         return mix.mixMinutes() + day.handOverMinutes() + span <= mix.lifeMinutes();
     }
 
-    private int[][] costs(int from, int to) {
+    /** Up to which minute a bowl can be weighed for, by kind of scale and size. */
+    private int[][] furthest(int from) {
+        int[][] furthest = new int[scaleKinds][day.bowlSizes().size()];
+        for (int scale = 0; scale < scaleKinds; scale++) {
+            for (int z = 0; z < furthest[scale].length; z++) {
+                furthest[scale][z] =
+                        day.bowlSizes().get(z).count() > 0 ? weighing.furthest(index, from, z, scale) : from;
+            }
+        }
+        return furthest;
+    }
+
+    private int[][] costs(int from, int to, int[][] furthest) {
         int[][] costs = new int[scaleKinds][day.bowlSizes().size()];
         int grams = times.used[to] - times.used[from];
         int awkward = awkward(from, grams);
         for (int scale = 0; scale < scaleKinds; scale++) {
             for (int z = 0; z < day.bowlSizes().size(); z++) {
                 FloorBowlSize size = day.bowlSizes().get(z);
-                boolean fits = size.count() > 0 && grams + size.residueDecigrams() <= size.usableDecigrams();
-                costs[scale][z] = fits && weighing.possible(index, from, to, z, scale)
-                        ? size.residueDecigrams() + awkward
-                        : HandlingCosts.NONE;
+                boolean fits = grams + size.residueDecigrams() <= size.usableDecigrams();
+                costs[scale][z] =
+                        fits && to <= furthest[scale][z] ? size.residueDecigrams() + awkward : HandlingCosts.NONE;
             }
         }
         return costs;

@@ -20,7 +20,9 @@ record BatchSlots(PlanQuestion question, Plan plan) {
         }
     }
 
-    boolean personFree(Assistant assistant, int from, int to, List<String> pair) {
+    /** Whether somebody can mix from one minute to the other and carry afterwards. */
+    boolean personFree(Assistant assistant, int from, int mixEnd, List<String> pair) {
+        int to = mixEnd + question.carryMinutes();
         return assistant.onDuty().stream().anyMatch(duty -> duty.from() <= from && to <= duty.to())
                 && from >= assistant.busyUntilMinute()
                 && mixes(pair, Optional.of(assistant.personId()), Optional.empty()).stream()
@@ -28,24 +30,23 @@ record BatchSlots(PlanQuestion question, Plan plan) {
     }
 
     boolean scaleFree(String scaleId, int from, int to, List<String> pair) {
-        return question.assistants().stream()
-                        .noneMatch(each ->
-                                each.busyScaleId().equals(Optional.of(scaleId)) && from < each.busyUntilMinute())
+        return from >= question.scaleBusyUntil(scaleId)
                 && mixes(pair, Optional.empty(), Optional.of(scaleId)).stream().noneMatch(use -> use.meets(from, to));
     }
 
     /** Mixes of others that need a person or a scale. */
     private List<Use> mixes(List<String> pair, Optional<String> person, Optional<String> scale) {
         List<Use> uses = new ArrayList<>();
+        int carry = person.isPresent() ? question.carryMinutes() : 0;
         for (PlannedBowl bowl : plan.bowls())
             if (!pair.contains(bowl.bowl())
                     && (person.isPresent() && bowl.personId().equals(person)
                             || scale.isPresent() && bowl.scaleId().equals(scale.get())))
-                uses.add(new Use(question.minuteOf(bowl.mixStart()), question.minuteOf(bowl.mixEnd())));
+                uses.add(new Use(question.minuteOf(bowl.mixStart()), question.minuteOf(bowl.mixEnd()) + carry));
         for (PlannedBatch batch : plan.batches())
             if (person.filter(batch.personId()::equals).isPresent()
                     || scale.filter(batch.scaleId()::equals).isPresent())
-                uses.add(new Use(question.minuteOf(batch.mixStart()), question.minuteOf(batch.mixEnd())));
+                uses.add(new Use(question.minuteOf(batch.mixStart()), question.minuteOf(batch.mixEnd()) + carry));
         return uses;
     }
 

@@ -5,10 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import stirtide.planner.planning.search.PlanQuestion.Minutes;
 import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
 
-/** When stylists and chairs of a plan are taken, and which services come too early or wait for them. */
+/** When stylists and chairs of a plan are taken or stylists off duty, and which services come too early or wait for them. */
 final class FloorSeats {
+    private static final Minutes ALWAYS = new Minutes(Integer.MIN_VALUE, Integer.MAX_VALUE);
+
+    private final PlanQuestion question;
     private final List<Seat> seats;
 
     /**
@@ -26,14 +31,21 @@ final class FloorSeats {
         }
     }
 
+    /** What a service waits for, or lacks. */
+    enum Cause {
+        STYLIST_APPLIES,
+        STYLIST_OFF_DUTY,
+        CHAIR_TAKEN
+    }
+
     /**
      * Who or what a service waits for, or lacks.
      *
-     * @param before the service that takes it
-     * @param stylist whether it is the stylist; else the chair
-     * @param until minute from which it is free
+     * @param cause why
+     * @param before the service that takes it, 0 if none does
+     * @param until minute from which it is free, or the stylist on duty for all of the service
      */
-    record Taken(int before, boolean stylist, int until) {}
+    record Taken(Cause cause, int before, int until) {}
 
     /**
      * The seats of a plan.
@@ -41,7 +53,8 @@ final class FloorSeats {
      * @param schedules schedules of the services, in the order of the plans
      */
     FloorSeats(PlanQuestion question, List<ServicePlan> plans, List<ZoneSchedule> schedules) {
-        seats = new ArrayList<>();
+        this.question = question;
+        this.seats = new ArrayList<>();
         for (int place = 0; place < plans.size(); place++) {
             ServicePlan plan = plans.get(place);
             ServiceTimeline timeline = plan.timeline();
@@ -59,16 +72,37 @@ final class FloorSeats {
         seats.sort(Comparator.comparing(seat -> seat.task, FloorPeople.TURNS));
     }
 
-    /** What a service that has not begun needs and another has then; the one that is free last. */
+    /** What a service that has not begun needs and another has then, the one that is free last; else hours of its stylist that do not hold it. */
     Optional<Taken> clash(int service) {
         Seat own = seat(service);
-        return taken(own, taken -> taken.until > own.from);
+        Optional<Taken> taken = taken(own, each -> each.until > own.from);
+        return taken.isPresent() || hours(own, own.from, own.applied).isPresent()
+                ? taken
+                : question.stylistHours(own.task).map(none -> new Taken(Cause.STYLIST_OFF_DUTY, 0, own.applied));
+    }
+
+    /** The hours of its stylist that hold a stretch; all hours where nothing is known of them. */
+    private Optional<Minutes> hours(Seat own, int from, int to) {
+        return question.stylistHours(own.task).orElse(List.of(ALWAYS)).stream()
+                .filter(each -> each.from() <= from && to <= each.to())
+                .findFirst();
+    }
+
+    /** Hours of its stylist that a service begins in, though it would begin before them for its booking. */
+    private Optional<Taken> offDuty(Seat own) {
+        return question.stylistHours(own.task)
+                .flatMap(known -> hours(own, own.from, own.applied))
+                .filter(each -> each.from() > own.nominal)
+                .map(each -> new Taken(Cause.STYLIST_OFF_DUTY, 0, each.from()));
     }
 
     /** What a service that has not begun waits for beyond its booking. */
     Optional<Taken> waitsFor(int service) {
         Seat own = seat(service);
-        return taken(own, taken -> taken.until > own.nominal && taken.until <= own.from);
+        return Stream.concat(
+                        taken(own, taken -> taken.until > own.nominal && taken.until <= own.from).stream(),
+                        offDuty(own).stream())
+                .max(Comparator.comparingInt(Taken::until));
     }
 
     /** Minutes that a service waits for its stylist and its chair. */
@@ -97,9 +131,10 @@ final class FloorSeats {
         if (own.task.started()) return Optional.empty();
         List<Taken> taken = new ArrayList<>();
         for (Seat before : seats.subList(0, seats.indexOf(own))) {
-            if (own.sameStylist(before)) taken.add(new Taken(before.task.service(), true, before.applied));
+            if (own.sameStylist(before))
+                taken.add(new Taken(Cause.STYLIST_APPLIES, before.task.service(), before.applied));
             if (own.task.chair() == before.task.chair())
-                taken.add(new Taken(before.task.service(), false, before.leaves));
+                taken.add(new Taken(Cause.CHAIR_TAKEN, before.task.service(), before.leaves));
         }
         return taken.stream().filter(wanted).max(Comparator.comparingInt(Taken::until));
     }

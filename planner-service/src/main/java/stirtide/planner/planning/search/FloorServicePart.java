@@ -67,6 +67,13 @@ record FloorServicePart(
         return timeline.need(minutes[from], end(to));
     }
 
+    /** The last {@code to} for which the minutes of application {@code [from, to)} need no more than so much; {@code from} if even one does. */
+    int furthest(int from, int milligrams) {
+        int to = from;
+        while (to < minutes.length && needMilligrams(from, to + 1) <= milligrams) to++;
+        return to;
+    }
+
     /** Minute of application of the timeline after the one before a minute of application on the floor. */
     int end(int to) {
         return minutes[to - 1] + 1;

@@ -30,6 +30,7 @@ final class FloorTranslation {
 
     private final PlanQuestion question;
     private final ScaleKinds scales;
+    private final FloorPeople people;
     private final List<FloorServicePart> parts;
     private final List<FloorMix> mixes = new ArrayList<>();
     private final TreeMap<String, Integer> mixPlaces = new TreeMap<>();
@@ -44,7 +45,7 @@ final class FloorTranslation {
         this.question = question;
         this.scales = new ScaleKinds(question);
         this.parts = new ArrayList<>();
-        FloorPeople people = new FloorPeople();
+        this.people = new FloorPeople(question);
         IntStream.range(0, timelines.size())
                 .boxed()
                 .sorted(Comparator.comparing(place -> timelines.get(place).task(), FloorPeople.TURNS))
@@ -107,12 +108,13 @@ final class FloorTranslation {
     FloorConditions conditions() {
         return new FloorConditions(
                 false,
-                false,
+                question.carryMinutes() > 0,
+                people.stylistsOnDuty(),
                 scales.counts(),
                 scales.taken(),
                 question.bowlSizes().stream().map(this::taken).toList(),
                 parts.stream().map(FloorServicePart::underway).toList(),
-                this::canBeWeighed);
+                this::furthest);
     }
 
     private List<DutySpan> taken(BowlSize size) {
@@ -124,9 +126,8 @@ final class FloorTranslation {
                 .toList();
     }
 
-    private boolean canBeWeighed(int service, int from, int to, int size, int scale) {
+    private int furthest(int service, int from, int size, int scale) {
         FloorServicePart part = parts.get(service);
-        FeedFormula recipe = part.feed(from).recipe();
-        return part.needMilligrams(from, to) <= recipe.mostMilligrams(size, scales.first(scale));
+        return part.furthest(from, part.feed(from).recipe().mostMilligrams(size, scales.first(scale)));
     }
 }

@@ -139,7 +139,7 @@ final class LastResort {
             int latest = use - mixMinutes - question.handOverMinutes();
             for (int mix = latest; mix >= Math.max(earliest, use - feed.recipe().lifeMinutes()); mix--) {
                 if (use > ready && mix < latest) break;
-                int person = bar.personFor(mix, mix + mixMinutes, List.of());
+                int person = bar.personFor(mix, mix + mixMinutes + question.carryMinutes(), List.of());
                 if (person < 0) continue;
                 Optional<MixAssignment> assignment = mixed(feed, person, mix, use);
                 if (assignment.isPresent()) return assignment;
@@ -178,7 +178,7 @@ final class LastResort {
     private int lastMixEnd() {
         return assignments.isEmpty()
                 ? 0
-                : assignments.get(assignments.size() - 1).mixEnd();
+                : assignments.get(assignments.size() - 1).mixEnd() + question.carryMinutes();
     }
 
     /** The longest bowl that this mix can fill. */

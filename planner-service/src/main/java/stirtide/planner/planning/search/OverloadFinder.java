@@ -6,7 +6,8 @@ import java.util.Optional;
 import java.util.TreeSet;
 
 /**
- * Looks for stretches of time that need more minutes of mixing than people and scales can give. A mix that may start from
+ * Looks for stretches of time that need more minutes of mixing than people and scales can give; of mixing and carrying than people can
+ * give, where who mixed carries and there is a scale for each. A mix that may start from
  * its release on and must end by its due minute has to lie in a stretch at least as long as it lies there both when it is
  * done as early and as late as possible (energetic reasoning of cumulative scheduling).
  */
@@ -17,14 +18,15 @@ final class OverloadFinder {
     private final List<Job> jobs = new ArrayList<>();
     private final int[] given;
     private final FloorSeats seats;
+    private final int carryMinutes;
 
     /**
      * A mix as the chair needs it.
      *
      * @param service service it is for
      * @param release earliest start at which the bowl still lives at its last use
-     * @param due minute by which it must be mixed so that no client waits for it, or the earliest possible end if later
-     * @param minutes minutes of mixing
+     * @param due minute by which it must be done so that no client waits for it, or the earliest possible end if later
+     * @param minutes minutes of mixing, and of carrying where that counts
      */
     record Job(int service, int release, int due, int minutes) {
         int mustLieIn(int from, int to) {
@@ -39,6 +41,7 @@ final class OverloadFinder {
     OverloadFinder(PlanQuestion question, List<ServicePlan> plans, FloorSeats seats) {
         this.question = question;
         this.seats = seats;
+        this.carryMinutes = question.scales().size() < question.assistants().size() ? 0 : question.carryMinutes();
         this.given = given(question);
         for (ServicePlan plan : plans)
             for (MixAssignment assignment : plan.assignments()) jobs.add(job(plan, assignment));
@@ -48,19 +51,21 @@ final class OverloadFinder {
         int wait = seats.barWait(plan, assignment);
         FeedFormula recipe = assignment.feed().recipe();
         int release = Math.max(question.nowMinute(), assignment.end() - wait - recipe.lifeMinutes());
-        int due = assignment.use() - wait - question.handOverMinutes();
-        return new Job(
-                plan.timeline().task().service(),
-                release,
-                Math.max(due, release + recipe.mixMinutes()),
-                recipe.mixMinutes());
+        int due = assignment.use() - wait - question.handOverMinutes() + carryMinutes;
+        int minutes = recipe.mixMinutes() + carryMinutes;
+        return new Job(plan.timeline().task().service(), release, Math.max(due, release + minutes), minutes);
+    }
+
+    /** Minutes of carrying that count with those of mixing. */
+    int carryMinutes() {
+        return carryMinutes;
     }
 
     /** The most overloaded stretch near a mix in which it takes part, the shortest of several. */
     Optional<Window> around(Job job) {
-        List<Job> near = jobs.stream()
+        Job[] near = jobs.stream()
                 .filter(each -> each.due() > job.release() - NEAR_MINUTES && each.release() < job.due() + NEAR_MINUTES)
-                .toList();
+                .toArray(Job[]::new);
         TreeSet<Integer> froms = new TreeSet<>();
         TreeSet<Integer> tos = new TreeSet<>();
         for (Job each : near) {
@@ -70,12 +75,15 @@ final class OverloadFinder {
             tos.add(each.release() + each.minutes());
         }
         Optional<Window> best = Optional.empty();
+        int[] ends = tos.stream().mapToInt(to -> to).toArray();
         for (int from : froms) {
-            for (int to : tos.tailSet(from, false)) {
-                if (job.mustLieIn(from, to) == 0) continue;
-                Window window = window(near, from, to);
-                if (window.needed > window.available && (best.isEmpty() || better(window, best.get())))
-                    best = Optional.of(window);
+            for (int to : ends) {
+                if (to <= from || job.mustLieIn(from, to) == 0) continue;
+                int needed = needed(near, from, to);
+                int available = available(from, to);
+                if (needed <= available) continue;
+                Window window = new Window(from, to, needed, available);
+                if (best.isEmpty() || better(window, best.get())) best = Optional.of(window);
             }
         }
         return best;
@@ -86,10 +94,10 @@ final class OverloadFinder {
         return excess > 0 || excess == 0 && a.to - a.from < b.to - b.from;
     }
 
-    private Window window(List<Job> near, int from, int to) {
+    private static int needed(Job[] near, int from, int to) {
         int needed = 0;
         for (Job job : near) needed += job.mustLieIn(from, to);
-        return new Window(from, to, needed, available(from, to));
+        return needed;
     }
 
     /** Minutes of mixing that people on duty and scales can give between two minutes. */
@@ -117,7 +125,8 @@ final class OverloadFinder {
                 for (int minute = Math.max(duty.from(), busyUntil); minute < duty.to(); minute++)
                     people[minute - now]++;
             if (each.busyScaleId().isPresent())
-                for (int minute = now; minute < Math.min(busyUntil, last); minute++) scales[minute - now]++;
+                for (int minute = now; minute < Math.min(busyUntil - question.carryMinutes(), last); minute++)
+                    scales[minute - now]++;
         }
         int[] given = new int[people.length + 1];
         for (int i = 0; i < people.length; i++)

@@ -1,5 +1,6 @@
 package stirtide.planner.planning.search;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -94,15 +95,15 @@ final class PlanChangeText {
     /** Why the person of a mix cannot do it as shown, if so. */
     private Optional<String> away(String personId, PlannedBowl before) {
         int start = question.minuteOf(before.mixStart());
-        int end = question.minuteOf(before.mixEnd());
+        int end = question.minuteOf(before.mixEnd()) + question.carryMinutes();
         for (Assistant assistant : question.assistants()) {
             if (!assistant.personId().equals(personId)) continue;
             if (assistant.onDuty().stream().noneMatch(duty -> duty.from() <= start && end <= duty.to()))
-                return Optional.of(assistant.name() + " is not on duty from " + time(before) + " to "
-                        + words.time(before.mixEnd()));
+                return Optional.of(
+                        assistant.name() + " is not on duty from " + time(before) + " to " + words.time(end));
             if (start < assistant.busyUntilMinute())
                 return Optional.of(
-                        assistant.name() + " is at another mix until " + words.time(assistant.busyUntilMinute()));
+                        assistant.name() + " is at another bowl until " + words.time(assistant.busyUntilMinute()));
             return Optional.empty();
         }
         return Optional.of(words.name(personId) + " does not work today any more");
@@ -112,11 +113,15 @@ final class PlanChangeText {
     private Optional<PlannedBowl> inTheWay(PlannedBowl before) {
         return bowls.stream()
                 .filter(bowl -> !bowl.bowl().equals(before.bowl()))
-                .filter(bowl -> bowl.personId().equals(before.personId())
-                        || bowl.scaleId().equals(before.scaleId()))
-                .filter(bowl -> bowl.mixStart().isBefore(before.mixEnd())
-                        && before.mixStart().isBefore(bowl.mixEnd()))
+                .filter(bowl -> bowl.personId().equals(before.personId()) && meet(bowl, before, question.carryMinutes())
+                        || bowl.scaleId().equals(before.scaleId()) && meet(bowl, before, 0))
                 .findFirst();
+    }
+
+    private static boolean meet(PlannedBowl one, PlannedBowl other, int carryMinutes) {
+        Duration carrying = Duration.ofMinutes(carryMinutes);
+        return one.mixStart().isBefore(other.mixEnd().plus(carrying))
+                && other.mixStart().isBefore(one.mixEnd().plus(carrying));
     }
 
     private Optional<String> dropped(PlannedBowl before) {

@@ -25,6 +25,7 @@ import stirtide.events.setup.Scale;
  * @param washMinutes minutes until an emptied bowl can be used again
  * @param frozenMinutes mixes of the plan on show that start earlier than this many minutes from now move only if they must
  * @param assistants people who mix at the bar, in the order of the salon's list
+ * @param stylists people who apply, as far as their hours are known
  * @param scales scales at the bar
  * @param bowlSizes bowls the bar owns
  * @param developers developers on the shelf
@@ -33,6 +34,8 @@ import stirtide.events.setup.Scale;
  * @param services services not yet fully applied or still processing, by number
  * @param onShow plan on show, if any
  * @param oneMixTwoBowls whether the salon lets two bowls of different clients be one mix
+ * @param carryMinutes minutes for which who mixed a bowl is busy with carrying it, right after mixing: {@code handOverMinutes} or,
+ *     where somebody else carries, 0
  */
 @RecordBuilder
 public record PlanQuestion(
@@ -45,6 +48,7 @@ public record PlanQuestion(
         int washMinutes,
         int frozenMinutes,
         List<Assistant> assistants,
+        List<Stylist> stylists,
         List<Scale> scales,
         List<BowlSize> bowlSizes,
         List<Developer> developers,
@@ -52,10 +56,12 @@ public record PlanQuestion(
         List<BowlOut> bowlsOut,
         List<ServiceTask> services,
         Optional<Plan> onShow,
-        boolean oneMixTwoBowls)
+        boolean oneMixTwoBowls,
+        int carryMinutes)
         implements PlanQuestionBuilder.With {
     public PlanQuestion {
         assistants = List.copyOf(assistants);
+        stylists = List.copyOf(stylists);
         scales = List.copyOf(scales);
         bowlSizes = List.copyOf(bowlSizes);
         developers = List.copyOf(developers);
@@ -72,6 +78,24 @@ public record PlanQuestion(
     /** The minute of the day in which an instant lies. */
     public int minuteOf(Instant instant) {
         return (int) Math.floorDiv(Duration.between(dayStart, instant).getSeconds(), 60L);
+    }
+
+    /** Minute from which a scale is free; 0 if it is now. */
+    public int scaleBusyUntil(String scaleId) {
+        return assistants.stream()
+                .filter(each -> each.busyScaleId().filter(scaleId::equals).isPresent())
+                .mapToInt(each -> each.busyUntilMinute() - carryMinutes)
+                .max()
+                .orElse(0);
+    }
+
+    /** Hours of the stylist of a service; empty when nothing is known of them, or when the service has begun and is finished anyway. */
+    Optional<List<Minutes>> stylistHours(ServiceTask task) {
+        if (task.started()) return Optional.empty();
+        return stylists.stream()
+                .filter(each -> task.stylistId().filter(each.personId()::equals).isPresent())
+                .map(Stylist::onDuty)
+                .findFirst();
     }
 
     /** Directions of a lightener, empty when none are in force. */
@@ -103,12 +127,24 @@ public record PlanQuestion(
      * @param personId person
      * @param name how the salon calls the person; only sentences need it
      * @param onDuty hours on this day, breaks cut out
-     * @param busyUntilMinute end of the mix the person is at now, 0 when none
-     * @param busyScaleId scale of that mix, empty when none
+     * @param busyUntilMinute end of the mix the person is at now, carrying included, 0 when none
+     * @param busyScaleId scale of that mix, empty when none or when only carrying is left
      */
     public record Assistant(
             String personId, String name, List<Minutes> onDuty, int busyUntilMinute, Optional<String> busyScaleId) {
         public Assistant {
+            onDuty = List.copyOf(onDuty);
+        }
+    }
+
+    /**
+     * Somebody who applies.
+     *
+     * @param personId person
+     * @param onDuty hours on this day, breaks cut out; none when not at work
+     */
+    public record Stylist(String personId, List<Minutes> onDuty) {
+        public Stylist {
             onDuty = List.copyOf(onDuty);
         }
     }

@@ -45,11 +45,16 @@ final class PlanningNotes {
 
     private void notAsBooked(FloorSeats.Taken taken) {
         ServiceTask task = plan.timeline().task();
+        String until = " until " + words.time(taken.until());
         note(
                 "NOT_AS_BOOKED",
                 "Service " + task.service() + " has no place as booked: "
-                        + (taken.stylist() ? "its stylist applies on" : "chair " + task.chair() + " is taken by")
-                        + " service " + taken.before() + " until " + words.time(taken.until())
+                        + switch (taken.cause()) {
+                            case STYLIST_APPLIES -> "its stylist applies on service " + taken.before() + until;
+                            case STYLIST_OFF_DUTY -> "its stylist is not on duty for all of its application" + until;
+                            case CHAIR_TAKEN ->
+                                "chair " + task.chair() + " is taken by service " + taken.before() + until;
+                        }
                         + ". It is planned as if it had one: give it another time, stylist or chair.");
     }
 

@@ -32,12 +32,9 @@ final class ResourceCalendar {
         bowls = question.bowlSizes().stream()
                 .map(size -> new MinuteUsage(minutes, 0))
                 .toArray(MinuteUsage[]::new);
-        for (Assistant assistant : question.assistants())
-            assistant.busyScaleId().ifPresent(id -> {
-                for (int scale = 0; scale < scales.length; scale++)
-                    if (question.scales().get(scale).scaleId().equals(id))
-                        scales[scale].add(0, assistant.busyUntilMinute(), 1);
-            });
+        for (int scale = 0; scale < scales.length; scale++)
+            scales[scale].add(
+                    0, question.scaleBusyUntil(question.scales().get(scale).scaleId()), 1);
         for (BowlOut out : question.bowlsOut())
             for (int size = 0; size < bowls.length; size++)
                 if (question.bowlSizes().get(size).bowlSizeId().equals(out.bowlSizeId()))
@@ -94,12 +91,12 @@ final class ResourceCalendar {
 
     void take(MixAssignment assignment) {
         if (assignment.person() != MixAssignment.STYLIST)
-            people[assignment.person()].add(assignment.mix(), assignment.mixEnd(), 1);
+            people[assignment.person()].add(assignment.mix(), assignment.mixEnd() + question.carryMinutes(), 1);
         scales[assignment.scale()].add(assignment.mix(), assignment.mixEnd(), 1);
         bowls[assignment.size()].add(assignment.mix(), assignment.end() + question.washMinutes(), 1);
     }
 
-    /** An assistant free for a mix, the wanted person if possible, else the one whose free time it fits most tightly. */
+    /** An assistant free for a mix and for carrying it, the wanted person if possible, else the one whose free time it fits most tightly. */
     int personFor(int from, int to, List<Integer> wanted) {
         for (int person : wanted) if (personFree(person, from, to)) return person;
         int best = -1;

@@ -66,11 +66,6 @@ final class ScaleKinds {
 
     /** Minute from which a scale is free; 0 if it is now. */
     int busyUntil(int scale) {
-        String id = question.scales().get(scale).scaleId();
-        return question.assistants().stream()
-                .filter(each -> each.busyScaleId().filter(id::equals).isPresent())
-                .mapToInt(PlanQuestion.Assistant::busyUntilMinute)
-                .max()
-                .orElse(0);
+        return question.scaleBusyUntil(question.scales().get(scale).scaleId());
     }
 }

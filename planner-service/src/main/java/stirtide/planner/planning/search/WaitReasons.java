@@ -80,15 +80,20 @@ final class WaitReasons {
                 0,
                 service,
                 "Service " + service + " waits " + PlanText.minutes(taken.until() - nominal) + " for "
-                        + (taken.stylist()
-                                ? "its stylist, who applies on service " + taken.before() + " until " + until + "."
-                                : "chair " + plan.timeline().task().chair() + ", where service " + taken.before()
-                                        + " sits until its rinse at " + until + "."));
+                        + switch (taken.cause()) {
+                            case STYLIST_APPLIES ->
+                                "its stylist, who applies on service " + taken.before() + " until " + until + ".";
+                            case STYLIST_OFF_DUTY ->
+                                "its stylist, whose hours hold all of its application only from " + until + " on.";
+                            case CHAIR_TAKEN ->
+                                "chair " + plan.timeline().task().chair() + ", where service " + taken.before()
+                                        + " sits until its rinse at " + until + ".";
+                        });
     }
 
     private void explain(ServicePlan plan, MixAssignment assignment, int wait) {
         Job job = overload.job(plan, assignment);
-        int mixMinutes = job.minutes();
+        int mixMinutes = assignment.feed().recipe().mixMinutes();
         int due = assignment.use() - wait - question.handOverMinutes();
         int service = job.service();
         if (assignment.person() == MixAssignment.STYLIST)
@@ -108,7 +113,7 @@ final class WaitReasons {
                     Math.max(0, due - question.nowMinute()),
                     service,
                     tooLate(plan, assignment, due));
-        else if (!known(job)) search(plan, assignment, job, due);
+        else if (!known(job)) search(plan, assignment, job, due + overload.carryMinutes());
     }
 
     private void add(int from, int to, int needed, int available, int service, String sentence) {
@@ -146,7 +151,8 @@ final class WaitReasons {
                 ? "Service " + job.service() + " waits for a bowl: from " + stretch
                         + " all bowls that would do are in use or being washed."
                 : "Service " + job.service() + " waits " + PlanText.minutes(seats.barWait(plan, assignment))
-                        + ": its bowl would have to be mixed from " + stretch
+                        + ": its bowl would have to be mixed " + (overload.carryMinutes() > 0 ? "and carried " : "")
+                        + "from " + stretch
                         + ", when the plan needs people and scales for others. No single stretch proves that this"
                         + " cannot be avoided.";
         add(job.release(), due, job.minutes(), available, job.service(), sentence);
@@ -157,7 +163,7 @@ final class WaitReasons {
         for (int mix = job.release(); mix + job.minutes() <= due; mix++) {
             if (bar.personFor(mix, mix + job.minutes(), List.of()) < 0) continue;
             for (int scale = 0; scale < bar.scaleCount(); scale++)
-                if (bar.scaleFree(scale, mix, mix + job.minutes())) return true;
+                if (bar.scaleFree(scale, mix, mix + job.minutes() - overload.carryMinutes())) return true;
         }
         return false;
     }
@@ -190,7 +196,9 @@ final class WaitReasons {
                                 : question.scales().size() + " scales")
                 : "";
         String sentence = words.time(window.from()) + " to " + words.time(window.to()) + " needs "
-                + PlanText.minutes(window.needed()) + " of mixing, " + PlanText.list(people) + " can give "
+                + PlanText.minutes(window.needed()) + " of mixing"
+                + (overload.carryMinutes() > 0 ? " and carrying, " : ", ")
+                + PlanText.list(people) + " can give "
                 + window.available() + scales + ".";
         return new WaitReason(
                 words.at(window.from()),

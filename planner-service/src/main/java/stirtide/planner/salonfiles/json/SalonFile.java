@@ -34,6 +34,7 @@ public record SalonFile(
         int handOverMinutes,
         int washMinutes,
         Optional<Boolean> oneMixTwoBowls,
+        Optional<Boolean> mixerCarries,
         List<WeeklyPerson> people,
         List<Scale> scales,
         List<BowlSize> bowls,
@@ -98,6 +99,7 @@ public record SalonFile(
                 salon.handOverMinutes(),
                 salon.washMinutes(),
                 salon.oneMixTwoBowls(),
+                salon.mixerCarries(),
                 salon.people().stream()
                         .map(person -> weekly(person, setup.date(), zone))
                         .toList(),
@@ -146,7 +148,8 @@ public record SalonFile(
                 atWork,
                 scales,
                 bowls,
-                oneMixTwoBowls);
+                oneMixTwoBowls,
+                mixerCarries);
     }
 
     /** How generous allowances are, empty for the usual. */

@@ -107,8 +107,8 @@ class BatchBeginTest {
         scene.does(begin());
         var question = PlanQuestions.of(scene.day).orElseThrow();
         var bo = question.assistants().get(0);
-        // 4 minutes by the directions and one for dividing
-        assertThat(bo.busyUntilMinute()).isEqualTo(9 * 60 + 58);
+        // 4 minutes by the directions, one for dividing and two for carrying
+        assertThat(bo.busyUntilMinute()).isEqualTo(10 * 60);
         assertThat(bo.busyScaleId()).contains("bar-1");
         assertThat(question.services())
                 .allSatisfy(service -> assertThat(service.runs().get(0).live())

@@ -122,15 +122,38 @@ class OpeningRulesTest {
                                 s.people(),
                                 s.scales(),
                                 s.bowls(),
+                                Optional.empty(),
                                 Optional.empty())),
                 salon(
                         right,
                         s -> new Salon(
-                                "a", "A", "UTC", "EUR", 3, 2, 5, s.people(), List.of(), s.bowls(), Optional.empty())),
+                                "a",
+                                "A",
+                                "UTC",
+                                "EUR",
+                                3,
+                                2,
+                                5,
+                                s.people(),
+                                List.of(),
+                                s.bowls(),
+                                Optional.empty(),
+                                Optional.empty())),
                 salon(
                         right,
                         s -> new Salon(
-                                "a", "A", "UTC", "EUR", 3, 2, 5, s.people(), s.scales(), List.of(), Optional.empty())),
+                                "a",
+                                "A",
+                                "UTC",
+                                "EUR",
+                                3,
+                                2,
+                                5,
+                                s.people(),
+                                s.scales(),
+                                List.of(),
+                                Optional.empty(),
+                                Optional.empty())),
                 new DaySetup(right.date(), right.salon(), List.of(), right.directions(), right.menu()),
                 new DaySetup(
                         right.date(),
@@ -176,6 +199,7 @@ class OpeningRulesTest {
                 s.people(),
                 s.scales(),
                 s.bowls(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -107,7 +107,7 @@ class PlanQuestionsTest {
     }
 
     @Test
-    void a_bowl_being_mixed_is_a_supply_and_keeps_its_person_and_scale() {
+    void a_bowl_being_mixed_is_a_supply_and_keeps_its_person_until_it_is_carried_and_its_scale() {
         var scene = Scene.begun();
         assertThat(task(scene, 1).runs().get(0).live()).containsExactly(new LiveSupply("1a", 600, 634, 87_000));
         assertThat(task(scene, 1).bowlsUsed()).isEqualTo(1);
@@ -117,9 +117,11 @@ class PlanQuestionsTest {
                                 "bo",
                                 "Bo",
                                 List.of(new Minutes(480, 720), new Minutes(780, 1080)),
-                                598,
+                                600,
                                 Optional.of("bar-1")),
                         new Assistant("mika", "Mika", List.of(new Minutes(480, 1080)), 0, Optional.empty()));
+        assertThat(ask(scene).carryMinutes()).isEqualTo(2);
+        assertThat(ask(scene).scaleBusyUntil("bar-1")).isEqualTo(598);
         assertThat(ask(scene).bowlsOut()).containsExactly(new BowlOut("M", 639));
     }
 

@@ -55,7 +55,7 @@ class SetupChangeTest {
     void a_change_is_taken_back_like_any_other_action() {
         var scene = Scene.planned();
         var before = scene.day.opened();
-        scene.does(change(new SetupPiece.Basics("Other name", 5, 3, 6, Optional.empty())));
+        scene.does(change(new SetupPiece.Basics("Other name", 5, 3, 6, Optional.empty(), Optional.empty())));
         assertThat(scene.day.opened().salon().chairs()).isEqualTo(5);
         scene.does(new TakeBack(scene.day.revision()));
         assertThat(scene.day.opened()).isEqualTo(before);
@@ -66,13 +66,13 @@ class SetupChangeTest {
         var scene = Scene.planned();
         assertThat(PlanQuestions.standing(scene.day, scene.now).orElseThrow().oneMixTwoBowls())
                 .isFalse();
-        scene.does(change(new SetupPiece.Basics("Tidehouse", 4, 2, 5, Optional.of(true))));
-        scene.does(change(new SetupPiece.Basics("Other name", 4, 2, 5, Optional.empty())));
+        scene.does(change(new SetupPiece.Basics("Tidehouse", 4, 2, 5, Optional.of(true), Optional.empty())));
+        scene.does(change(new SetupPiece.Basics("Other name", 4, 2, 5, Optional.empty(), Optional.empty())));
         assertThat(scene.day.opened().salon().oneMixTwoBowls()).contains(true);
         assertThat(PlanQuestions.of(scene.day).orElseThrow().oneMixTwoBowls()).isTrue();
         scene.does(change(new SetupPiece.OneBowlSize(new stirtide.events.setup.BowlSize("L", 200_000, 4_000, 2))));
         assertThat(scene.day.opened().salon().oneMixTwoBowls()).contains(true);
-        scene.does(change(new SetupPiece.Basics("Tidehouse", 4, 2, 5, Optional.of(false))));
+        scene.does(change(new SetupPiece.Basics("Tidehouse", 4, 2, 5, Optional.of(false), Optional.empty())));
         assertThat(PlanQuestions.of(scene.day).orElseThrow().oneMixTwoBowls()).isFalse();
     }
 
@@ -110,7 +110,9 @@ class SetupChangeTest {
         var shorter = new Menu.MenuEntry("full", "Full", full.zones().subList(0, 1));
         scene.refused(change(new SetupPiece.OneMenuEntry(shorter)), "SETUP_IN_USE");
         scene.does(change(new SetupPiece.OneMenuEntry(new Menu.MenuEntry("full", "Whole head", full.zones()))));
-        scene.refused(change(new SetupPiece.Basics("Tidehouse", 1, 2, 5, Optional.empty())), "SETUP_IN_USE");
+        scene.refused(
+                change(new SetupPiece.Basics("Tidehouse", 1, 2, 5, Optional.empty(), Optional.empty())),
+                "SETUP_IN_USE");
         var one = new TreeMap<>(Map.of("long", 1300));
         scene.refused(change(new SetupPiece.HairFactors(one, one)), "SETUP_IN_USE");
     }
@@ -130,7 +132,7 @@ class SetupChangeTest {
         var scene = Scene.planned()
                 .does(change(new SetupPiece.OnePerson(
                         new Person("ada", "Ada", Person.Role.MANAGER, List.of(span("08:00", "18:00"))))));
-        var basics = change(new SetupPiece.Basics("Tidehouse", 4, 2, 5, Optional.empty()));
+        var basics = change(new SetupPiece.Basics("Tidehouse", 4, 2, 5, Optional.empty(), Optional.empty()));
         assertThat(scene.refused(basics, "MANAGER_OR_COLORIST_ONLY").sentence()).contains("ada");
         scene.as("ada").does(basics);
     }
@@ -170,6 +172,7 @@ class SetupChangeTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
         return new DaySetup(
                 given.date(),

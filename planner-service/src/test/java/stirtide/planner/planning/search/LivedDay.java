@@ -97,6 +97,7 @@ final class LivedDay {
                 question.washMinutes(),
                 question.frozenMinutes(),
                 assistants,
+                question.stylists(),
                 question.scales(),
                 question.bowlSizes(),
                 question.developers(),
@@ -104,7 +105,8 @@ final class LivedDay {
                 out,
                 services,
                 Optional.of(plan),
-                question.oneMixTwoBowls());
+                question.oneMixTwoBowls(),
+                question.carryMinutes());
     }
 
     private void begin(PlannedBowl bowl) {
@@ -117,7 +119,7 @@ final class LivedDay {
         Optional<PlannedBowl> at = begun.values().stream()
                 .map(Kept::bowl)
                 .filter(bowl -> bowl.personId().equals(Optional.of(assistant.personId())))
-                .filter(bowl -> minute(bowl.mixStart()) < now && minute(bowl.mixEnd()) > now)
+                .filter(bowl -> minute(bowl.mixStart()) < now && minute(bowl.mixEnd()) + question.carryMinutes() > now)
                 .findFirst();
         List<Minutes> duty = new ArrayList<>();
         for (Minutes each : assistant.onDuty()) if (!leaves || each.to() <= now) duty.add(each);
@@ -125,8 +127,8 @@ final class LivedDay {
                 assistant.personId(),
                 assistant.name(),
                 duty,
-                at.map(bowl -> minute(bowl.mixEnd())).orElse(0),
-                at.map(PlannedBowl::scaleId));
+                at.map(bowl -> minute(bowl.mixEnd()) + question.carryMinutes()).orElse(0),
+                at.filter(bowl -> minute(bowl.mixEnd()) > now).map(PlannedBowl::scaleId));
     }
 
     private Optional<ServiceTask> services(ServiceTask task, Plan plan, int now) {

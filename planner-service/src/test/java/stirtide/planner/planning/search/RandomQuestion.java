@@ -108,6 +108,7 @@ final class RandomQuestion {
                 between(0, 15),
                 5,
                 assistants,
+                List.of(),
                 scales,
                 bowls,
                 developers(),
@@ -115,7 +116,8 @@ final class RandomQuestion {
                 out,
                 tasks,
                 Optional.empty(),
-                false);
+                false,
+                0);
     }
 
     private Assistant assistant(String name) {

@@ -43,6 +43,7 @@ final class SmallDay {
     java.time.ZoneId zone = java.time.ZoneOffset.UTC;
     int washMinutes = 10;
     int now = 480;
+    int carryMinutes = 0;
     int life = LIFE;
     Optional<Plan> onShow = Optional.empty();
 
@@ -134,6 +135,7 @@ final class SmallDay {
                 washMinutes,
                 5,
                 assistants,
+                List.of(),
                 scales,
                 List.of(bowl),
                 List.of(developer),
@@ -141,7 +143,8 @@ final class SmallDay {
                 out,
                 services,
                 onShow,
-                false);
+                false,
+                carryMinutes);
     }
 
     static int minute(java.time.Instant instant) {

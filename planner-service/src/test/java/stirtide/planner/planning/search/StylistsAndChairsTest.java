@@ -13,7 +13,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedService;
 import stirtide.planner.check.PlanChecker;
+import stirtide.planner.planning.search.PlanQuestion.Minutes;
 import stirtide.planner.planning.search.PlanQuestion.ServiceTask;
+import stirtide.planner.planning.search.PlanQuestion.Stylist;
 
 /** One head at a time for each stylist, one client at a time on each chair, in the order booked: common practice, no source. */
 class StylistsAndChairsTest {
@@ -25,10 +27,62 @@ class StylistsAndChairsTest {
     @MethodSource("seeds")
     void no_stylist_is_at_two_heads_and_no_chair_seats_two_clients(int seed) {
         int services = 6 + seed % 15;
-        PlanQuestion question = RandomQuestion.shared(seed, services, 3 + seed % 5, 4 + seed % 4);
+        PlanQuestion day = RandomQuestion.shared(seed, services, 3 + seed % 5, 4 + seed % 4);
+        PlanQuestion question = seed % 3 == 0 ? day : day.withStylists(hours(day, seed));
         assertThat(PlanChecker.check(question, Planner.draw(question, seed % 2)))
                 .isEmpty();
         assertThat(PlanChecker.check(question, Planner.atOnce(question).plan())).isEmpty();
+    }
+
+    /** Everybody has a break, one day in two somebody leaves early, one in three somebody is not there. */
+    private static List<Stylist> hours(PlanQuestion day, int seed) {
+        return day.services().stream()
+                .flatMap(task -> task.stylistId().stream())
+                .distinct()
+                .map(id -> {
+                    int place = Math.floorMod(id.hashCode() + seed, 6);
+                    Minutes morning = new Minutes(480, 600 + 20 * place);
+                    Minutes rest = new Minutes(630 + 20 * place, place % 2 == 0 ? 900 : 1200);
+                    return new Stylist(id, place == 5 ? List.of() : List.of(morning, rest));
+                })
+                .toList();
+    }
+
+    @Test
+    void a_service_waits_for_the_hours_of_its_stylist() {
+        PlanQuestion day = pair(Optional.of("ines"), Optional.of("otto"), 1, 2)
+                .withStylists(List.of(
+                        new Stylist("ines", List.of(new Minutes(480, 620), new Minutes(650, 1080))),
+                        new Stylist("otto", List.of(new Minutes(480, 1080)))));
+        Plan plan = Planner.draw(day, 2);
+        assertThat(PlanChecker.check(day, plan)).isEmpty();
+        assertThat(plan.services().get(0).start()).isEqualTo(day.instantOf(650));
+        assertThat(plan.services().get(0).waitMinutes()).isEqualTo(50);
+        assertThat(plan.services().get(1).waitMinutes()).isZero();
+        assertThat(plan.notes()).isEmpty();
+        assertThat(plan.waits())
+                .singleElement()
+                .satisfies(wait -> assertThat(wait.sentence())
+                        .isEqualTo("Service 1 waits 50 minutes for its stylist, whose hours hold all of its application"
+                                + " only from 10:50 on."));
+    }
+
+    @Test
+    void a_service_that_fits_no_hours_is_planned_as_booked_and_told() {
+        PlanQuestion day = pair(Optional.of("ines"), Optional.of("otto"), 1, 2)
+                .withStylists(List.of(new Stylist("ines", List.of(new Minutes(480, 610)))));
+        Plan plan = Planner.draw(day, 2);
+        assertThat(PlanChecker.check(day, plan)).isEmpty();
+        assertThat(plan.services().get(0).start()).isEqualTo(day.instantOf(600));
+        assertThat(plan.bowls()).allMatch(bowl -> bowl.personId().isPresent());
+        assertThat(plan.notes())
+                .singleElement()
+                .satisfies(note -> assertThat(note.sentence())
+                        .startsWith("Service 1 has no place as booked: its stylist is not on duty for all of its"
+                                + " application until 10:30."));
+        assertThat(PlanChecker.check(day, plan.withNotes(List.of())))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault).contains("is not on duty for all of it"));
     }
 
     /** Two roots of 30 minutes by one stylist, booked ten minutes apart: the second waits the other twenty, and is told for whom. */

@@ -46,7 +46,9 @@ final class SalonForms {
                 SetupFields.whole("chairs", "chairs", known, Salon::chairs),
                 SetupFields.whole("minutes to hand over", "minutes", known, Salon::handOverMinutes),
                 SetupFields.whole("minutes to wash a bowl", "minutes", known, Salon::washMinutes),
-                SetupFields.yesNo("one mix for two bowls", salon.oneMixTwoBowls(), yes -> yes));
+                SetupFields.yesNo("one mix for two bowls", salon.oneMixTwoBowls(), yes -> yes),
+                SetupFields.yesNo(
+                        "who mixes carries", Optional.of(salon.mixerCarries().orElse(true)), yes -> yes));
         String note = "zone " + salon.zone() + " and currency " + salon.currency() + " stay as the day was opened";
         return new CommandForm("SALON  " + salon.salonId(), fields, note, texts -> {
             var basics = new SetupPiece.Basics(
@@ -54,7 +56,8 @@ final class SalonForms {
                     Integer.parseInt(texts.get(1)),
                     Integer.parseInt(texts.get(2)),
                     Integer.parseInt(texts.get(3)),
-                    Optional.of(texts.get(4).equals("yes")));
+                    Optional.of(texts.get(4).equals("yes")),
+                    Optional.of(texts.get(5).equals("yes")));
             return send(basics, "the salon's figures");
         });
     }
