@@ -48,8 +48,8 @@ class ArchitectureTest {
             bar.terminal: bar.canvas bar.keys
             bar.text: events.. mixing..
             bar.views: bar.canvas bar.keys bar.model bar.panels.. bar.text events.. mixing..
-            demo: bar.client demo.folder demo.live demo.print events.. planner.cli planner.salonfiles.. \
-                planner.service
+            demo: bar.client demo.folder demo.live demo.print events.. planner.access planner.cli \
+                planner.salonfiles.. planner.service
             demo.folder: bar.text demo.print events.. mixing.. planner.cli planner.day.. planner.planning.bounds \
                 planner.planning.search planner.planning.whatif planner.salonfiles.. planner.views planner.visits
             demo.live: bar bar.client demo.folder demo.play demo.print events.. planner.cli planner.salonfiles.. \

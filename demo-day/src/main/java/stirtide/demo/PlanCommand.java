@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
 import stirtide.demo.folder.FolderPlanner;
 import stirtide.demo.folder.MovesPage;
 import stirtide.demo.folder.VisitsPage;
+import stirtide.demo.print.HtmlSheet;
 import stirtide.demo.print.PrepSheet;
 import stirtide.demo.print.PrepSheetDay;
 import stirtide.events.json.ContractJson;
@@ -34,7 +35,7 @@ import stirtide.planner.salonfiles.FolderResult;
         footer = {
             "",
             "Exit codes: 0 planned, 64 wrong usage, 65 a file is not accepted (the problems are listed on standard"
-                    + " error, each with its place and what would be accepted).",
+                    + " error, each with its place and what would be accepted), 73 FILE cannot be written.",
         })
 final class PlanCommand implements Callable<Integer> {
     @Parameters(
@@ -82,6 +83,15 @@ final class PlanCommand implements Callable<Integer> {
                 description = "print what was mixed for the client before, the last two visits side by side, in place"
                         + " of the prep sheet")
         private Optional<String> visitsOf = Optional.empty();
+
+        @Option(
+                names = "--html",
+                paramLabel = "FILE",
+                converter = SheetFile.Name.class,
+                description =
+                        "write the prep sheet for a printer to FILE, one HTML page, in place of printing it as text;"
+                                + " a FILE that exists is replaced")
+        private Optional<Path> html = Optional.empty();
     }
 
     static final class IsoDate implements ITypeConverter<LocalDate> {
@@ -109,6 +119,10 @@ final class PlanCommand implements Callable<Integer> {
         if (page.moves) return MovesPage.of(salon);
         if (page.visitsOf.isPresent()) return VisitsPage.of(salon, page.visitsOf.get());
         PrepSheetDay day = FolderPlanner.plan(salon);
+        if (page.html.isPresent()) {
+            SheetFile.write(page.html.get(), HtmlSheet.of(day, salon.notes()));
+            return "Written for a printer: " + page.html.get() + "\n";
+        }
         return page.json ? json(day) : PrepSheet.of(day, salon.notes());
     }
 

@@ -11,11 +11,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PlanCommandTest {
+    @TempDir
+    Path folder;
+
     private record Ended(int code, String out, String err) {}
 
     private static Ended plan(String words) {
@@ -70,6 +74,9 @@ class PlanCommandTest {
                 "--visits --json salon",
                 "--moves --json salon",
                 "--json --visits HV salon",
+                "--html salon",
+                "--html salon/salon.json salon",
+                "--html prep.html --json salon",
                 "@salon --cheap"
             })
     void wrong_usage_ends_with_64_and_a_usage_line(String words) {
@@ -77,6 +84,29 @@ class PlanCommandTest {
         assertThat(ended.code()).isEqualTo(64);
         assertThat(ended.out()).isEmpty();
         assertThat(ended.err()).contains("usage: demo-day/plan [").doesNotContain("Exception");
+    }
+
+    @Test
+    void the_sheet_for_a_printer_is_written_whole_and_replaces_the_one_before() throws IOException {
+        Path file = folder.resolve("prep.html");
+        Files.writeString(file, "older");
+        Ended ended = plan("salon --html " + file);
+        assertThat(ended.err()).isEmpty();
+        assertThat(ended.code()).isZero();
+        assertThat(ended.out()).isEqualTo("Written for a printer: " + file + "\n");
+        assertThat(Files.readString(file)).startsWith("<!DOCTYPE html>").endsWith("</html>\n");
+        assertThat(folder.toFile().list()).containsExactly("prep.html");
+    }
+
+    @Test
+    void a_place_that_cannot_be_written_ends_with_73_and_says_what_would_do() throws IOException {
+        Files.createDirectory(folder.resolve("taken.html"));
+        for (String name : List.of("nowhere/prep.html", "taken.html")) {
+            Ended ended = plan("salon --html " + folder.resolve(name));
+            assertThat(ended.code()).isEqualTo(73);
+            assertThat(ended.err()).contains(name, "name a file").doesNotContain("Exception");
+            assertThat(ended.out()).isEmpty();
+        }
     }
 
     @Test

@@ -26,7 +26,7 @@ final class CautionSection {
 
     private CautionSection() {}
 
-    static void write(TextPage page, PrepSheetDay day) {
+    static void write(SheetWriter page, PrepSheetDay day) {
         page.heading("CAUTIONS");
         USUAL.forEach(caution -> page.text("- ", caution));
         Set<String> used = day.plan().bowls().stream()
@@ -36,7 +36,7 @@ final class CautionSection {
             if (used.contains(directions.lightenerId())) leaflet(page, directions);
     }
 
-    private static void leaflet(TextPage page, Directions directions) {
+    private static void leaflet(SheetWriter page, Directions directions) {
         page.text("", directions.name() + ":");
         directions
                 .strandTestHours()

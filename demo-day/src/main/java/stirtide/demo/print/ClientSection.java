@@ -14,7 +14,7 @@ final class ClientSection {
 
     private ClientSection() {}
 
-    static void write(TextPage page, PrepSheetDay day) {
+    static void write(SheetWriter page, PrepSheetDay day) {
         page.heading("CLIENTS");
         for (Map.Entry<Integer, Booking> booked : day.bookings().entrySet()) {
             Optional<PlannedService> planned = day.plan().services().stream()
@@ -34,7 +34,7 @@ final class ClientSection {
         }
     }
 
-    private static void remembered(TextPage page, MemoryCard memory) {
+    private static void remembered(SheetWriter page, MemoryCard memory) {
         page.text(
                 "    ",
                 "Last visit " + memory.lastVisit()
@@ -56,7 +56,7 @@ final class ClientSection {
         return service.waitMinutes() == 0 ? "" : ", waits " + CountText.of(service.waitMinutes(), "minute");
     }
 
-    private static void zones(TextPage page, PrepSheetDay day, PlannedService service) {
+    private static void zones(SheetWriter page, PrepSheetDay day, PlannedService service) {
         page.row(WIDTHS, "", "zone", "apply", "halfway check", "rinse", "at latest");
         for (PlannedZone zone : service.zones())
             page.row(

@@ -77,12 +77,10 @@ public record PrepSheetDay(
         return setup.directions(lightenerId).map(Directions::name).orElse(lightenerId);
     }
 
-    /** Text of one liquid: weight, name, and strength where it has one. */
-    String part(DeveloperPart part) {
-        String grams = AmountText.scaleGrams(part.milligrams());
-        if (part.developerId().equals(DeveloperPart.WATER)) return grams + " water";
-        return grams + " "
-                + setup.developer(part.developerId()).map(PrepSheetDay::liquid).orElse(part.developerId());
+    /** Name of one liquid, and strength where it has one. */
+    String liquidName(String developerId) {
+        if (developerId.equals(DeveloperPart.WATER)) return "water";
+        return setup.developer(developerId).map(PrepSheetDay::liquid).orElse(developerId);
     }
 
     /** Name and strength of a developer. */

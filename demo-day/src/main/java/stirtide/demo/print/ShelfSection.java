@@ -18,7 +18,7 @@ final class ShelfSection {
 
     private ShelfSection() {}
 
-    static void write(TextPage page, PrepSheetDay day) {
+    static void write(SheetWriter page, PrepSheetDay day) {
         Map<String, Long> lighteners = new TreeMap<>();
         Map<String, Long> developers = new TreeMap<>();
         for (PlannedBowl bowl : day.plan().bowls()) {
@@ -48,7 +48,7 @@ final class ShelfSection {
         if (water > 0) page.row(WIDTHS, "water", AmountText.roundedGrams(water), "", "");
     }
 
-    private static void row(TextPage page, String name, long needed, int pack, Optional<Integer> counted) {
+    private static void row(SheetWriter page, String name, long needed, int pack, Optional<Integer> counted) {
         if (needed == 0) return;
         long packs = (needed + pack - 1) / pack;
         page.row(

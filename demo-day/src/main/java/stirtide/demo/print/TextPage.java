@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /** Plain text of at most {@value #COLUMNS} columns. Long text is broken at blanks and indented. */
-public final class TextPage {
+public final class TextPage implements SheetWriter {
     /** Widest line. */
     public static final int COLUMNS = 80;
 
@@ -15,6 +15,7 @@ public final class TextPage {
     private final List<String> lines = new ArrayList<>();
 
     /** Adds a line that fits, without trailing blanks. */
+    @Override
     public TextPage line(String text) {
         String cut = text.stripTrailing();
         if (width(cut) > COLUMNS) throw new IllegalArgumentException("wider than the page: " + cut);
@@ -23,16 +24,19 @@ public final class TextPage {
     }
 
     /** Adds an empty line. */
+    @Override
     public TextPage gap() {
         return line("");
     }
 
     /** Adds a heading with a rule under it, after an empty line. */
+    @Override
     public TextPage heading(String text) {
         return gap().line(text).line("-".repeat(COLUMNS));
     }
 
     /** Adds text after {@code lead}; further lines are indented to the text. */
+    @Override
     public TextPage text(String lead, String text) {
         String indent = " ".repeat(width(lead));
         StringBuilder line = new StringBuilder(lead);
@@ -51,6 +55,7 @@ public final class TextPage {
     }
 
     /** Adds a row of cells, each cut or filled to its width; a negative width aligns right. */
+    @Override
     public TextPage row(int[] widths, String... cells) {
         if (widths.length != cells.length)
             throw new IllegalArgumentException(

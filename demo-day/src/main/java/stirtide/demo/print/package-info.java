@@ -1,4 +1,7 @@
-/** The prep sheet of a plan and the report of a played day, as plain text of at most 80 columns; checks of a played day. */
+/**
+ * The prep sheet of a plan, as plain text of at most 80 columns and as an HTML page for a printer; the report of a played
+ * day; checks of a played day.
+ */
 @NullMarked
 package stirtide.demo.print;
 
