@@ -1,5 +1,7 @@
 package stirtide.demo.print;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import stirtide.bar.text.CountText;
@@ -10,12 +12,16 @@ import stirtide.events.view.DayView.MemoryCard;
 
 /** Times of each client: application, halfway check, rinse, and latest rinse. */
 final class ClientSection {
-    private static final int[] WIDTHS = {4, 24, 15, 15, 9, 11};
+    private static final int[] WIDTHS = {4, 22, 13, 15, 7, 10, -9};
 
     private ClientSection() {}
 
     static void write(SheetWriter page, PrepSheetDay day) {
         page.heading("CLIENTS");
+        page.text(
+                "",
+                "On hair: minutes from the last touch of the zone to its rinse, and from its first touch. At latest: by the"
+                        + " directions, from the first touch of the zones that are rinsed together.");
         for (Map.Entry<Integer, Booking> booked : day.bookings().entrySet()) {
             Optional<PlannedService> planned = day.plan().services().stream()
                     .filter(service -> service.service() == booked.getKey())
@@ -57,8 +63,8 @@ final class ClientSection {
     }
 
     private static void zones(SheetWriter page, PrepSheetDay day, PlannedService service) {
-        page.row(WIDTHS, "", "zone", "apply", "halfway check", "rinse", "at latest");
-        for (PlannedZone zone : service.zones())
+        page.row(WIDTHS, "", "zone", "apply", "halfway check", "rinse", "at latest", "on hair");
+        for (PlannedZone zone : day.zones(service))
             page.row(
                     WIDTHS,
                     "",
@@ -66,6 +72,11 @@ final class ClientSection {
                     day.clock(zone.applyStart()) + "-" + day.clock(zone.applyEnd()),
                     day.clock(zone.checkAt()),
                     day.clock(zone.rinseAt()),
-                    day.clock(zone.rinseBy()));
+                    day.clock(zone.rinseBy()),
+                    minutes(zone.applyEnd(), zone) + "-" + minutes(zone.applyStart(), zone));
+    }
+
+    private static long minutes(Instant touch, PlannedZone zone) {
+        return Duration.between(touch, zone.rinseAt()).toMinutes();
     }
 }

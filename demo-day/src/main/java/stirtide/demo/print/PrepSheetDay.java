@@ -10,6 +10,8 @@ import stirtide.bar.text.TimeText;
 import stirtide.events.day.Booking;
 import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.Plan;
+import stirtide.events.plan.PlannedService;
+import stirtide.events.plan.PlannedService.PlannedZone;
 import stirtide.events.setup.DaySetup;
 import stirtide.events.setup.Developer;
 import stirtide.events.setup.Directions;
@@ -18,6 +20,7 @@ import stirtide.events.setup.Person;
 import stirtide.events.view.DayView;
 import stirtide.mixing.text.AmountText;
 import stirtide.planner.day.allowance.LearnedAllowances;
+import stirtide.planner.day.chair.SectionRinses;
 
 /**
  * Data of a prep sheet, with the look-ups its sections share.
@@ -58,6 +61,14 @@ public record PrepSheetDay(
 
     String menuName(Booking booking) {
         return setup.menuEntry(booking.menuId()).map(MenuEntry::name).orElse(booking.menuId());
+    }
+
+    /** Zones of a planned service, with the latest rinse of their section. */
+    List<PlannedZone> zones(PlannedService service) {
+        return Optional.ofNullable(bookings.get(service.service()))
+                .flatMap(booking -> setup.menuEntry(booking.menuId()))
+                .map(entry -> SectionRinses.of(entry, service.zones()))
+                .orElse(service.zones());
     }
 
     /** Reasons for grams that differ from the menu, one line for each zone. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.StringReader;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -164,6 +165,25 @@ class HtmlSheetTest {
         assertThat(texts(document, "//section[@class='person'][3]//b[@class='id']"))
                 .containsExactly("1a");
         assertThat(PrepSheet.of(changed, List.of())).contains("MIX, IN THIS ORDER: The stylist");
+    }
+
+    /** Service 4 is a retouch of two zones that are rinsed together; its zones alone would permit 10:00 and 10:12. */
+    @Test
+    void latest_rinse_counts_from_the_first_touch_of_the_section_and_exposure_from_first_and_last() throws Exception {
+        var zones = day.plan().services().get(3).zones();
+        assertThat(zones.get(0).rinseBy()).isBefore(zones.get(1).rinseBy());
+        String latest = day.clock(zones.get(0).rinseBy());
+        for (var zone : zones) {
+            long last = Duration.between(zone.applyEnd(), zone.rinseAt()).toMinutes();
+            long first = Duration.between(zone.applyStart(), zone.rinseAt()).toMinutes();
+            assertThat(text.lines())
+                    .anySatisfy(line -> assertThat(line)
+                            .startsWith("    " + zone.zone() + " ")
+                            .contains(day.clock(zone.applyStart()) + "-", "  " + latest)
+                            .endsWith(" " + last + "-" + first));
+            assertThat(texts(page, "//section[@class='clients']//tr"))
+                    .anySatisfy(row -> assertThat(row).contains(zone.zone()).endsWith(latest + last + "-" + first));
+        }
     }
 
     /** Counted minute by minute from the plan: from the start of the mix until it is washed after its last use. */

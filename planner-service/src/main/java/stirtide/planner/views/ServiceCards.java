@@ -7,6 +7,7 @@ import java.util.Optional;
 import stirtide.events.plan.PlannedService;
 import stirtide.events.view.DayView.ServiceCard;
 import stirtide.planner.day.chair.Rinses;
+import stirtide.planner.day.chair.SectionRinses;
 import stirtide.planner.day.history.DemandedTests;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.ServiceState;
@@ -38,7 +39,7 @@ final class ServiceCards {
                 state(day, service, now),
                 planned.map(PlannedService::waitMinutes).orElse(0),
                 service.zonesDone().stream().map(ZoneDone::zone).toList(),
-                planned.map(PlannedService::zones).orElse(List.of()),
+                planned.map(plan -> SectionRinses.of(entry, plan.zones())).orElse(List.of()),
                 Rinses.applied(day, service),
                 DemandedTests.of(day, service),
                 RepeatCards.of(day, service));

@@ -11,8 +11,11 @@ import stirtide.events.command.DayCommand.CancelService;
 import stirtide.events.command.DayCommand.FinishBowl;
 import stirtide.events.command.DayCommand.FinishZone;
 import stirtide.events.command.DayCommand.StartService;
+import stirtide.events.day.DayEvent;
 import stirtide.events.day.OverMixCause;
 import stirtide.events.json.ContractJson;
+import stirtide.events.plan.PlannedService;
+import stirtide.events.plan.PlannedService.PlannedZone;
 import stirtide.events.view.AlarmCard;
 import stirtide.events.view.DayView;
 import stirtide.events.view.DayView.LiveBowl;
@@ -182,5 +185,27 @@ class DayViewsTest {
         assertThat(view.choices().menu()).hasSize(2);
         assertThat(view.choices().lengths()).containsExactly("long", "medium");
         assertThat(Given.DAY).isEqualTo(view.salonId() + "/" + view.date());
+    }
+
+    /** Crown and sides are rinsed together, the roots for themselves. */
+    @Test
+    void the_latest_rinse_of_a_planned_zone_is_counted_from_the_first_touch_of_its_section() {
+        var scene = Scene.planned();
+        var plan = scene.day.plan().orElseThrow();
+        var service = new PlannedService(
+                1,
+                1,
+                at("10:00"),
+                at("11:20"),
+                0,
+                List.of(
+                        new PlannedZone("crown", at("10:00"), at("10:20"), at("10:38"), at("10:55"), at("10:55")),
+                        new PlannedZone("sides", at("10:20"), at("10:40"), at("10:50"), at("11:00"), at("11:15")),
+                        new PlannedZone("roots", at("10:40"), at("10:55"), at("11:05"), at("11:15"), at("11:25"))));
+        scene.append(new DayEvent.PlanDrawn(plan.withServices(List.of(service))), "service", "");
+        var zones = view(scene).services().get(0).zones();
+        assertThat(zones).extracting(PlannedZone::rinseBy).containsExactly(at("10:55"), at("10:55"), at("11:25"));
+        assertThat(zones).extracting(PlannedZone::rinseAt).containsExactly(at("10:55"), at("10:55"), at("11:15"));
+        assertThat(zones).extracting(PlannedZone::checkAt).containsExactly(at("10:38"), at("10:50"), at("11:05"));
     }
 }
