@@ -196,7 +196,7 @@ public final class Samples {
                 divided);
     }
 
-    private static DayView withQueue(DayView of, List<QueuedBowl> queue, List<LiveBowl> live) {
+    public static DayView withQueue(DayView of, List<QueuedBowl> queue, List<LiveBowl> live) {
         return new DayView(
                 of.salonId(),
                 of.salonName(),

@@ -59,6 +59,7 @@ final class HtmlMixes {
         }
         html.close();
         row.sum().ifPresent(text -> html.element("div", "= " + text, "class", "sum"));
+        row.strength().ifPresent(text -> html.element("div", text, "class", "strength"));
         row.divide().ifPresent(text -> html.element("div", text, "class", "mark"));
     }
 

@@ -25,6 +25,7 @@ import java.util.Optional;
  * @param together first line of a mix for two bowls
  * @param weights what is put on the scale, in order
  * @param sum the mix as a whole; empty where it comes from the mix of another bowl
+ * @param strength strength of the liquids and of the mix, and how far the scale may err; empty like {@code sum}
  * @param divide how a mix for two bowls is divided
  * @param remarks tests that are open
  * @param waiting the client's wait for it, if any
@@ -48,6 +49,7 @@ record MixRow(
         Optional<String> together,
         List<Weight> weights,
         Optional<String> sum,
+        Optional<String> strength,
         Optional<String> divide,
         List<String> remarks,
         Optional<String> waiting) {

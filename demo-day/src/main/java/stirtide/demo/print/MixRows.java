@@ -13,6 +13,8 @@ import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.setup.Person;
+import stirtide.events.setup.Scale;
+import stirtide.mixing.strength.BowlStrength;
 import stirtide.mixing.text.AmountText;
 import stirtide.mixing.weighing.Ratios;
 
@@ -72,6 +74,7 @@ final class MixRows {
         boolean mixed = mixedIn(day, bowl).equals(bowl.bowl());
         BowlFormula formula = batch.map(PlannedBatch::formula).orElse(bowl.formula());
         String size = batch.map(mix -> share(mix, bowl).bowlSizeId()).orElse(bowl.bowlSizeId());
+        String scale = batch.map(PlannedBatch::scaleId).orElse(bowl.scaleId());
         var lifeEnds = batch.map(PlannedBatch::lifeEnds).orElse(bowl.lifeEnds());
         return new MixRow(
                 bowl.bowl(),
@@ -85,7 +88,7 @@ final class MixRows {
                 Integer.toString(bowl.chair()),
                 day.client(bowl.service()),
                 day.clock(bowl.neededFrom()) + "-" + day.clock(bowl.neededTo()),
-                size + ", " + batch.map(PlannedBatch::scaleId).orElse(bowl.scaleId()),
+                size + ", " + scale,
                 size,
                 day.clock(lifeEnds),
                 String.join(", ", bowl.zones()),
@@ -93,7 +96,8 @@ final class MixRows {
                         .map(mix ->
                                 "ONE MIX, TWO BOWLS: " + String.join(" and ", mix.bowlIds()) + ", weighed together"),
                 mixed ? weights(day, formula) : List.of(poured(day, batch.orElseThrow(), bowl)),
-                mixed ? Optional.of(sum(formula)) : Optional.empty(),
+                mixed ? Optional.of(sum(day, formula, scale)) : Optional.empty(),
+                mixed ? Optional.of(strength(formula)) : Optional.empty(),
                 batch.filter(mix -> mixed).map(MixRows::divide),
                 OpenTestsSection.open(day, bowl.service()),
                 bowl.waitMinutes() == 0
@@ -129,15 +133,34 @@ final class MixRows {
         return weights;
     }
 
-    private static String sum(BowlFormula formula) {
-        int developer = formula.developerMilligrams();
-        int lightener = Math.max(1, formula.lightenerMilligrams());
-        int ratio = Ratios.thousandths(lightener, developer);
-        boolean blend = formula.developerParts().size() > 1;
-        return AmountText.scaleGrams(formula.totalMilligrams()) + " at " + AmountText.roundedRatio(ratio)
-                + ", directions "
+    /** The ratio is that of the weights above. */
+    private static String sum(PrepSheetDay day, BowlFormula formula, String scaleId) {
+        int ratio = Ratios.thousandths(Math.max(1, formula.lightenerMilligrams()), formula.developerMilligrams());
+        return AmountText.scaleGrams(formula.totalMilligrams()) + " at " + AmountText.ratio(ratio) + ", directions "
                 + AmountText.ratio(formula.lowestRatioThousandths()) + " to "
                 + AmountText.ratio(formula.highestRatioThousandths())
-                + (blend ? ", blend " + AmountText.strength(formula.strengthHundredths()) : "");
+                + day.setup()
+                        .salon()
+                        .scale(scaleId)
+                        .map(scale -> "; weigh to " + AmountText.grams(step(scale, formula.totalMilligrams())))
+                        .orElse("");
+    }
+
+    /** The last two ratios are those between which the true one lies, as far as the scale may err. */
+    private static String strength(BowlFormula formula) {
+        return (formula.developerParts().size() > 1 ? "blend " : "developer ")
+                + AmountText.strength(formula.strengthHundredths()) + ", bowl "
+                + AmountText.percent(BowlStrength.hundredths(formula)) + "; scale errs: "
+                + AmountText.ratio(formula.worstLowRatioThousandths()) + " to "
+                + AmountText.ratio(formula.worstHighRatioThousandths());
+    }
+
+    /** What the scale shows at that load. */
+    private static int step(Scale scale, int milligrams) {
+        return scale.ranges().stream()
+                .filter(range -> range.maximumMilligrams() >= milligrams)
+                .findFirst()
+                .orElse(scale.ranges().get(scale.ranges().size() - 1))
+                .divisionMilligrams();
     }
 }

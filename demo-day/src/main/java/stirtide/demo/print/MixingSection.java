@@ -28,6 +28,7 @@ final class MixingSection {
                 page.text(i == 0 ? "       " : "     + ", weight.grams() + " " + weight.what());
             }
             row.sum().ifPresent(text -> page.text("     = ", text));
+            row.strength().ifPresent(text -> page.text("       ", text));
             row.divide().ifPresent(text -> page.text("       ", text));
             row.remarks().forEach(text -> page.text("     ! ", text));
             row.waiting().ifPresent(text -> page.text("       ", text));

@@ -23,6 +23,7 @@ import org.xml.sax.InputSource;
 import stirtide.demo.folder.FolderPlanner;
 import stirtide.events.day.Booking;
 import stirtide.events.plan.PlannedBowl;
+import stirtide.mixing.text.AmountText;
 import stirtide.planner.salonfiles.FolderResult;
 
 class HtmlSheetTest {
@@ -165,6 +166,24 @@ class HtmlSheetTest {
         assertThat(texts(document, "//section[@class='person'][3]//b[@class='id']"))
                 .containsExactly("1a");
         assertThat(PrepSheet.of(changed, List.of())).contains("MIX, IN THIS ORDER: The stylist");
+    }
+
+    /** Bowl 1a: 28.6 g and 57.1 g of 6 %: 57.1 / 28.6 = 1.9965, 6 % * 57.1 / 85.7 = 3.998 %. */
+    @Test
+    void ratio_and_strength_are_those_of_the_weights_with_what_the_scale_may_err() throws Exception {
+        Element row = all(page, "//tr[@class='bowl'][.//b[@class='id']='1a']").get(0);
+        var formula = day.plan().bowls().get(0).formula();
+        assertThat(formula.lightenerMilligrams()).isEqualTo(28_600);
+        assertThat(formula.developerMilligrams()).isEqualTo(57_100);
+        String errs = AmountText.ratio(formula.worstLowRatioThousandths()) + " to "
+                + AmountText.ratio(formula.worstHighRatioThousandths());
+        assertThat(texts(row, ".//*[@class='sum']"))
+                .containsExactly("= 85.7 g at 1:1.997, directions 1:1.5 to 1:2.5; weigh to 0.1 g");
+        assertThat(texts(row, ".//*[@class='strength']"))
+                .containsExactly("developer 20 vol (6 %), bowl 4 %; scale errs: " + errs);
+        assertThat(text)
+                .contains("     = 85.7 g at 1:1.997, directions 1:1.5 to 1:2.5; weigh to 0.1 g\n"
+                        + "       developer 20 vol (6 %), bowl 4 %; scale errs: " + errs + "\n");
     }
 
     /** Service 4 is a retouch of two zones that are rinsed together; its zones alone would permit 10:00 and 10:12. */

@@ -17,6 +17,7 @@ import stirtide.bar.text.TimeText;
 import stirtide.bar.text.WeightText;
 import stirtide.events.view.DayView;
 import stirtide.mixing.text.AmountText;
+import stirtide.mixing.weighing.Ratios;
 
 /** The next bowl: when, for whom, how many grams of what. */
 final class NextMixView {
@@ -112,7 +113,8 @@ final class NextMixView {
         for (DayView.PartCard part : card.parts())
             grams(pane, row++, part.milligrams(), WeightText.liquid(part.strengthHundredths(), part.name()));
         String blend = card.parts().size() > 1 ? "   blend " + AmountText.percent(card.strengthHundredths()) : "";
-        String ratio = "ratio " + AmountText.ratio(card.wantedRatioThousandths()) + blend + "   makes "
+        int poured = Ratios.thousandths(Math.max(1, card.lightenerMilligrams()), card.developerMilligrams());
+        String ratio = "ratio " + AmountText.ratio(poured) + blend + "   makes "
                 + WeightText.grams(card.totalMilligrams()) + " g";
         pane.fit(0, row++, pane.width(), ratio, Style.TEXT);
         if (next.batch().isPresent())

@@ -13,7 +13,9 @@ import stirtide.bar.text.WeightText;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.view.DayView;
+import stirtide.mixing.strength.BowlStrength;
 import stirtide.mixing.text.AmountText;
+import stirtide.mixing.weighing.Ratios;
 
 /** One bowl in full: cautions first, then times and weights, then why its client waits. */
 public final class BowlPanel {
@@ -78,10 +80,12 @@ public final class BowlPanel {
         for (DayView.PartCard part : row.parts())
             lines.add(WeightText.grams(part.milligrams()) + " g  "
                     + WeightText.liquid(part.strengthHundredths(), part.name()));
-        lines.add("ratio " + AmountText.ratio(formula.wantedRatioThousandths()) + ", directions "
+        int ratio = Ratios.thousandths(Math.max(1, formula.lightenerMilligrams()), formula.developerMilligrams());
+        lines.add("ratio " + AmountText.ratio(ratio) + ", directions "
                 + AmountText.ratio(formula.lowestRatioThousandths()) + " to "
                 + AmountText.ratio(formula.highestRatioThousandths()) + ", liquids together "
-                + AmountText.percent(formula.strengthHundredths()));
+                + AmountText.percent(formula.strengthHundredths()) + ", in the bowl "
+                + AmountText.percent(BowlStrength.hundredths(formula)));
         lines.add("makes " + WeightText.grams(formula.totalMilligrams()) + " g: "
                 + WeightText.grams(row.bowl().neededMilligrams()) + " g for the hair, "
                 + WeightText.grams(row.bowl().residueMilligrams()) + " g stay on bowl and brush");
