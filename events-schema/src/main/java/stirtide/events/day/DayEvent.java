@@ -136,7 +136,7 @@ public sealed interface DayEvent {
     /** One piece of what is in force was added, changed or taken out. */
     record SetupChanged(SetupPiece piece) implements DayEvent {}
 
-    /** A manager pinned the grams planned for a zone, in milligrams; learning goes on but is not used. */
+    /** A manager pinned the grams planned for a zone of medium hair, in milligrams; learning goes on but is not used. */
     record AllowancePinned(String menuId, String zone, int milligrams) implements DayEvent {}
 
     /** A manager dropped the pin and all that was learned of a zone before this day. */

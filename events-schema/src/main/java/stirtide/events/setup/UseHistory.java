@@ -62,7 +62,7 @@ public record UseHistory(List<PastUse> uses, List<AllowanceRule> rules, Optional
      *
      * @param menuId menu entry
      * @param zone zone of the entry
-     * @param pinnedMilligrams grams to plan whatever was learned, if pinned
+     * @param pinnedMilligrams grams to plan for medium hair whatever was learned, if pinned
      * @param resetOn day from which on visits are learned from, if everything before was dropped
      */
     public record AllowanceRule(

@@ -26,8 +26,12 @@ public final class Allowances {
         int planned = roundedUp(asked.expectedMilligrams() * Math.exp(known.predictiveQuantile(fraction)));
         int visits = learned.taken().size();
         if (asked.pinnedMilligrams().isPresent()) {
-            int pinned = asked.pinnedMilligrams().get();
-            String sentence = grams(pinned) + " g: pinned by a manager; learned would be " + grams(planned) + " g";
+            int medium = asked.pinnedMilligrams().get();
+            int pinned =
+                    roundedUp(ZoneAsked.expectedMilligrams(medium, asked.lengthPermille(), asked.densityPermille()));
+            String hair = pinned == medium ? "" : ", " + grams(medium) + " g for medium hair";
+            String sentence =
+                    grams(pinned) + " g: pinned by a manager" + hair + "; learned would be " + grams(planned) + " g";
             return new Allowance(pinned, pinned, visits, learned.setAside(), Allowance.Source.PINNED, sentence);
         }
         String sentence = grams(planned) + " g: " + reasons(asked, learned) + "; enough " + often(settings);

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param baseMilligrams base grams of the menu, more than 0
  * @param lengthPermille length factor of the client's hair, in thousandths
  * @param densityPermille density factor of the client's hair, in thousandths
- * @param pinnedMilligrams grams a manager has pinned, if any; learning goes on but is not used
+ * @param pinnedMilligrams grams a manager has pinned for medium hair, if any; learning goes on but is not used
  * @param resetOn day on which a manager reset the allowance, if any; earlier visits are not used
  */
 public record ZoneAsked(

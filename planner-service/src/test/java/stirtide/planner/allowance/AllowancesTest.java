@@ -108,6 +108,18 @@ class AllowancesTest {
         assertThat(Allowances.of(reset, history, USUAL).visits()).isZero();
     }
 
+    /** Long hair 1.3, thick 1.2: 40 g for medium hair are 40 * 1.3 * 1.2 = 62.4 g. */
+    @Test
+    void pinned_grams_are_for_medium_hair_and_follow_length_and_density() {
+        ZoneAsked pinned =
+                new ZoneAsked("crown foils", TODAY, "", 50_000, 1300, 1200, Optional.of(40_000), Optional.empty());
+        Allowance allowance = Allowances.of(pinned, List.of(), USUAL);
+        assertThat(allowance.plannedMilligrams()).isEqualTo(62_400);
+        assertThat(allowance.medianMilligrams()).isEqualTo(62_400);
+        assertThat(allowance.sentence())
+                .startsWith("63 g: pinned by a manager, 40 g for medium hair; learned would be ");
+    }
+
     @Test
     void old_visits_fade() {
         List<PastUse> old = List.of(used(3650, "a", 80), used(3649, "b", 80), used(3648, "c", 80));
