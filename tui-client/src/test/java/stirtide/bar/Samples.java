@@ -29,6 +29,7 @@ import stirtide.events.plan.PlanFigures;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.plan.PlannedService.PlannedZone;
 import stirtide.events.setup.Scale;
+import stirtide.events.setup.Span;
 import stirtide.events.view.AlarmCard;
 import stirtide.events.view.BookingChoices;
 import stirtide.events.view.BookingChoices.MenuChoice;
@@ -44,6 +45,8 @@ import stirtide.events.view.DayView.SectionCard;
 import stirtide.events.view.DayView.ServiceCard;
 import stirtide.events.view.DayView.WeighedCard;
 import stirtide.events.view.DoneBowl;
+import stirtide.events.view.PersonWork;
+import stirtide.events.view.PersonWork.Kind;
 import stirtide.events.view.ScaleCard;
 import stirtide.events.view.StockCard;
 
@@ -465,9 +468,67 @@ public final class Samples {
 
     private static List<PersonCard> people() {
         return List.of(
-                new PersonCard("tamsin", "Tamsin", "ASSISTANT", true, false),
-                new PersonCard("bohdan", "Bohdan", "ASSISTANT", true, true),
-                new PersonCard("oriel", "Oriel", "STYLIST", true, false));
+                person("tamsin", "Tamsin", "ASSISTANT", List.of(hours(-160, 80), hours(110, 320)), mixes()),
+                new PersonCard(
+                        "bohdan",
+                        "Bohdan",
+                        "ASSISTANT",
+                        true,
+                        true,
+                        List.of(hours(-40, 140)),
+                        List.of(
+                                work(Kind.MIXING, 6, -1, 3, false),
+                                work(Kind.MIXING, 8, 13, 16, false),
+                                work(Kind.CARRYING, 8, 16, 18, false))),
+                person(
+                        "oriel",
+                        "Oriel",
+                        "STYLIST",
+                        List.of(hours(-100, 200)),
+                        List.of(
+                                work(Kind.APPLYING, 4, -40, -20, true),
+                                work(Kind.APPLYING, 4, -15, 5, false),
+                                work(Kind.APPLYING, 7, 9, 29, false),
+                                work(Kind.APPLYING, 7, 34, 54, false))));
+    }
+
+    private static List<PersonWork> mixes() {
+        return List.of(
+                work(Kind.MIXING, 3, -30, -27, true),
+                work(Kind.CARRYING, 3, -27, -25, true),
+                work(Kind.MIXING, 7, 4, 7, false),
+                work(Kind.CARRYING, 7, 7, 9, false),
+                work(Kind.MIXING, 9, 22, 25, false),
+                work(Kind.CARRYING, 9, 25, 27, false));
+    }
+
+    /** The calm day with one more stylist who is off, an assistant without work, and some more people. */
+    public static DayView staffed(int more) {
+        var people = new ArrayList<>(people());
+        people.add(person("wanda", "Wanda-Philippa of the Upper Larch", "STYLIST", List.of(), List.of()));
+        people.add(person("ines", "Ines", "ASSISTANT", List.of(hours(-100, 200)), List.of()));
+        for (int i = 1; i <= more; i++)
+            people.add(person("extra-" + i, "Extra " + i, "ASSISTANT", List.of(hours(0, 60)), List.of()));
+        return withPeople(calm(), people);
+    }
+
+    /** A day with other people. */
+    public static DayView withPeople(DayView of, List<PersonCard> people) {
+        var day = ContractJson.read(ContractJson.write(of), ObjectNode.class);
+        day.set("people", ContractJson.mapper().valueToTree(people));
+        return ContractJson.read(ContractJson.write(day), DayView.class);
+    }
+
+    public static PersonCard person(String id, String name, String role, List<Span> hours, List<PersonWork> work) {
+        return new PersonCard(id, name, role, !hours.isEmpty(), false, hours, work);
+    }
+
+    public static Span hours(int from, int to) {
+        return new Span(at(from), at(to));
+    }
+
+    public static PersonWork work(Kind kind, int service, int from, int to, boolean done) {
+        return new PersonWork(kind, service, at(from), at(to), done);
     }
 
     private static List<ServiceCard> services() {

@@ -9,6 +9,7 @@ import stirtide.events.formula.DeveloperPart;
 import stirtide.events.plan.Plan;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.plan.PlannedService.PlannedZone;
+import stirtide.events.setup.Span;
 
 /**
  * A whole day as a terminal shows it.
@@ -93,8 +94,18 @@ public record DayView(
                 .orElse(personId);
     }
 
-    /** A person at work; {@code onDutyNow} by the salon's clock, {@code mixing} when a bowl of theirs is being mixed. */
-    public record PersonCard(String personId, String name, String role, boolean onDutyNow, boolean mixing) {}
+    /**
+     * A person at work; {@code onDutyNow} by the salon's clock, {@code mixing} when a bowl of theirs is being mixed,
+     * {@code hours} on this day in order, {@code work} known or planned, by its begin.
+     */
+    public record PersonCard(
+            String personId,
+            String name,
+            String role,
+            boolean onDutyNow,
+            boolean mixing,
+            List<Span> hours,
+            List<PersonWork> work) {}
 
     /**
      * One service. {@code state} is BOOKED, STARTED, APPLIED, RINSED or CANCELLED; {@code tests} are those the directions

@@ -71,13 +71,16 @@ public final class DayViews {
     }
 
     private static List<PersonCard> people(Day day, Instant now) {
+        var work = new PeoplesWork(day, now);
         return day.opened().salon().people().stream()
                 .map(person -> new PersonCard(
                         person.personId(),
                         person.name(),
                         person.role().name(),
                         People.onDuty(day, person, now),
-                        isMixing(day, person)))
+                        isMixing(day, person),
+                        People.shift(day, person),
+                        work.of(person.personId())))
                 .toList();
     }
 

@@ -23,8 +23,9 @@ final class FloorActions {
         ViewState pages = state.pages();
         FloorSelection pick = pages.floor();
         return switch (action) {
-            case UP -> state.view().map(day -> pages.withFloor(pick.lifted() ? pick : pick.moved(-1, day)));
-            case DOWN -> state.view().map(day -> pages.withFloor(pick.lifted() ? pick : pick.moved(1, day)));
+            case UP -> state.view().map(day -> pages.withFloor(row(pick, -1, day)));
+            case DOWN -> state.view().map(day -> pages.withFloor(row(pick, 1, day)));
+            case OTHER_LIST -> Optional.of(pages.withFloor(pick.otherLanes()));
             case EARLIER -> Optional.of(pages.withFloor(step(pick, -1)));
             case LATER -> Optional.of(pages.withFloor(step(pick, 1)));
             case MINUTE_EARLIER -> Optional.of(pages.withFloor(pick.lifted() ? pick.shifted(-1) : pick));
@@ -35,12 +36,18 @@ final class FloorActions {
         };
     }
 
+    private static FloorSelection row(FloorSelection pick, int step, DayView day) {
+        if (pick.people()) return pick.personMoved(step, day);
+        return pick.lifted() ? pick : pick.moved(step, day);
+    }
+
     private static FloorSelection step(FloorSelection pick, int direction) {
         return pick.lifted() ? pick.shifted(direction * STEP_MINUTES) : pick.scrolled(direction * LOOK_MINUTES);
     }
 
     /** Lifts the picked service, or asks whether the lifted one is to stay where it is now. */
     static UiEffect lift(UiState state) {
+        if (state.pages().floor().people()) return new UiEffect.Notify("services are lifted on the chairs: Tab");
         Optional<DayView.ServiceCard> picked =
                 state.view().flatMap(state.pages().floor()::in);
         if (picked.isEmpty()) return new UiEffect.Notify("no service here to lift");

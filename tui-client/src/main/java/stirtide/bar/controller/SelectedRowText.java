@@ -3,8 +3,10 @@ package stirtide.bar.controller;
 import java.util.List;
 import java.util.Optional;
 import stirtide.bar.keys.KeyContext;
+import stirtide.bar.model.FloorSelection;
 import stirtide.bar.model.OverMixBars;
 import stirtide.bar.model.OverMixSelection;
+import stirtide.bar.model.PersonDay;
 import stirtide.bar.model.UiState;
 import stirtide.bar.text.BatchText;
 import stirtide.bar.text.BowlText;
@@ -21,12 +23,20 @@ final class SelectedRowText {
 
     private static Optional<String> of(DayView view, UiState state) {
         if (state.pages().page() == KeyContext.FLOOR) {
+            FloorSelection floor = state.pages().floor();
+            if (floor.people()) return person(view, floor);
             return state.pages().floor().in(view).map(card -> service(card, state));
         }
         if (state.pages().page() == KeyContext.DAY) return bar(view, state);
         return state.picks().onLive()
                 ? state.picks().liveIn(view).map(bowl -> live(bowl, state))
                 : state.picks().queuedIn(view).map(bowl -> queued(bowl, state));
+    }
+
+    private static Optional<String> person(DayView view, FloorSelection floor) {
+        if (view.people().isEmpty()) return Optional.empty();
+        DayView.PersonCard card = view.people().get(floor.personIn(view));
+        return Optional.of(card.name() + ", " + new PersonDay(card).words().replace("  ", ", "));
     }
 
     private static String service(DayView.ServiceCard card, UiState state) {

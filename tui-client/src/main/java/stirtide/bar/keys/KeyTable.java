@@ -70,6 +70,7 @@ public final class KeyTable {
         String later = "lifted: 5 minutes later; else look later";
         return KeyBindings.in(FLOOR)
                 .key(Kind.ENTER, KeyAction.LIFT, "lift, set", lift)
+                .key(Kind.TAB, KeyAction.OTHER_LIST, "staff", "from the chairs to the people and back")
                 .leftAndRight(KeyAction.EARLIER, earlier, KeyAction.LATER, later)
                 .key(',', KeyAction.MINUTE_EARLIER, "-1 min", "lifted: a minute earlier")
                 .key('.', KeyAction.MINUTE_LATER, "+1 min", "lifted: a minute later")

@@ -16,12 +16,15 @@ import stirtide.events.view.DayView;
  * @param shiftMinutes minutes the lifted service is moved by, negative is earlier
  * @param scrollMinutes minutes the window is moved away from now
  * @param cellMinutes minutes a cell stands for, 0 for what suits the width
+ * @param people whether the people are shown instead of the chairs
+ * @param person picked person, 0 for the first
  */
 @RecordBuilder
-public record FloorSelection(int service, boolean lifted, int shiftMinutes, int scrollMinutes, int cellMinutes)
+public record FloorSelection(
+        int service, boolean lifted, int shiftMinutes, int scrollMinutes, int cellMinutes, boolean people, int person)
         implements FloorSelectionBuilder.With {
     /** Nothing picked or lifted, the window at now. */
-    public static final FloorSelection FIRST = new FloorSelection(0, false, 0, 0, 0);
+    public static final FloorSelection FIRST = new FloorSelection(0, false, 0, 0, 0, false, 0);
 
     private static final List<Integer> CELLS = List.of(0, 3, 10);
     private static final int MOST_SHIFT = 240;
@@ -73,17 +76,33 @@ public record FloorSelection(int service, boolean lifted, int shiftMinutes, int 
 
     /** A named service. */
     public FloorSelection on(int other) {
-        return new FloorSelection(other, false, 0, scrollMinutes, cellMinutes);
+        return withService(other).withLifted(false).withShiftMinutes(0);
     }
 
     /** The picked service lifted. */
     public FloorSelection lift(DayView.ServiceCard card) {
-        return new FloorSelection(card.service(), true, 0, scrollMinutes, cellMinutes);
+        return on(card.service()).withLifted(true);
     }
 
     /** The lifted service where it was. */
     public FloorSelection putBack() {
         return on(service);
+    }
+
+    /** The people instead of the chairs, or the chairs again; a lifted service is put back. */
+    public FloorSelection otherLanes() {
+        return putBack().withPeople(!people);
+    }
+
+    /** Index of the picked person, 0 when nobody is there. */
+    public int personIn(DayView view) {
+        return Math.max(0, Math.min(person, view.people().size() - 1));
+    }
+
+    /** Another person, some places further; stops at both ends. */
+    public FloorSelection personMoved(int step, DayView view) {
+        int next = withPerson(personIn(view) + step).personIn(view);
+        return withPerson(next);
     }
 
     /** The lifted service some minutes further, at most four hours away. */

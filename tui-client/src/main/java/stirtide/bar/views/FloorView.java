@@ -8,7 +8,7 @@ import stirtide.bar.model.UiState;
 import stirtide.events.plan.Plan;
 import stirtide.events.view.DayView;
 
-/** All clients of the day over time, chair by chair, what the bar has to mix under them, and the picked service. */
+/** All clients of the day over time, chair by chair, what the bar has to mix under them, and the picked service; or the people. */
 final class FloorView {
     private static final int LABELS = 9;
     private static final int STRIP_ROWS = 2;
@@ -30,6 +30,10 @@ final class FloorView {
         int rowsEach = rowsEach(chairs, room);
         TimeAxis axis = TimeAxis.of(scene, LABELS, pane.width());
         axis.draw(pane, 0, scene.zone(), scene.now());
+        if (scene.pages().floor().people()) {
+            PeopleLanes.draw(pane, axis, scene, view);
+            return;
+        }
         int shown = Math.min(chairs, room / rowsEach);
         int first = first(view, scene, chairs, shown);
         for (int i = 0; i < shown; i++)

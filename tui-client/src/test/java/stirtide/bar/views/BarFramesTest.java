@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import stirtide.bar.RecordSamples;
 import stirtide.bar.Samples;
 import stirtide.bar.SetupSamples;
@@ -53,6 +54,7 @@ import stirtide.bar.panels.weighing.DividePanel;
 import stirtide.bar.panels.weighing.WeighPanel;
 import stirtide.bar.terminal.Theme;
 import stirtide.events.setup.DaySetup;
+import stirtide.events.view.DayView;
 import stirtide.events.view.SetupView;
 
 /** Every state at every size and glyph set, cell by cell, against the files in src/test/frames. */
@@ -112,8 +114,15 @@ class BarFramesTest {
                         Optional.of(new ConfirmPanel(
                                 "TAKE BACK?", "bowl 5a weighed 40.0 + 80.0 g", new UiEffect.Quit(), 0))));
         states.put("floor", () -> floor(FloorSelection.FIRST));
-        states.put("floor-lifted", () -> floor(new FloorSelection(7, true, 25, 0, 0)));
-        states.put("floor-later", () -> floor(new FloorSelection(9, false, 0, 60, 10)));
+        states.put(
+                "floor-lifted",
+                () -> floor(FloorSelection.FIRST.on(7).withLifted(true).withShiftMinutes(25)));
+        states.put(
+                "floor-later",
+                () -> floor(FloorSelection.FIRST.on(9).withScrollMinutes(60).withCellMinutes(10)));
+        states.put("floor-people", () -> people(Samples.calm(), 0));
+        states.put("floor-people-many", () -> people(Samples.staffed(30), 3));
+        states.put("floor-people-none", () -> people(Samples.withPeople(Samples.quiet(), List.of()), 0));
         states.put("day", () -> day(OverMixSelection.FIRST, Samples.past()));
         states.put("day-no-past", () -> day(new OverMixSelection(OverMixSelection.Sort.BOWL, 1), List.of()));
         states.put(
@@ -144,6 +153,11 @@ class BarFramesTest {
                         Optional.of(ShelvePanel.of(
                                 Samples.scene(Samples.busy()).alarms().rows().get(1)))));
         return states;
+    }
+
+    private static UiState people(DayView view, int person) {
+        var lanes = FloorSelection.FIRST.otherLanes().withPerson(person);
+        return Samples.scene(view).withPages(ViewState.BAR.to(KeyContext.FLOOR).withFloor(lanes));
     }
 
     private static UiState signOn() {
@@ -281,6 +295,12 @@ class BarFramesTest {
                         Arguments.of(name, 80, 24, Glyphs.FULL),
                         Arguments.of(name, 120, 36, Glyphs.FULL),
                         Arguments.of(name, 80, 24, Glyphs.ASCII)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"floor-people", "floor-people-many"})
+    void the_frame_of_a_large_screen_is_the_one_kept(String name) throws IOException {
+        GoldenFrames.check(name, state(name), 200, 50, Glyphs.FULL);
     }
 
     @ParameterizedTest
