@@ -13,4 +13,9 @@ public record DutySpan(int fromMinute, int toMinute) {
             throw new IllegalArgumentException("a stretch on duty must end after it begins, at " + fromMinute);
         }
     }
+
+    /** Whether two stretches have a minute in common. */
+    public boolean meets(DutySpan other) {
+        return fromMinute < other.toMinute && other.fromMinute < toMinute;
+    }
 }

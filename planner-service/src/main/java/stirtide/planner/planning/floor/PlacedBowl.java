@@ -14,12 +14,9 @@ package stirtide.planner.planning.floor;
  * @param pinned whether its mix is about to begin and keeps minute and scale
  */
 public record PlacedBowl(
-        int service,
-        int from,
-        int to,
-        int size,
-        int scale,
-        int mixStart,
-        int useStart,
-        int assistant,
-        boolean pinned) {}
+        int service, int from, int to, int size, int scale, int mixStart, int useStart, int assistant, boolean pinned) {
+    /** The same, mixed by another assistant. */
+    public PlacedBowl mixedBy(int other) {
+        return new PlacedBowl(service, from, to, size, scale, mixStart, useStart, other, pinned);
+    }
+}

@@ -34,7 +34,8 @@ final class FloorPlacement {
 
     PlanDraft draft(List<PlacedBowl> bowls) {
         Map<Integer, ServicePlan> plans = new TreeMap<>();
-        Map<Integer, List<MixAssignment>> assignments = assignments(bowls);
+        Map<Integer, List<MixAssignment>> assignments =
+                assignments(WorkShares.share(question, translation, shown, bowls));
         for (int place = 0; place < timelines.size(); place++) {
             List<MixAssignment> own = assignments.getOrDefault(place, List.of());
             ServicePlan plan =

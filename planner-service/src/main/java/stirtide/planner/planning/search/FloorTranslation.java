@@ -83,19 +83,23 @@ final class FloorTranslation {
                 false,
                 MARGIN_MINUTES,
                 LEAST_DECIGRAMS,
-                question.assistants().stream().map(this::assistant).toList(),
+                IntStream.range(0, question.assistants().size())
+                        .mapToObj(place -> new FloorAssistant(onDuty(place)))
+                        .toList(),
                 question.bowlSizes().stream().map(FloorTranslation::size).toList(),
                 mixes,
                 parts.stream().map(FloorServicePart::service).toList());
     }
 
-    private FloorAssistant assistant(Assistant assistant) {
+    /** When an assistant can mix, by place in the question. */
+    List<DutySpan> onDuty(int place) {
+        Assistant assistant = question.assistants().get(place);
         int now = question.nowMinute();
         int free = Math.max(now, assistant.busyUntilMinute());
         List<DutySpan> spans = new ArrayList<>();
         for (Minutes duty : assistant.onDuty())
             if (free < duty.to()) spans.add(new DutySpan(Math.max(free, duty.from()) - now, duty.to() - now));
-        return new FloorAssistant(spans);
+        return spans;
     }
 
     private static FloorBowlSize size(BowlSize size) {
