@@ -48,6 +48,11 @@ final class RandomQuestion {
         return new RandomQuestion(seed, services).twoPeople(mixing * 100 / (2 * loadPercent));
     }
 
+    /** A day of two people whose services start within so many minutes. */
+    static PlanQuestion within(long seed, int services, int spanMinutes) {
+        return new RandomQuestion(seed, services).twoPeople(spanMinutes);
+    }
+
     /** The same day with so few stylists and chairs that services share them: the bookings know nothing of it. */
     static PlanQuestion shared(long seed, int services, int stylists, int chairs) {
         PlanQuestion alone = of(seed, services);
