@@ -26,24 +26,18 @@ final class HtmlWriter {
 
     /** Opens an element with attributes given as name, value, name, value. */
     HtmlWriter open(String element, String... attributes) {
-        try {
+        return written(() -> {
             xml.writeStartElement(element);
             attributes(attributes);
-            return this;
-        } catch (XMLStreamException failed) {
-            throw cannotHappen(failed);
-        }
+        });
     }
 
     /** Writes an element that has no content and no end in HTML. */
     HtmlWriter empty(String element, String... attributes) {
-        try {
+        return written(() -> {
             xml.writeEmptyElement(element);
             attributes(attributes);
-            return this;
-        } catch (XMLStreamException failed) {
-            throw cannotHappen(failed);
-        }
+        });
     }
 
     private void attributes(String... attributes) throws XMLStreamException {
@@ -52,24 +46,16 @@ final class HtmlWriter {
 
     /** Writes text. */
     HtmlWriter text(String text) {
-        try {
-            xml.writeCharacters(legal(text));
-            return this;
-        } catch (XMLStreamException failed) {
-            throw cannotHappen(failed);
-        }
+        return written(() -> xml.writeCharacters(legal(text)));
     }
 
     /** Closes the innermost open element. */
     HtmlWriter close() {
-        try {
+        return written(() -> {
             // An empty text first: an element without content would otherwise be free to be written as <td/>.
             xml.writeCharacters("");
             xml.writeEndElement();
-            return this;
-        } catch (XMLStreamException failed) {
-            throw cannotHappen(failed);
-        }
+        });
     }
 
     /** Closes the innermost open element and begins a new line. */
@@ -84,9 +70,18 @@ final class HtmlWriter {
 
     /** The page so far. */
     String page() {
+        written(xml::flush);
+        return page.toString();
+    }
+
+    private interface Writing {
+        void run() throws XMLStreamException;
+    }
+
+    private HtmlWriter written(Writing writing) {
         try {
-            xml.flush();
-            return page.toString();
+            writing.run();
+            return this;
         } catch (XMLStreamException failed) {
             throw cannotHappen(failed);
         }

@@ -42,6 +42,16 @@ public record Salon(
         bowls = List.copyOf(bowls);
     }
 
+    /** Whether who mixed a bowl is busy until it is at the chair. */
+    public boolean carriedByMixer() {
+        return mixerCarries.orElse(true);
+    }
+
+    /** Minutes for which who mixed a bowl is busy with carrying it, 0 or more. */
+    public int carryMinutes() {
+        return carriedByMixer() ? handOverMinutes : 0;
+    }
+
     /** A person by id. */
     public Optional<Person> person(String personId) {
         return people.stream().filter(one -> one.personId().equals(personId)).findFirst();

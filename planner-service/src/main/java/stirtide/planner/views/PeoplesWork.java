@@ -6,13 +6,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import stirtide.events.plan.PlannedBatch;
 import stirtide.events.plan.PlannedBowl;
 import stirtide.events.plan.PlannedService.PlannedZone;
-import stirtide.events.setup.Directions;
 import stirtide.events.setup.Menu.MenuZone;
 import stirtide.events.view.PersonWork;
 import stirtide.events.view.PersonWork.Kind;
+import stirtide.planner.day.bowl.MixTime;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.Day;
 import stirtide.planner.day.state.ServiceState;
@@ -30,8 +29,7 @@ final class PeoplesWork {
     PeoplesWork(Day day, Instant now) {
         this.day = day;
         this.now = now;
-        var salon = day.opened().salon();
-        carrying = Duration.ofMinutes(salon.mixerCarries().orElse(true) ? salon.handOverMinutes() : 0);
+        carrying = Duration.ofMinutes(day.opened().salon().carryMinutes());
         day.bowls().filter(BowlState::mixedHere).forEach(this::begun);
         QueueCards.of(day).stream()
                 .filter(card -> card.batch()
@@ -70,7 +68,7 @@ final class PeoplesWork {
 
     // No event tells when the last gram was weighed: the minutes of the directions, unless it was at the chair sooner.
     private void begun(BowlState bowl) {
-        Instant end = bowl.begunAt().plus(mixing(bowl));
+        Instant end = bowl.begunAt().plus(Duration.ofMinutes(MixTime.minutes(day, bowl)));
         if (bowl.mixing() && end.isBefore(now)) end = now;
         var left = bowl.handedOverAt().or(() -> bowl.closed().map(BowlState.Closed::at));
         if (left.isPresent() && left.get().isBefore(end)) end = left.get();
@@ -82,15 +80,6 @@ final class PeoplesWork {
         } else if (bowl.live()) {
             carry(bowl.personId(), bowl.service(), !bowl.mixing() && end.isBefore(now) ? now : end, false);
         }
-    }
-
-    private Duration mixing(BowlState bowl) {
-        int dividing = bowl.batch().isPresent() ? PlannedBatch.DIVIDE_MINUTES : 0;
-        int minutes = day.opened()
-                .directions(bowl.planned().lightenerId())
-                .map(Directions::mixMinutes)
-                .orElse(0);
-        return Duration.ofMinutes((long) minutes + dividing);
     }
 
     private void applied(ServiceState service) {

@@ -34,7 +34,7 @@ public final class SetupRows {
                 Part.SALON,
                 salon.name() + ", " + CountText.of(salon.chairs(), "chair") + ", hand-over " + salon.handOverMinutes()
                         + " min"
-                        + (salon.mixerCarries().orElse(true) ? "" : " by others")
+                        + (salon.carriedByMixer() ? "" : " by others")
                         + ", wash " + salon.washMinutes() + " min, " + salon.currency()
                         + (salon.oneMixTwoBowls().orElse(false) ? ", one mix for two bowls" : ""));
         head(rows, Part.PEOPLE, none(salon.people()));

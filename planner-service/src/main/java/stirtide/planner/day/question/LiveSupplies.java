@@ -4,9 +4,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import stirtide.events.plan.PlannedBatch;
-import stirtide.events.setup.Directions;
 import stirtide.planner.day.bowl.BowlBalance;
+import stirtide.planner.day.bowl.MixTime;
 import stirtide.planner.day.chair.ServiceProgress;
 import stirtide.planner.day.state.BowlState;
 import stirtide.planner.day.state.BowlWeights;
@@ -26,18 +25,8 @@ record LiveSupplies(Day day, DayTime time, int nowMinute) {
 
     /** Minute in which the mixing of a bowl ends; a bowl that is not weighed takes another minute at least. */
     int mixEndMinute(BowlState bowl) {
-        int planned = time.minuteUp(bowl.begunAt().plus(Duration.ofMinutes(mixMinutes(bowl))));
+        int planned = time.minuteUp(bowl.begunAt().plus(Duration.ofMinutes(MixTime.minutes(day, bowl))));
         return bowl.mixing() ? Math.max(planned, nowMinute + 1) : planned;
-    }
-
-    /** Minutes of mixing, and of dividing where one mix fills two bowls. */
-    private int mixMinutes(BowlState bowl) {
-        int dividing = bowl.batch().isPresent() ? PlannedBatch.DIVIDE_MINUTES : 0;
-        return dividing
-                + day.opened()
-                        .directions(bowl.planned().lightenerId())
-                        .map(Directions::mixMinutes)
-                        .orElse(0);
     }
 
     private int atChairMinute(BowlState bowl) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stirtide.events.setup.Person;
-import stirtide.events.setup.Salon;
 import stirtide.events.setup.Span;
 import stirtide.planner.day.Evolver;
 import stirtide.planner.day.setup.People;
@@ -83,11 +82,7 @@ public final class PlanQuestions {
                 tasks(day, supplies),
                 day.plan(),
                 setup.salon().oneMixTwoBowls().orElse(false),
-                carryMinutes(setup.salon()));
-    }
-
-    private static int carryMinutes(Salon salon) {
-        return salon.mixerCarries().orElse(true) ? salon.handOverMinutes() : 0;
+                setup.salon().carryMinutes());
     }
 
     private static List<Assistant> assistants(Day day, LiveSupplies supplies) {
@@ -114,7 +109,7 @@ public final class PlanQuestions {
                 .filter(bowl -> bowl.personId().equals(person.personId())
                         && bowl.handedOverAt().isEmpty())
                 .toList();
-        int carry = carryMinutes(day.opened().salon());
+        int carry = day.opened().salon().carryMinutes();
         int busyUntil = own.stream()
                 .mapToInt(bowl -> supplies.mixEndMinute(bowl) + carry)
                 .max()

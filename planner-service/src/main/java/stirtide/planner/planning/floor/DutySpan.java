@@ -14,6 +14,11 @@ public record DutySpan(int fromMinute, int toMinute) {
         }
     }
 
+    /** Whether all minutes of {@code [from, to)} lie in it. */
+    public boolean holds(int from, int to) {
+        return fromMinute <= from && to <= toMinute;
+    }
+
     /** Whether two stretches have a minute in common. */
     public boolean meets(DutySpan other) {
         return fromMinute < other.toMinute && other.fromMinute < toMinute;

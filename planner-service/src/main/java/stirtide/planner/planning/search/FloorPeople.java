@@ -69,7 +69,7 @@ final class FloorPeople {
         onDuty(stylist).addAll(own);
         int earliest = own.stream()
                 .mapToInt(each -> Math.max(startMinute, each.fromMinute()))
-                .filter(start -> holds(own, start, start + endMinute - startMinute))
+                .filter(start -> own.stream().anyMatch(duty -> duty.holds(start, start + endMinute - startMinute)))
                 .min()
                 .orElse(-1);
         if (earliest >= 0) return earliest - startMinute;
@@ -79,10 +79,6 @@ final class FloorPeople {
                             task.started() ? 0 : Math.max(0, startMinute),
                             Math.max(0, endMinute) + FloorDay.MOST_WAIT_MINUTES));
         return 0;
-    }
-
-    private static boolean holds(List<DutySpan> spans, int from, int to) {
-        return spans.stream().anyMatch(each -> each.fromMinute() <= from && to <= each.toMinute());
     }
 
     /** By place of a stylist: when the stylist may apply, empty for always. */

@@ -75,16 +75,12 @@ final class WorkShares {
     private int leastBusy(PlacedBowl bowl) {
         DutySpan busy = busy(bowl);
         return IntStream.range(0, taken.size())
-                .filter(each -> holds(translation.onDuty(each), busy)
+                .filter(each -> translation.onDuty(each).stream()
+                                .anyMatch(duty -> duty.holds(busy.fromMinute(), busy.toMinute()))
                         && taken.get(each).stream().noneMatch(busy::meets))
                 .boxed()
                 .min(Comparator.comparingDouble(this::filled))
                 .orElse(-1);
-    }
-
-    private static boolean holds(List<DutySpan> duty, DutySpan busy) {
-        return duty.stream()
-                .anyMatch(each -> each.fromMinute() <= busy.fromMinute() && busy.toMinute() <= each.toMinute());
     }
 
     private double filled(int assistant) {

@@ -40,12 +40,12 @@ final class RandomQuestion {
 
     /** A day of two people: of ten hours, or so short that mixing keeps them busy to a share of the time. */
     static PlanQuestion loaded(long seed, int services, int loadPercent) {
-        PlanQuestion natural = new RandomQuestion(seed, services).twoPeople(600);
+        PlanQuestion natural = within(seed, services, 600);
         if (loadPercent == 0) return natural;
         int mixing = Planner.draw(natural, 0).bowls().stream()
                 .mapToInt(bowl -> SmallDay.minute(bowl.mixEnd()) - SmallDay.minute(bowl.mixStart()))
                 .sum();
-        return new RandomQuestion(seed, services).twoPeople(mixing * 100 / (2 * loadPercent));
+        return within(seed, services, mixing * 100 / (2 * loadPercent));
     }
 
     /** A day of two people whose services start within so many minutes. */

@@ -47,8 +47,7 @@ final class SalonForms {
                 SetupFields.whole("minutes to hand over", "minutes", known, Salon::handOverMinutes),
                 SetupFields.whole("minutes to wash a bowl", "minutes", known, Salon::washMinutes),
                 SetupFields.yesNo("one mix for two bowls", salon.oneMixTwoBowls(), yes -> yes),
-                SetupFields.yesNo(
-                        "who mixes carries", Optional.of(salon.mixerCarries().orElse(true)), yes -> yes));
+                SetupFields.yesNo("who mixes carries", known, Salon::carriedByMixer));
         String note = "zone " + salon.zone() + " and currency " + salon.currency() + " stay as the day was opened";
         return new CommandForm("SALON  " + salon.salonId(), fields, note, texts -> {
             var basics = new SetupPiece.Basics(
